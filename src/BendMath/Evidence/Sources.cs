@@ -1,0 +1,35 @@
+namespace BendMath;
+
+/// <summary>Every source the library cites, one property each. Doc comments refer to these by <c>cref</c>, so a citation that does not exist does not compile.</summary>
+public static class Sources
+{
+    /// <summary>Common practice of the trade.</summary>
+    public static Source CommonPractice { get; } = new("common-practice", "Common practice", SourceKind.CommonPractice);
+
+    /// <summary>Elementary plane geometry and the definition of the quantity.</summary>
+    public static Source Definition { get; } = new("definition", "By definition or elementary geometry", SourceKind.Derived);
+
+    /// <summary>Elastic bending of unsymmetric sections.</summary>
+    public static Source UnsymmetricBending { get; } = new("boresi-schmidt-7", "A. P. Boresi, R. J. Schmidt, Advanced Mechanics of Materials, 6th ed., ch. 7 (bending of unsymmetric sections)", SourceKind.FromMemory);
+
+    /// <summary>Springback of an elastic, perfectly plastic rectangle.</summary>
+    public static Source Gardiner1957 { get; } = new("gardiner-1957", "F. J. Gardiner, The Springback of Metals, Trans. ASME 79 (1957) 1-9", SourceKind.FromMemory);
+
+    /// <summary>Elastic-plastic bending, elastic unloading and residual stress.</summary>
+    public static Source BeerJohnston4 { get; } = new("beer-johnston-4", "F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, ch. 4, Examples 4.05 and 4.06, p. 260", SourceKind.Published);
+
+    /// <summary>Lengths of angles bent to a circle.</summary>
+    public static Source MachinerysHandbookAngleRings { get; } = new("machinerys-handbook-2691", "Machinery's Handbook, 31st ed. (2020), Lengths of Angles Bent to Circular Shape, p. 2691", SourceKind.Published);
+
+    /// <summary>Derivations that stand in this library's documentation (concepts/mechanics).</summary>
+    public static Source Mechanics { get; } = new("bendmath-mechanics", "BendMath documentation, Mechanics of a bent bar", SourceKind.Derived);
+
+    /// <summary>The incremental three-point bending model, derived in this library's documentation (concepts/forming).</summary>
+    public static Source FormingModels { get; } = new("bendmath-forming", "BendMath documentation, Forming models", SourceKind.Derived);
+
+    /// <summary>All sources, in the order of this file.</summary>
+    public static IReadOnlyList<Source> All { get; } =
+    [
+        CommonPractice, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings, Mechanics, FormingModels,
+    ];
+}
