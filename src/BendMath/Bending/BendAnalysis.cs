@@ -1,0 +1,116 @@
+using System.Globalization;
+using BendMath.Bending;
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// Bending of one section of one material: the place from which loaded states, moments and the inverse are asked.
+/// Held flat by the bender (no curvature out of the plane of the ring), axial force zero. Immutable and thread-safe.
+/// </summary>
+public sealed class BendAnalysis
+{
+    private BendAnalysis(OrientedSection section, BarMaterial material)
+    {
+        Section = section;
+        Material = material;
+    }
+
+    /// <summary>The section as it lies in the bender.</summary>
+    public OrientedSection Section { get; }
+
+    /// <summary>The material.</summary>
+    public BarMaterial Material { get; }
+
+    /// <summary>The stress–strain law in use.</summary>
+    public StressStrainLaw Law => Material.Law;
+
+    /// <summary>Curvature at which the outermost fiber first reaches the yield strain.</summary>
+    /// <remarks>
+    /// Equation: κ_y = e_y/max(ȳ, h − ȳ).
+    /// Range: R ≫ h; the neutral axis still is the centroid.
+    /// Source: <see cref="Sources.BeerJohnston4"/>
+    /// </remarks>
+    public ReciprocalLength YieldCurvature => ReciprocalLength.FromInverseMeters(FirstYield);
+
+    /// <summary>Bending moment at first yield, held flat.</summary>
+    public Torque YieldMoment => Torque.FromNewtonMeters(Law.E * FirstYield * Moments.SecondY);
+
+    /// <summary>Moment of a fully plastic section without hardening.</summary>
+    /// <remarks>
+    /// Equation: M_p = σ_y·Z.
+    /// Range: perfectly plastic material; with hardening the moment goes on rising past it.
+    /// Source: <see cref="Sources.BeerJohnston4"/>
+    /// </remarks>
+    public Torque PlasticMoment => Torque.FromNewtonMeters(Law.E * Law.YieldStrain * Section.Properties.Plastic);
+
+    internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
+
+    internal AreaMoments Moments => Section.Profile.Moments;
+
+    /// <summary>Analysis of a section of a material.</summary>
+    /// <param name="section">The section in its orientation.</param>
+    /// <param name="material">The material.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static BendAnalysis Of(OrientedSection section, BarMaterial material) =>
+        new(Guard.NotNull(section, nameof(section)), Guard.NotNull(material, nameof(material)));
+
+    /// <summary>The state of a bar bent to a radius and still held there.</summary>
+    /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
+    /// <exception cref="ArgumentNullException">The radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The radius leaves no inside radius.</exception>
+    /// <remarks>
+    /// Equation: e = (y − y_n)/(R_i + y_n), N = ∫σ(e) dA = 0.
+    /// Range: linear strain; advised below an inside radius of three depths.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public LoadedBend LoadedTo(BendRadius radius) => new(this, HeldFlat.AtRadius(
+        Section.Profile, Law, Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius))));
+
+    /// <summary>The state of a bar bent to a curvature, turn angle per unit of unbent length.</summary>
+    /// <param name="curvature">Greater than zero; the neutral axis must stay outside the center of the bend.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The curvature is not positive and finite, or so large that the inside face reaches the center.</exception>
+    public LoadedBend LoadedAt(ReciprocalLength curvature) => new(this, StateAt(Guard.Positive(curvature, nameof(curvature)), nameof(curvature)));
+
+    /// <summary>Bending moment that holds the bar at a curvature: the moment–curvature curve.</summary>
+    /// <param name="curvature">Zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The curvature is negative or not finite, or so large that the inside face reaches the center.</exception>
+    public Torque MomentAt(ReciprocalLength curvature)
+    {
+        double value = Guard.NonNegative(curvature, nameof(curvature));
+        return Torque.FromNewtonMeters(value == 0 ? 0 : StateAt(value, nameof(curvature)).BendingMoment(Moments, Law.E));
+    }
+
+    /// <summary>The loaded state that, once released, leaves the wanted ring: the inverse of bending and release.</summary>
+    /// <param name="finished">The wanted ring.</param>
+    /// <param name="release">How the bar is let go.</param>
+    /// <exception cref="ArgumentNullException">The finished radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The ring is tighter than the tightest bend leaves.</exception>
+    /// <remarks>
+    /// Equation: find R_i with R_f(R_i) = R_wanted; R_f grows with R_i.
+    /// Range: laws whose slope nowhere exceeds E; the loaded radius is always smaller than the finished one.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public LoadedBend LoadedFor(BendRadius finished, Release release)
+    {
+        Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
+        Guard.Defined(release, nameof(release));
+        BentState? state = HeldFlat.ForFinished(Section.Profile, Law, finished.Radius, finished.LevelIn(Section), release == Release.Free);
+        return state is { } found
+            ? new(this, found)
+            : throw Guard.Fault(nameof(finished), finished.Value, string.Format(
+                CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
+    }
+
+    /// <summary>Section and material.</summary>
+    public override string ToString() => $"{Section} of {Material}";
+
+    internal BentState StateAt(double curvature, string name)
+    {
+        BentState state = curvature * Section.Height < 1e9 ? HeldFlat.AtCurvature(Section.Profile, Law, curvature) : default;
+        return state.Curvature > 0 && state.InsideRadius > 0
+            ? state
+            : throw Guard.Fault(name, ReciprocalLength.FromInverseMeters(curvature), "must leave a positive inside radius");
+    }
+}

@@ -1,0 +1,40 @@
+using BendMath.Numerics;
+
+namespace BendMath.Bending;
+
+/// <summary>
+/// A held-flat loaded state in SI numbers: e = κ(y − y_n), its plastic integrals, and what release makes of them.
+/// The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it over the
+/// section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
+/// </summary>
+internal readonly struct BentState(double curvature, double neutralAxis, PlasticSums sums)
+{
+    public double Curvature { get; } = curvature;
+
+    public double NeutralAxis { get; } = neutralAxis;
+
+    public PlasticSums Sums { get; } = sums;
+
+    public double InsideRadius => 1 / Curvature - NeutralAxis;
+
+    /// <summary>M_b, the moment about the bending axis.</summary>
+    public double BendingMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.SecondY - Sums.Pb);
+
+    /// <summary>M_r, the moment about the radial axis that holds the section flat.</summary>
+    public double HoldDownMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.Product - Sums.Pr);
+
+    /// <summary>The permanent curvatures: in the plane of the ring and, when free, out of it (−Δκ_r).</summary>
+    public (double InPlane, double OutOfPlane) Permanent(in AreaMoments moments, bool free) => Unloaded(moments, free, Sums.Pb, Sums.Pr);
+
+    /// <summary>Release applied to any pair of plastic moments; linear in both.</summary>
+    public static (double InPlane, double OutOfPlane) Unloaded(in AreaMoments moments, bool free, double pb, double pr)
+    {
+        if (!free)
+        {
+            return (pb / moments.SecondY, 0);
+        }
+
+        double determinant = moments.SecondY * moments.SecondZ - moments.Product * moments.Product;
+        return ((moments.SecondZ * pb - moments.Product * pr) / determinant, (moments.SecondY * pr - moments.Product * pb) / determinant);
+    }
+}

@@ -1,0 +1,111 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// The ring (or arc) a released bar has become. Radii are measured from the axis of the ring at the centroid's place along that axis;
+/// the ring of an unsymmetric section released free is dished, so its heel lies at a slightly different radius. Immutable and thread-safe.
+/// </summary>
+public sealed record FinishedRing
+{
+    private readonly double _inside;
+
+    private readonly double _heel;
+
+    private readonly double _centroid;
+
+    private readonly double _outside;
+
+    private readonly double _curvature;
+
+    private readonly double _dish;
+
+    internal FinishedRing(double curvature, double inside, double heel, double centroid, double outside, double dish)
+    {
+        _curvature = curvature;
+        _inside = inside;
+        _heel = heel;
+        _centroid = centroid;
+        _outside = outside;
+        _dish = dish;
+    }
+
+    /// <summary>Radius of the inside face, at the centroid's axial position.</summary>
+    public Length InsideRadius => Length.FromMeters(_inside);
+
+    /// <summary>Diameter between inside faces.</summary>
+    public Length InsideDiameter => Length.FromMeters(2 * _inside);
+
+    /// <summary>Radius of the inside face at z = 0: at the heel of an angle.</summary>
+    public Length InsideRadiusAtHeel => Length.FromMeters(_heel);
+
+    /// <summary>Radius of the line of centroids.</summary>
+    public Length CentroidRadius => Length.FromMeters(_centroid);
+
+    /// <summary>Radius of the outside face, at the centroid's axial position.</summary>
+    public Length OutsideRadius => Length.FromMeters(_outside);
+
+    /// <summary>Diameter between outside faces.</summary>
+    public Length OutsideDiameter => Length.FromMeters(2 * _outside);
+
+    /// <summary>Total curvature κ_t: turn angle per unit of length of the unbent bar.</summary>
+    public ReciprocalLength Curvature => ReciprocalLength.FromInverseMeters(_curvature);
+
+    /// <summary>Distance from the inside face to the fiber where the ring has the length of the blank; it may lie outside the section.</summary>
+    /// <remarks>
+    /// Equation: n_f = 1/κ_t − R(0, z̄).
+    /// Range: any released ring.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Length LengthPreservingFiberFromInside => Length.FromMeters(Fiber);
+
+    /// <summary>Lean of the section of a released ring; positive when the toe of the axial leg leans outward and the ring is wider at the toe, zero when held flat.</summary>
+    /// <remarks>
+    /// Equation: atan2(−Δκ_r, κ_f).
+    /// Range: sections of any shape; zero by symmetry for flats, squares, rounds and tubes.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Angle DishAngle => Angle.FromRadians(_dish);
+
+    internal double TotalCurvature => _curvature;
+
+    internal double Inside => _inside;
+
+    internal double Fiber => 1 / _curvature - _inside;
+
+    /// <summary>Length of straight bar that becomes an arc of the ring.</summary>
+    /// <param name="arc">Turn of the arc, greater than zero; 360° for a full ring.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not positive and finite.</exception>
+    /// <remarks>
+    /// Equation: L₀ = θ/κ_t.
+    /// Range: exact, because curvature is per unit of unbent length.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Length BlankLengthFor(Angle arc) => Length.FromMeters(Guard.Positive(arc, nameof(arc)) / _curvature);
+
+    /// <summary>The radius measured to one of the lines of the bar.</summary>
+    /// <param name="reference">The line.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The line is not a defined value.</exception>
+    public Length RadiusTo(RadiusReference reference) => Guard.Defined(reference, nameof(reference)) switch
+    {
+        RadiusReference.InsideFace => InsideRadius,
+        RadiusReference.Centroid => CentroidRadius,
+        _ => OutsideRadius,
+    };
+
+    /// <summary>Inside and outside diameter and dish angle.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "ring of {0:0.##} mm inside and {1:0.##} mm outside diameter, dish {2:0.##}°",
+        2e3 * _inside,
+        2e3 * _outside,
+        _dish * 180 / Math.PI);
+
+    /// <summary>The same section and length-preserving fiber at another total curvature.</summary>
+    internal FinishedRing WithCurvature(double curvature)
+    {
+        double shift = 1 / curvature - 1 / _curvature;
+        return new(curvature, _inside + shift, _heel + shift, _centroid + shift, _outside + shift, _dish);
+    }
+}

@@ -1,0 +1,130 @@
+using BendMath.Numerics;
+
+namespace BendMath.Bending;
+
+/// <summary>Finds held-flat states: the neutral axis that leaves no axial force, at a given inside radius, curvature, or finished radius.</summary>
+internal static class HeldFlat
+{
+    /// <summary>The finished curvature, relative to the loaded one, below which a released bar counts as straight.</summary>
+    public const double StraightRatio = 1e-6;
+
+    /// <summary>
+    /// Inside radius imposed, κ = 1/(R + y_n). Bracket: at y_n = 0 every fiber is stretched and N &gt; 0, at y_n = h every fiber is compressed and
+    /// N &lt; 0; between, every fiber's strain falls with y_n, and the stress with it.
+    /// </summary>
+    public static BentState AtRadius(BandProfile profile, StressStrainLaw law, double insideRadius, double guess = -1)
+    {
+        AxialForceAtRadius force = new(profile, law, insideRadius);
+        double axis = Solve(profile, ref force, guess);
+        return new(1 / (insideRadius + axis), axis, force.Sums);
+    }
+
+    /// <summary>Curvature imposed. The same bracket holds.</summary>
+    public static BentState AtCurvature(BandProfile profile, StressStrainLaw law, double curvature, double guess = -1)
+    {
+        AxialForceAtCurvature force = new(profile, law, curvature);
+        double axis = Solve(profile, ref force, guess);
+        return new(curvature, axis, force.Sums);
+    }
+
+    /// <summary>
+    /// The state whose released ring has the target radius at a level of the section. Bracket in v = 1/(R + ȳ): at v → 0 the bar stays elastic and
+    /// springs straight, the residual κ_t·R_target − (1 + e_f) is −1; toward R → 0 it leaves the tightest ring. Returns null when even that is wider.
+    /// </summary>
+    public static BentState? ForFinished(BandProfile profile, StressStrainLaw law, double target, double level, bool free)
+    {
+        AreaMoments moments = profile.Moments;
+        double centroid = moments.CentroidY;
+        double tightest = 1 / (centroid + 1e-6 * profile.Height);
+        double wanted = 1 / (target - level + centroid);
+        FinishedResidual residual = new(profile, law, target, level, free);
+        if (residual.At(tightest).Value < 0)
+        {
+            return null;
+        }
+
+        double yield = law.YieldStrain / Math.Max(centroid, profile.Height - centroid);
+        double v = Newton.Root(ref residual, 0, tightest, wanted + 1.2 * yield, rises: true, 4e-16);
+        residual.At(v);
+        return residual.State;
+    }
+
+    private static double Solve<TForce>(BandProfile profile, ref TForce force, double guess)
+        where TForce : struct, IDifferentiable
+    {
+        AreaMoments moments = profile.Moments;
+        double start = guess > 0 ? guess : moments.CentroidY;
+        return Newton.Root(ref force, 0, profile.Height, start, rises: false, 1e-16 * moments.Area * profile.Height);
+    }
+
+    /// <summary>N/(E·κ) = A(ȳ − y_n) − P0/κ, with dP0/dy_n = −κ·∫c(1 + e)dA since κ falls as y_n grows.</summary>
+    private struct AxialForceAtRadius(BandProfile profile, StressStrainLaw law, double radius) : IDifferentiable
+    {
+        public PlasticSums Sums;
+
+        public (double Value, double Slope) At(double x)
+        {
+            double curvature = 1 / (radius + x);
+            Sums = law.Integrate(profile, curvature, x);
+            AreaMoments moments = profile.Moments;
+            double offset = moments.CentroidY - x;
+            return (
+                moments.Area * offset - Sums.P0 / curvature,
+                -moments.Area + Sums.C0 + curvature * (Sums.C1 + offset * Sums.C0) - Sums.P0);
+        }
+    }
+
+    /// <summary>N/(E·κ) at fixed κ: dP0/dy_n = −κ·∫c dA.</summary>
+    private struct AxialForceAtCurvature(BandProfile profile, StressStrainLaw law, double curvature) : IDifferentiable
+    {
+        public PlasticSums Sums;
+
+        public (double Value, double Slope) At(double x)
+        {
+            Sums = law.Integrate(profile, curvature, x);
+            AreaMoments moments = profile.Moments;
+            return (moments.Area * (moments.CentroidY - x) - Sums.P0 / curvature, -moments.Area + Sums.C0);
+        }
+    }
+
+    /// <summary>κ_t·R_target − (1 + e_f(level)) as a function of v = 1/(R + ȳ), with its derivative through the implicit neutral axis.</summary>
+    private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double target, double level, bool free) : IDifferentiable
+    {
+        private double _axis = -1;
+
+        public BentState State;
+
+        public (double Value, double Slope) At(double x)
+        {
+            AreaMoments m = profile.Moments;
+            double radius = 1 / x - m.CentroidY;
+            State = AtRadius(profile, law, radius, _axis);
+            _axis = State.NeutralAxis;
+            PlasticSums s = State.Sums;
+            (double f, double r) = State.Permanent(m, free);
+            double total = Math.Sqrt(f * f + r * r);
+            double value = total * target - (1 + s.P0 / m.Area + f * (level - m.CentroidY));
+            if (total == 0)
+            {
+                return (value, 0);
+            }
+
+            (double p0, double pb, double pr) = Slopes(m, s);
+            (double df, double dr) = BentState.Unloaded(m, free, pb, pr);
+            double slope = (f * df + r * dr) / total * target - (p0 / m.Area + df * (level - m.CentroidY));
+            return (value, slope / -(x * x));
+        }
+
+        /// <summary>Derivatives of P0, Pb, Pr with respect to R: the strain changes by de/dR = −κ[e + y_n′(1 + e)] with y_n′ from dN = 0.</summary>
+        private readonly (double P0, double Pb, double Pr) Slopes(in AreaMoments m, in PlasticSums s)
+        {
+            double curvature = State.Curvature;
+            double mean = curvature * (m.CentroidY - State.NeutralAxis);
+            double stretch = m.Area * mean - (mean * s.C0 + curvature * s.C1);
+            double axis = -stretch / (m.Area - s.C0 + stretch);
+            double a = -curvature * (mean + axis * (1 + mean));
+            double b = -curvature * curvature * (1 + axis);
+            return (a * s.C0 + b * s.C1, a * s.C1 + b * s.C2, a * s.Cr0 + b * s.Cr1);
+        }
+    }
+}

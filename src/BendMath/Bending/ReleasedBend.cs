@@ -1,0 +1,100 @@
+using System.Globalization;
+using BendMath.Bending;
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>A bar after it was let go: the ring it has become, or the news that it sprang back straight, and the stress that stays in it. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Equation: (κ_f, −Δκ_r) = I⁻¹·(∫e_p·(y − ȳ) dA, ∫e_p·(z − z̄) dA) with e_p = e − σ/E; κ_t = √(κ_f² + Δκ_r²).
+/// Range: elastic unloading with the stiffness of the straight section.
+/// Source: <see cref="Sources.Mechanics"/>
+/// </remarks>
+public sealed class ReleasedBend
+{
+    private readonly FinishedRing? _ring;
+
+    private readonly double _inPlane;
+
+    private readonly double _outOfPlane;
+
+    internal ReleasedBend(LoadedBend loaded, Release release)
+    {
+        Loaded = loaded;
+        Kind = release;
+        AreaMoments m = loaded.Analysis.Moments;
+        BentState state = loaded.State;
+        (_inPlane, _outOfPlane) = state.Permanent(m, release == Release.Free);
+        double total = Math.Sqrt(_inPlane * _inPlane + _outOfPlane * _outOfPlane);
+        IsStraight = total < HeldFlat.StraightRatio * state.Curvature;
+        Advisories = BendAdvisories.ForReleased(loaded, IsStraight);
+        if (IsStraight)
+        {
+            return;
+        }
+
+        double height = loaded.Analysis.Section.Height;
+        double axial = 1 + state.Sums.P0 / m.Area;
+        double inside = axial - _inPlane * m.CentroidY;
+        _ring = new(
+            total,
+            inside / total,
+            (inside - _outOfPlane * m.CentroidZ) / total,
+            axial / total,
+            (axial + _inPlane * (height - m.CentroidY)) / total,
+            Math.Atan2(_outOfPlane, _inPlane));
+    }
+
+    /// <summary>The loaded state it was released from.</summary>
+    public LoadedBend Loaded { get; }
+
+    /// <summary>Whether it was released free or held flat.</summary>
+    public Release Kind { get; }
+
+    /// <summary>Whether the bar springs back straight: its finished curvature is below one millionth of the loaded one.</summary>
+    public bool IsStraight { get; }
+
+    /// <summary>The ring or arc it has become.</summary>
+    /// <exception cref="InvalidOperationException">The bar springs back straight; see <see cref="IsStraight"/>.</exception>
+    public FinishedRing Ring => _ring ?? throw new InvalidOperationException($"The bar springs back straight and leaves no ring: {Loaded}.");
+
+    /// <summary>Share of the loaded curvature that stays, κ_t/κ: 1 without springback, 0 for a bar that stays elastic.</summary>
+    public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.Curvature;
+
+    /// <summary>What is doubtful about this result.</summary>
+    public IReadOnlyList<Advisory> Advisories { get; }
+
+    /// <summary>Stress left at a point of the section after release, tension positive.</summary>
+    /// <param name="fromInside">Distance from the inside face, between zero and the depth.</param>
+    /// <param name="axial">Position z along the axis of the ring, between zero and the width.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The point lies outside the bounding box of the section.</exception>
+    /// <remarks>
+    /// Equation: σ_r = E·(e_f − e_p), with e_f the linear strain of the released bar.
+    /// Range: elastic unloading; free: in equilibrium with N, M_b and M_r; held flat: with N and M_b only.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Pressure ResidualStressAt(Length fromInside, Length axial)
+    {
+        double y = Loaded.Level(fromInside, nameof(fromInside));
+        double z = Guard.NonNegative(axial, nameof(axial));
+        double width = Loaded.Analysis.Section.Properties.Breadth;
+        return z <= width * (1 + 1e-12)
+            ? Pressure.FromPascals(Residual(y, z))
+            : throw Guard.Fault(nameof(axial), axial, $"must not be greater than the width of the section, {Guard.MillimetersText(width)}");
+    }
+
+    /// <summary>The ring, or that the bar is straight.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "{0}: {1}", Kind == Release.Free ? "released free" : "held flat", IsStraight ? "straight" : Ring);
+
+    internal double Residual(double y, double z)
+    {
+        AreaMoments m = Loaded.Analysis.Moments;
+        StressStrainLaw law = Loaded.Analysis.Law;
+        double strain = Loaded.Strain(y);
+        double plastic = Math.Sign(strain) * law.PlasticStrain(Math.Abs(strain));
+        double stays = Loaded.State.Sums.P0 / m.Area + _inPlane * (y - m.CentroidY) + _outOfPlane * (z - m.CentroidZ);
+        return law.E * (stays - plastic);
+    }
+}

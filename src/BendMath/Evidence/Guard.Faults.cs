@@ -1,0 +1,88 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+internal static partial class Guard
+{
+    /// <summary>
+    /// The exception for a rule between two quantities, to be thrown by the caller:
+    /// <c>throw Guard.Fault(nameof(thickness), thickness, $"must be smaller than the leg, {Guard.Text(leg)}")</c>
+    /// reads "thickness must be smaller than the leg, 30 mm, but is 35 mm."
+    /// </summary>
+    public static ArgumentOutOfRangeException Fault(string name, Length value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Pressure value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Angle value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Torque value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Force value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Density value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, Ratio value, string rule) => Fault(name, rule, Text(value));
+
+    /// <inheritdoc cref="Fault(string, Length, string)"/>
+    public static ArgumentOutOfRangeException Fault(string name, double value, string rule) => Fault(name, rule, Number.Text(value));
+
+    /// <summary>Throws <see cref="Fault(string, Length, string)"/>.</summary>
+#if !NETSTANDARD2_0
+    [DoesNotReturn]
+#endif
+    public static void Throw(string name, Length value, string rule) => throw Fault(name, value, rule);
+
+    /// <summary>Throws <see cref="Fault(string, Pressure, string)"/>.</summary>
+#if !NETSTANDARD2_0
+    [DoesNotReturn]
+#endif
+    public static void Throw(string name, Pressure value, string rule) => throw Fault(name, value, rule);
+
+    /// <summary>Throws <see cref="Fault(string, double, string)"/>.</summary>
+#if !NETSTANDARD2_0
+    [DoesNotReturn]
+#endif
+    public static void Throw(string name, double value, string rule) => throw Fault(name, value, rule);
+
+    /// <summary>The length in millimetres, such as <c>30 mm</c>, for the text of a rule.</summary>
+    public static string Text(Length value) => Millimeter.Text(Meters(value, nameof(value)));
+
+    /// <summary>The stress in megapascals, such as <c>235 MPa</c>.</summary>
+    public static string Text(Pressure value) => Megapascal.Text(Pascals(value, nameof(value)));
+
+    /// <summary>The angle in degrees, such as <c>90°</c>.</summary>
+    public static string Text(Angle value) => Degree.Text(Radians(value, nameof(value)));
+
+    /// <summary>The moment in newton metres.</summary>
+    public static string Text(Torque value) => NewtonMeter.Text(NewtonMeters(value, nameof(value)));
+
+    /// <summary>The force in newtons.</summary>
+    public static string Text(Force value) => Newton.Text(Newtons(value, nameof(value)));
+
+    /// <summary>The density in kilograms per cubic metre.</summary>
+    public static string Text(Density value) => KilogramPerCubicMeter.Text(KilogramsPerCubicMeter(value, nameof(value)));
+
+    /// <summary>The ratio in percent.</summary>
+    public static string Text(Ratio value) => Percent.Text(DecimalFraction(value, nameof(value)));
+
+    /// <summary>A length given in metres, printed in millimetres.</summary>
+    public static string MillimetersText(double meters) => Millimeter.Text(meters);
+
+    private static ArgumentOutOfRangeException Fault(string name, string rule, string value)
+        => new(name, $"{name} {rule}, but is {value}.");
+
+    /// <summary>The unit a message speaks in.</summary>
+    private sealed class ReaderUnit(string symbol, double si, string space = " ")
+    {
+        /// <summary>Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion.</summary>
+        public string Text(double value) => (value / si).ToString("G12", CultureInfo.InvariantCulture) + space + symbol;
+    }
+}

@@ -1,0 +1,69 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// A bar's material: a stress–strain law, the range its yield may lie in, density, Poisson's ratio and elongation.
+/// The yield range matters: the minimum of the standard is not what the mill delivers, and springback follows the real yield. Immutable and thread-safe.
+/// </summary>
+public sealed record BarMaterial
+{
+    private readonly double _density;
+
+    private readonly double? _elongation;
+
+    /// <summary>Makes a material.</summary>
+    /// <param name="name">What to call it in reports; not empty.</param>
+    /// <param name="law">The stress–strain law; its yield is the most likely one.</param>
+    /// <param name="density">Density, greater than zero.</param>
+    /// <param name="elongation">Elongation after fracture, greater than zero; null when unknown.</param>
+    /// <param name="yieldRange">The range the yield of the bar at hand may lie in; it must contain the law's yield. Null when no range is known.</param>
+    /// <exception cref="ArgumentNullException">Name or law is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public BarMaterial(string name, StressStrainLaw law, Density density, Ratio? elongation = null, PressureRange? yieldRange = null)
+    {
+        Name = Guard.NotEmpty(name, nameof(name));
+        Law = Guard.NotNull(law, nameof(law));
+        _density = Guard.Positive(density, nameof(density));
+        _elongation = elongation is { } e ? Guard.Positive(e, nameof(elongation)) : null;
+        YieldRange = yieldRange;
+        if (yieldRange is null)
+        {
+            return;
+        }
+
+        double yield = law.YieldStress.Pascals;
+        double low = Guard.Positive(yieldRange.Low, nameof(yieldRange));
+        double high = Guard.Positive(yieldRange.High, nameof(yieldRange));
+        if (yield < low * (1 - 1e-12) || yield > high * (1 + 1e-12))
+        {
+            throw Guard.Fault(nameof(yieldRange), yieldRange.Low, string.Format(
+                CultureInfo.InvariantCulture, "to {0:0.###} MPa must contain the yield stress of the law, {1:0.###} MPa", high / 1e6, yield / 1e6));
+        }
+    }
+
+    /// <summary>What to call it in reports.</summary>
+    public string Name { get; }
+
+    /// <summary>The stress–strain law.</summary>
+    public StressStrainLaw Law { get; }
+
+    /// <summary>Density.</summary>
+    public Density Density => Density.FromKilogramsPerCubicMeter(_density);
+
+    /// <summary>Elongation after fracture, or null when unknown.</summary>
+    public Ratio? Elongation => _elongation is { } e ? Ratio.FromDecimalFractions(e) : null;
+
+    /// <summary>The range the yield of the bar at hand may lie in, or null.</summary>
+    public PressureRange? YieldRange { get; }
+
+    /// <summary>The same material with a known yield, as from a mill certificate; the range is dropped.</summary>
+    /// <param name="yieldStress">Yield stress of the bar at hand.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The yield is not positive and finite, or the law allows none so high.</exception>
+    public BarMaterial WithYield(Pressure yieldStress) => new(Name, Law.WithYield(yieldStress), Density, Elongation);
+
+    /// <summary>Name and law.</summary>
+    public override string ToString() => $"{Name} ({Law})";
+}

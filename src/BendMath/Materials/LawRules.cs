@@ -1,0 +1,18 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath.Materials;
+
+/// <summary>Rules every law shares.</summary>
+internal static class LawRules
+{
+    public static double YieldBelowModulus(Pressure yieldStress, double elasticModulus)
+    {
+        double yield = Guard.Positive(yieldStress, nameof(yieldStress));
+        return yield < elasticModulus
+            ? yield
+            : throw Guard.Fault(nameof(yieldStress), yieldStress, $"must be smaller than the elastic modulus, {Gigapascals(elasticModulus)}");
+    }
+
+    public static string Gigapascals(double pascals) => string.Format(CultureInfo.InvariantCulture, "{0:0.###} GPa", pascals / 1e9);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using BendMath.Materials;
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Elastic up to the yield stress, then a straight line of a smaller slope.</summary>
+/// <remarks>
+/// Equation: σ = E·e for |e| ≤ e_y = σ_y/E, else ±(σ_y + E_t·(|e| − e_y)).
+/// Range: fit the tangent modulus over the strains the bend really reaches; the line has no end, so it overstates the stress at large strain.
+/// Source: <see cref="Sources.BeerJohnston4"/>
+/// </remarks>
+public sealed record LinearHardening : StressStrainLaw
+{
+    private readonly BilinearLaw _law;
+
+    private readonly double _yield;
+
+    private readonly double _tangent;
+
+    /// <summary>Makes the law from its modulus, yield stress and tangent modulus.</summary>
+    /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
+    /// <param name="yieldStress">Yield stress σ_y, greater than zero and less than E.</param>
+    /// <param name="tangentModulus">Slope E_t beyond yield, zero or more and less than E.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public LinearHardening(Pressure elasticModulus, Pressure yieldStress, Pressure tangentModulus)
+        : base(Guard.Positive(elasticModulus, nameof(elasticModulus)))
+    {
+        _yield = LawRules.YieldBelowModulus(yieldStress, E);
+        _tangent = Guard.NonNegative(tangentModulus, nameof(tangentModulus));
+        if (_tangent >= E)
+        {
+            throw Guard.Fault(nameof(tangentModulus), tangentModulus, $"must be smaller than the elastic modulus, {LawRules.Gigapascals(E)}");
+        }
+
+        _law = new(_yield / E, 1 - _tangent / E);
+    }
+
+    /// <inheritdoc/>
+    public override Pressure YieldStress => Pressure.FromPascals(_yield);
+
+    /// <summary>Slope E_t beyond yield.</summary>
+    public Pressure TangentModulus => Pressure.FromPascals(_tangent);
+
+    internal override double YieldStrain => _law.ElasticLimit;
+
+    /// <inheritdoc/>
+    public override StressStrainLaw WithYield(Pressure yieldStress) => new LinearHardening(ElasticModulus, yieldStress, TangentModulus);
+
+    /// <summary>Kind of law and its numbers.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "linear hardening, yield {0:0.#} MPa, tangent modulus {1:0.#} MPa, E {2:0.#} GPa",
+        _yield / 1e6,
+        _tangent / 1e6,
+        E / 1e9);
+
+    internal override double PlasticStrain(double strain) => _law.PlasticStrain(strain);
+
+    internal override double PlasticRate(double strain) => _law.PlasticRate(strain);
+
+    internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
+        PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+}

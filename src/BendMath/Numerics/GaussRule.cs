@@ -1,0 +1,25 @@
+using MathNet.Numerics.Integration;
+
+namespace BendMath.Numerics;
+
+/// <summary>Gauss–Legendre nodes and weights on [−1, 1] in ascending order, from MathNet, made once an order.</summary>
+internal sealed class GaussRule
+{
+    private GaussRule(int order)
+    {
+        GaussLegendreRule rule = new(-1, 1, order);
+        Nodes = rule.Abscissas;
+        Weights = rule.Weights;
+    }
+
+    /// <summary>Exact for cubics.</summary>
+    public static GaussRule Two { get; } = new(2);
+
+    public static GaussRule Eight { get; } = new(8);
+
+    public static GaussRule Twelve { get; } = new(12);
+
+    public double[] Nodes { get; }
+
+    public double[] Weights { get; }
+}

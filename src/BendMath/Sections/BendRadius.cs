@@ -1,0 +1,87 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>The line of the bar a radius or diameter is measured to.</summary>
+public enum RadiusReference
+{
+    /// <summary>The face toward the center of the bend.</summary>
+    InsideFace,
+
+    /// <summary>The line through the centroids of the sections.</summary>
+    Centroid,
+
+    /// <summary>The face away from the center of the bend.</summary>
+    OutsideFace,
+}
+
+/// <summary>A radius together with the line of the bar it is measured to: a bare number can be misread by the whole depth of the bar. Immutable and thread-safe.</summary>
+public sealed record BendRadius
+{
+    private BendRadius(double radius, RadiusReference reference)
+    {
+        Radius = radius;
+        Reference = reference;
+    }
+
+    /// <summary>The line the radius is measured to.</summary>
+    public RadiusReference Reference { get; }
+
+    /// <summary>The radius to that line.</summary>
+    public Length Value => Length.FromMeters(Radius);
+
+    internal double Radius { get; }
+
+    /// <summary>Radius to the inside face.</summary>
+    /// <param name="radius">Greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not positive and finite.</exception>
+    public static BendRadius Inside(Length radius) => new(Guard.Positive(radius, nameof(radius)), RadiusReference.InsideFace);
+
+    /// <summary>Radius to the centroid.</summary>
+    /// <inheritdoc cref="Inside(Length)"/>
+    public static BendRadius Centroid(Length radius) => new(Guard.Positive(radius, nameof(radius)), RadiusReference.Centroid);
+
+    /// <summary>Radius to the outside face.</summary>
+    /// <inheritdoc cref="Inside(Length)"/>
+    public static BendRadius Outside(Length radius) => new(Guard.Positive(radius, nameof(radius)), RadiusReference.OutsideFace);
+
+    /// <summary>Diameter between inside faces.</summary>
+    /// <param name="diameter">Greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive and finite.</exception>
+    public static BendRadius InsideDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.InsideFace);
+
+    /// <summary>Diameter between centroids.</summary>
+    /// <inheritdoc cref="InsideDiameter(Length)"/>
+    public static BendRadius CentroidDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.Centroid);
+
+    /// <summary>Diameter between outside faces.</summary>
+    /// <inheritdoc cref="InsideDiameter(Length)"/>
+    public static BendRadius OutsideDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.OutsideFace);
+
+    /// <summary>Radius and line, in millimetres.</summary>
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} mm to the {1}", Radius * 1e3, Reference switch
+    {
+        RadiusReference.InsideFace => "inside face",
+        RadiusReference.Centroid => "centroid",
+        _ => "outside face",
+    });
+
+    /// <summary>Distance of the referenced line from the inside face.</summary>
+    internal double LevelIn(OrientedSection section) => Reference switch
+    {
+        RadiusReference.InsideFace => 0,
+        RadiusReference.Centroid => section.Profile.Moments.CentroidY,
+        _ => section.Height,
+    };
+
+    /// <summary>Inside radius of an undeformed section bent to this radius.</summary>
+    internal double InsideOf(OrientedSection section, string name)
+    {
+        double inside = Radius - LevelIn(section);
+        return inside > 0
+            ? inside
+            : throw Guard.Fault(name, Value, string.Format(
+                CultureInfo.InvariantCulture, "measured to the {0} must leave an inside radius greater than 0 mm for a bar {1:0.###} mm deep", Reference == RadiusReference.Centroid ? "centroid" : "outside face", section.Height * 1e3));
+    }
+}

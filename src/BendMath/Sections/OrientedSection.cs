@@ -1,0 +1,39 @@
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>A section as it lies in the bender: it knows its inside face. Made by the orientation members of the stock shapes. Immutable and thread-safe.</summary>
+public sealed class OrientedSection
+{
+    internal OrientedSection(string stockName, string orientation, IReadOnlyList<Edge[]> loops, double width, SectionFeatures features)
+    {
+        StockName = stockName;
+        Orientation = orientation;
+        Features = features;
+        Profile = BandProfile.Of(loops);
+        Properties = new(Profile, width);
+    }
+
+    /// <summary>The stock the section is of, such as <c>angle 30 × 30 × 3 mm</c>.</summary>
+    public string StockName { get; }
+
+    /// <summary>How it lies, such as <c>flange out</c>; empty for shapes that lie one way only.</summary>
+    public string Orientation { get; }
+
+    /// <summary>Area, centroid, second moments, moduli and axes.</summary>
+    public SectionProperties Properties { get; }
+
+    /// <summary>Legs, walls and depth, for the distortion checks.</summary>
+    public SectionFeatures Features { get; }
+
+    /// <summary>Extent from the inside face to the outside face.</summary>
+    public Length Depth => Properties.Depth;
+
+    internal BandProfile Profile { get; }
+
+    internal double Height => Properties.Height;
+
+    /// <summary>Stock and orientation.</summary>
+    public override string ToString() => Orientation.Length == 0 ? StockName : StockName + ", " + Orientation;
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Where the free edge of an outstand lies in the bent bar.</summary>
+public enum FreeEdge
+{
+    /// <summary>Toward the center of the bend: compressed.</summary>
+    Inside,
+
+    /// <summary>Away from the center of the bend: stretched.</summary>
+    Outside,
+
+    /// <summary>To the side, along the axis of the ring.</summary>
+    Side,
+}
+
+/// <summary>A leg or flange held along one edge only. Immutable and thread-safe.</summary>
+public sealed record Outstand
+{
+    private readonly double _length;
+
+    private readonly double _thickness;
+
+    internal Outstand(double length, double thickness, FreeEdge freeEdge)
+    {
+        _length = length;
+        _thickness = thickness;
+        FreeEdge = freeEdge;
+    }
+
+    /// <summary>Full length of the leg, from the heel.</summary>
+    public Length Length => Length.FromMeters(_length);
+
+    /// <summary>Thickness of the leg.</summary>
+    public Length Thickness => Length.FromMeters(_thickness);
+
+    /// <summary>Where the free edge lies.</summary>
+    public FreeEdge FreeEdge { get; }
+
+    /// <summary>Whether the leg lies in the plane of the ring.</summary>
+    public bool IsRadial => FreeEdge != FreeEdge.Side;
+
+    /// <summary>Length, thickness and free edge.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "{0:0.###} × {1:0.###} mm, free edge {2}", _length * 1e3, _thickness * 1e3, FreeEdge);
+}
+
+/// <summary>What the distortion checks need to know of a section beyond its integrals. Immutable and thread-safe.</summary>
+public sealed record SectionFeatures
+{
+    private readonly double _radialDepth;
+
+    private readonly double? _wall;
+
+    internal SectionFeatures(double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null)
+    {
+        _radialDepth = radialDepth;
+        _wall = wall;
+        Outstands = outstands ?? [];
+    }
+
+    /// <summary>The leg, width or diameter in the plane of the ring, the measure of the leg-to-radius ratio.</summary>
+    public Length RadialDepth => Length.FromMeters(_radialDepth);
+
+    /// <summary>Legs and flanges with a free edge; empty for solid bars and tubes.</summary>
+    public IReadOnlyList<Outstand> Outstands { get; }
+
+    /// <summary>Wall thickness of a tube, or null.</summary>
+    public Length? WallThickness => _wall is { } wall ? Length.FromMeters(wall) : null;
+
+    /// <summary>Radial depth, outstands and wall.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "radial depth {0:0.###} mm, {1} outstands", _radialDepth * 1e3, Outstands.Count);
+}

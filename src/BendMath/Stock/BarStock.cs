@@ -1,0 +1,41 @@
+using System.Globalization;
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>A bar as it is bought: shape and dimensions. Each shape offers its orientations as members. Immutable and thread-safe.</summary>
+public abstract record BarStock
+{
+    private protected BarStock()
+    {
+    }
+
+    /// <summary>Shape and dimensions in millimetres, such as <c>angle 30 × 30 × 3 mm</c>.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>Every way the shape can lie in the bender, in a fixed order.</summary>
+    public abstract IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <summary>Area of the section.</summary>
+    public Area Area => Orientations[0].Properties.Area;
+
+    /// <summary>Shape and dimensions.</summary>
+    public sealed override string ToString() => Name;
+
+    /// <summary>Mass of one metre of bar.</summary>
+    /// <param name="density">Density of the material, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The density is not positive and finite.</exception>
+    public LinearDensity MassPerLength(Density density) => Orientations[0].Properties.MassPerLength(density);
+
+    private protected static string Millimeters(string shape, params double[] meters) => shape + " " + string.Join(
+        " × ", meters.Select(m => (m * 1e3).ToString("0.###", CultureInfo.InvariantCulture))) + " mm";
+
+    private protected static Edge[] Rectangle(double depth, double width) =>
+    [
+        Edge.Line(0, 0, 0, width), Edge.Line(0, width, depth, width), Edge.Line(depth, width, depth, 0), Edge.Line(depth, 0, 0, 0),
+    ];
+
+    private protected static Edge[] Circle(double center, double radius, bool hole) =>
+        [Edge.Arc(center, center, radius, 0, hole ? -2 * Math.PI : 2 * Math.PI)];
+}

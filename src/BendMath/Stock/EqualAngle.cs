@@ -1,0 +1,90 @@
+using System.Globalization;
+using BendMath.Stock;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Fillets of a rolled angle: the root radius in the re-entrant corner and the toe radius on the inner corner of both toes. Immutable and thread-safe.</summary>
+public sealed record AngleFillets
+{
+    private AngleFillets(double root, double toe)
+    {
+        RootMeters = root;
+        ToeMeters = toe;
+    }
+
+    /// <summary>Sharp corners everywhere.</summary>
+    public static AngleFillets Sharp { get; } = new(0, 0);
+
+    /// <summary>Radius in the re-entrant corner between the legs.</summary>
+    public Length Root => Length.FromMeters(RootMeters);
+
+    /// <summary>Radius on the inner corner of both toes.</summary>
+    public Length Toe => Length.FromMeters(ToeMeters);
+
+    internal double RootMeters { get; }
+
+    internal double ToeMeters { get; }
+
+    /// <summary>Fillets of given radii.</summary>
+    /// <param name="root">Radius in the re-entrant corner, zero or more.</param>
+    /// <param name="toe">Radius on the inner corner of both toes, zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
+    public static AngleFillets Of(Length root, Length toe) => new(Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)));
+
+    /// <summary>Both radii in millimetres.</summary>
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
+}
+
+/// <summary>Angle with two legs of the same length. Immutable and thread-safe.</summary>
+public sealed record EqualAngle : BarStock
+{
+    private readonly double _leg;
+
+    private readonly double _thickness;
+
+    /// <summary>Makes the angle from its dimensions.</summary>
+    /// <param name="leg">Length of each leg, measured outside; greater than the thickness and both fillets together.</param>
+    /// <param name="thickness">Thickness of both legs, greater than zero.</param>
+    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the thickness.</param>
+    /// <exception cref="ArgumentNullException">The fillets are null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    public EqualAngle(Length leg, Length thickness, AngleFillets fillets)
+    {
+        Fillets = Guard.NotNull(fillets, nameof(fillets));
+        _leg = Guard.Positive(leg, nameof(leg));
+        _thickness = Guard.Positive(thickness, nameof(thickness));
+        AngleOutline.Check(leg, _leg, nameof(leg), _thickness, fillets);
+        FlangeOut = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: true);
+        FlangeIn = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: false);
+        Orientations = [FlangeOut, FlangeIn];
+    }
+
+    /// <summary>Length of each leg.</summary>
+    public Length Leg => Length.FromMeters(_leg);
+
+    /// <summary>Thickness of both legs.</summary>
+    public Length Thickness => Length.FromMeters(_thickness);
+
+    /// <summary>Root and toe radii.</summary>
+    public AngleFillets Fillets { get; }
+
+    /// <summary>Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.</summary>
+    public OrientedSection FlangeOut { get; }
+
+    /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
+    public OrientedSection FlangeIn { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters("angle", _leg, _leg, _thickness);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <summary>Equal when all dimensions are equal.</summary>
+    /// <param name="other">Another angle.</param>
+    public bool Equals(EqualAngle? other) => other is not null && _leg == other._leg && _thickness == other._thickness && Fillets == other.Fillets;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_leg, _thickness, Fillets).GetHashCode();
+}

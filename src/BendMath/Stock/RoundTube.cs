@@ -1,0 +1,52 @@
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Round tube or pipe with a concentric bore. Immutable and thread-safe.</summary>
+public sealed record RoundTube : BarStock
+{
+    private readonly double _diameter;
+
+    private readonly double _wall;
+
+    /// <summary>Makes the tube from its outside diameter and wall.</summary>
+    /// <param name="outsideDiameter">Greater than zero.</param>
+    /// <param name="wall">Wall thickness, greater than zero and less than half the outside diameter.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the wall leaves no bore.</exception>
+    public RoundTube(Length outsideDiameter, Length wall)
+    {
+        _diameter = Guard.Positive(outsideDiameter, nameof(outsideDiameter));
+        _wall = Guard.Positive(wall, nameof(wall));
+        double radius = _diameter / 2;
+        if (_wall >= radius)
+        {
+            throw Guard.Fault(nameof(wall), wall, $"must be smaller than half the outside diameter, {Guard.MillimetersText(radius)}");
+        }
+
+        Section = new(
+            Name, string.Empty, [Circle(radius, radius, hole: false), Circle(radius, radius - _wall, hole: true)], _diameter, new SectionFeatures(_diameter, wall: _wall));
+        Orientations = [Section];
+    }
+
+    /// <summary>Outside diameter of the tube.</summary>
+    public Length OutsideDiameter => Length.FromMeters(_diameter);
+
+    /// <summary>Wall thickness.</summary>
+    public Length Wall => Length.FromMeters(_wall);
+
+    /// <summary>The section; a round tube lies one way only.</summary>
+    public OrientedSection Section { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters("round tube", _diameter, _wall);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <summary>Equal when both dimensions are equal.</summary>
+    /// <param name="other">Another tube.</param>
+    public bool Equals(RoundTube? other) => other is not null && _diameter == other._diameter && _wall == other._wall;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_diameter, _wall).GetHashCode();
+}
