@@ -1,0 +1,137 @@
+using System.Reflection;
+using UnitsNet;
+
+namespace BendMath.Tests.Conventions;
+
+/// <summary>
+/// Valid values for every public type and parameter, from which the convention tests build calls. A new public type without an example
+/// fails <c>Every_public_type_has_an_example</c>; a parameter whose type alone does not say what is valid gets an entry in <see cref="Named"/>.
+/// </summary>
+internal static class ExampleValues
+{
+    private static readonly EqualAngle Angle30 = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+
+    private static readonly PerfectlyPlastic Plastic = new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290));
+
+    private static readonly BarMaterial Steel = new("mild steel", Plastic, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
+
+    private static readonly LoadedBend Loaded = BendAnalysis.Of(Angle30.FlangeOut, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+
+    private static readonly LoadedBend Tight = BendAnalysis.Of(Angle30.FlangeIn, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(60)));
+
+    private static readonly FlatBar Flat = new(Length.FromMillimeters(25), Length.FromMillimeters(5));
+
+    private static readonly LoadedBend Elastic = BendAnalysis.Of(Flat.EasyWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMeters(50)));
+
+    /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
+    private static readonly object[] Instances =
+    [
+        Sources.Gardiner1957,
+        Sources.CommonPractice,
+        Tight.Advisories[0],
+        new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
+        new LengthRange(Length.FromMillimeters(29), Length.FromMillimeters(31)),
+        Plastic,
+        new LinearHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290), Pressure.FromMegapascals(900)),
+        Steel,
+        AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)),
+        Angle30,
+        Angle30.FlangeOut,
+        Angle30.FlangeOut.Properties,
+        Angle30.FlangeOut.Features,
+        Angle30.FlangeOut.Features.Outstands[0],
+        Flat,
+        new SquareBar(Length.FromMillimeters(12)),
+        new RoundBar(Length.FromMillimeters(10)),
+        new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)),
+        BendRadius.InsideDiameter(Length.FromMillimeters(480)),
+        Loaded.Analysis,
+        Loaded,
+        Tight,
+        Elastic,
+        Loaded.Release(Release.Free),
+        Elastic.Release(Release.HeldFlat),
+        Loaded.Release(Release.Free).Ring,
+    ];
+
+    /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
+    private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
+    {
+        ["leg"] = Length.FromMillimeters(30),
+        ["width"] = Length.FromMillimeters(25),
+        ["thickness"] = Length.FromMillimeters(3),
+        ["wall"] = Length.FromMillimeters(2),
+        ["outsideDiameter"] = Length.FromMillimeters(25),
+        ["toe"] = Length.FromMillimeters(2),
+        ["fromInside"] = Length.FromMillimeters(2),
+        ["axial"] = Length.FromMillimeters(4),
+        ["low"] = Length.FromMillimeters(29),
+        ["high"] = Length.FromMillimeters(31),
+        ["PressureRange..ctor.low"] = Pressure.FromMegapascals(235),
+        ["PressureRange..ctor.high"] = Pressure.FromMegapascals(360),
+        ["elasticModulus"] = Pressure.FromGigapascals(205),
+        ["yieldStress"] = Pressure.FromMegapascals(290),
+        ["tangentModulus"] = Pressure.FromMegapascals(900),
+        ["curvature"] = ReciprocalLength.FromInverseMeters(4),
+        ["density"] = Density.FromKilogramsPerCubicMeter(7850),
+        ["name"] = "mild steel",
+        ["BarMaterial..ctor.yieldRange"] = new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
+    };
+
+    /// <summary>Valid arguments of types that are not ours, where no name says more.</summary>
+    private static readonly Dictionary<Type, object> ByType = new()
+    {
+        [typeof(double)] = 0.5,
+        [typeof(int)] = 3,
+        [typeof(bool)] = true,
+        [typeof(string)] = "25 mm",
+        [typeof(Length)] = Length.FromMillimeters(240),
+        [typeof(Angle)] = Angle.FromDegrees(90),
+        [typeof(Pressure)] = Pressure.FromMegapascals(250),
+        [typeof(Ratio)] = Ratio.FromPercent(2),
+        [typeof(Force)] = Force.FromNewtons(500),
+        [typeof(Torque)] = Torque.FromNewtonMeters(100),
+        [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
+        [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
+        [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,
+    };
+
+    /// <summary>Every example that is of a type; for an abstract type, those of the types derived from it.</summary>
+    public static IReadOnlyList<object> Of(Type type) => type.IsEnum
+        ? [.. Enum.GetValues(type).Cast<object>()]
+        : [.. Instances.Where(type.IsInstanceOfType)];
+
+    /// <summary>A valid argument, or false when the registry has none.</summary>
+    public static bool TryFind(ParameterInfo parameter, out object? value)
+    {
+        Type type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
+        string name = $"{parameter.Member.DeclaringType!.Name}.{parameter.Member.Name}.{parameter.Name}";
+        if ((Named.TryGetValue(name, out value) || Named.TryGetValue(parameter.Name!, out value)) && type.IsInstanceOfType(value))
+        {
+            return true;
+        }
+
+        if (Of(type) is [var first, ..])
+        {
+            value = first;
+            return true;
+        }
+
+        if (ElementOf(type) is { } element && Of(element) is { Count: > 0 } items)
+        {
+            Array array = Array.CreateInstance(element, items.Count);
+            items.ToArray().CopyTo(array, 0);
+            value = array;
+            return true;
+        }
+
+        return ByType.TryGetValue(type, out value);
+    }
+
+    /// <summary>The element type of an array or of a read-only collection interface.</summary>
+    public static Type? ElementOf(Type type) => type.IsArray ? type.GetElementType()
+        : type.IsGenericType && type.GetGenericTypeDefinition() is var definition
+            && (definition == typeof(IEnumerable<>) || definition == typeof(IReadOnlyList<>) || definition == typeof(IReadOnlyCollection<>) || definition == typeof(IList<>))
+            ? type.GetGenericArguments()[0]
+            : null;
+}

@@ -1,0 +1,51 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
+namespace BendMath.Tests.Conventions;
+
+/// <summary>The public types and members of the library, without what the compiler writes for records.</summary>
+internal static class PublicApi
+{
+    private const BindingFlags Declared = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
+
+    public static IReadOnlyList<Assembly> Assemblies { get; } = [typeof(Source).Assembly, Assembly.Load("BendMath.Json")];
+
+    public static IReadOnlyList<Type> Types { get; } = [.. Assemblies.SelectMany(assembly => assembly.GetExportedTypes()).OrderBy(Name, StringComparer.Ordinal)];
+
+    public static string Name(MemberInfo member) => member switch
+    {
+        Type type => type.FullName ?? type.Name,
+        _ => $"{Name(member.DeclaringType!)}.{member.Name}",
+    };
+
+    public static bool IsRecord(Type type) => IsRecordClass(type) || IsRecordStruct(type);
+
+    public static bool IsRecordClass(Type type) => type.IsClass && type.GetMethod("<Clone>$") is not null;
+
+    public static bool IsStatic(Type type) => type is { IsAbstract: true, IsSealed: true };
+
+    public static bool IsCompilerGenerated(MemberInfo member) => member.IsDefined(typeof(CompilerGeneratedAttribute), inherit: false);
+
+    /// <summary>Fields, properties, events, constructors and methods a person wrote, declared on the type itself.</summary>
+    public static IEnumerable<MemberInfo> WrittenMembers(Type type) => type.GetMembers(Declared).Where(member => member switch
+    {
+        Type => false,
+        FieldInfo field => !field.IsSpecialName,
+        MethodInfo method => !IsAccessor(method) && !IsGenerated(method),
+        ConstructorInfo constructor => !IsGenerated(constructor),
+        _ => true,
+    });
+
+    /// <summary>Constructors and methods a caller can hand arguments to.</summary>
+    public static IEnumerable<MethodBase> Callables(Type type) => WrittenMembers(type)
+        .OfType<MethodBase>()
+        .Where(method => !type.IsSubclassOf(typeof(Delegate)) && !(method.IsConstructor && type.IsAbstract) && !method.IsAbstract && method.Name != "<Clone>$");
+
+    private static bool IsRecordStruct(Type type) =>
+        type.IsValueType && type.GetMethod("PrintMembers", BindingFlags.NonPublic | BindingFlags.Instance) is not null;
+
+    private static bool IsGenerated(MethodBase method) => IsCompilerGenerated(method) || method.Name == "<Clone>$";
+
+    private static bool IsAccessor(MethodInfo method) =>
+        method.IsSpecialName && !method.Name.StartsWith("op_", StringComparison.Ordinal);
+}
