@@ -1,0 +1,45 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// The face of the bent bar that a die's stamped radius means. The inside-face radius is the stamp less an offset: nothing when the stamp is
+/// the face the bar's inside touches, the thickness of the stack or leg between for a mating face, the whole depth of the bar when the stamp
+/// means the outside. A 5 in stamp and a 3/4 in leg are 10 in or 8 1/2 in inside diameter: common practice differs, so the die must say. Immutable and thread-safe.
+/// </summary>
+public sealed record StampedFace
+{
+    private readonly double _offset;
+
+    private readonly bool _wholeDepth;
+
+    private StampedFace(double offset, bool wholeDepth)
+    {
+        _offset = offset;
+        _wholeDepth = wholeDepth;
+    }
+
+    /// <summary>The stamp is the radius of the face the inside of the bar touches.</summary>
+    public static StampedFace InsideOfBar { get; } = new(0, wholeDepth: false);
+
+    /// <summary>The stamp is the radius of the outside face of the bar, the whole depth away.</summary>
+    public static StampedFace OutsideOfBar { get; } = new(0, wholeDepth: true);
+
+    /// <summary>The stamp is the radius of a face that lies a fixed distance outside the inside face of the bar.</summary>
+    /// <param name="offset">Distance from the inside face outward, zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The offset is negative or not finite.</exception>
+    public static StampedFace OffsetBy(Length offset) => new(Guard.NonNegative(offset, nameof(offset)), wholeDepth: false);
+
+    /// <summary>Distance from the bar's inside face to the stamped face.</summary>
+    /// <param name="section">The bar in its orientation.</param>
+    /// <exception cref="ArgumentNullException">The section is null.</exception>
+    public Length OffsetFor(OrientedSection section) => Length.FromMeters(Offset(Guard.NotNull(section, nameof(section))));
+
+    /// <summary>The face in words.</summary>
+    public override string ToString() => _wholeDepth ? "outside of the bar"
+        : _offset == 0 ? "inside of the bar"
+        : string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm outside the inside face", _offset * 1e3);
+
+    internal double Offset(OrientedSection section) => _wholeDepth ? section.Height : _offset;
+}

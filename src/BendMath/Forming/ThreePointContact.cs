@@ -1,0 +1,56 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Contacts and forces of a bar pinched between a nose and two supports, in the steady state of small feeds. Immutable and thread-safe.</summary>
+public sealed record ThreePointContact
+{
+    private readonly double _halfSpan;
+
+    private readonly double _stroke;
+
+    private readonly double _nominal;
+
+    private readonly double _shift;
+
+    private readonly double _moment;
+
+    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose)
+    {
+        _halfSpan = halfSpan;
+        _stroke = stroke;
+        _nominal = nominalCurvature;
+        _shift = shift;
+        _moment = moment;
+        WrapsNose = wrapsNose;
+    }
+
+    /// <summary>How far the supports advance past the line tangent to the nose.</summary>
+    public Length Stroke => Length.FromMeters(_stroke);
+
+    /// <summary>Radius of the circle through the three contacts.</summary>
+    public Length ThreeContactRadius => Length.FromMeters(1 / _nominal);
+
+    /// <summary>How far the contact at the nose moves toward the incoming side; zero when the bar wraps the nose.</summary>
+    public Length ContactShift => Length.FromMeters(_shift);
+
+    /// <summary>Whether the bar lies on the nose instead of touching it at one point: then the ring follows the nose radius.</summary>
+    public bool WrapsNose { get; }
+
+    /// <summary>Force of the incoming support, M₀/(a − x).</summary>
+    public Force IncomingSupportForce => Force.FromNewtons(_moment / (_halfSpan - _shift));
+
+    /// <summary>Force of the outgoing support, M₀/(a + x).</summary>
+    public Force OutgoingSupportForce => Force.FromNewtons(_moment / (_halfSpan + _shift));
+
+    /// <summary>Force of the nose, the sum of both supports. For a bar that wraps the nose it is the force that starts the wrap.</summary>
+    public Force NoseForce => IncomingSupportForce + OutgoingSupportForce;
+
+    /// <summary>Straight end the bender leaves where a support has no bar to push on; the half-span is the safe figure.</summary>
+    public Length StraightTail => Length.FromMeters(_halfSpan);
+
+    /// <summary>Stroke and nose force.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "stroke {0:0.##} mm over a half-span of {1:0.##} mm, nose force {2:0} N", _stroke * 1e3, _halfSpan * 1e3, NoseForce.Newtons);
+}

@@ -1,0 +1,104 @@
+using BendMath.Bending;
+using BendMath.Numerics;
+using MathNet.Numerics.Integration;
+
+namespace BendMath.Forming;
+
+/// <summary>
+/// Incremental three-point bending in the steady state. With D = a²/(2R_n) − d, and on each side the mean inclination coefficients
+/// B₁ = κ₀/2 − ∫₀^κ₀ M² dκ/(2M₀²) (incoming, loaded for the first time) and B₂ = κ_p/2 + M₀/(3·E·I_b) (outgoing, permanent plus elastic),
+/// the two conditions that the bar touches both supports are (a − x)²·q₁ = D and (a + x)²·q₂ = D with q = 1/(2R_n) − B.
+/// Adding the roots removes the contact shift x and leaves one equation for the peak curvature κ₀: √D·(1/√q₁ + 1/√q₂) = 2a.
+/// </summary>
+internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSetup setup)
+{
+    private const double QuadratureTolerance = 1e-12;
+
+    private readonly AreaMoments _moments = analysis.Moments;
+
+    private readonly double _modulus = analysis.Law.E;
+
+    /// <summary>Peak state and contact shift at a nominal curvature (circle through the three contacts); null state when the bar wraps the nose.</summary>
+    public (BentState Peak, double Shift)? At(double nominal)
+    {
+        double noseCurvature = NoseCurvature();
+        if (nominal >= noseCurvature)
+        {
+            return null;
+        }
+
+        // Zero curvature under the nose cannot reach the supports; at the curvature of the nose the bar reaches them or wraps.
+        double high = noseCurvature;
+        if (Reach(high, nominal) < 0)
+        {
+            return null;
+        }
+
+        double peak = MathNet.Numerics.RootFinding.Brent.FindRoot(k => Reach(k, nominal), 0, high, 1e-15 * high, 300);
+        BentState state = analysis.StateAt(peak, "stroke");
+        (double q1, double q2, double nose) = Openings(state);
+        double d2 = (nose - nominal) / 2;
+        return (state, setup.A * (1 - Math.Sqrt(d2 / q1)));
+    }
+
+    /// <summary>The nominal curvature that gives a peak state: the equation solved for D, closed form.</summary>
+    public double NominalFor(BentState peak)
+    {
+        (double q1, double q2, double nose) = Openings(peak);
+        double root = 2 / (1 / Math.Sqrt(q1) + 1 / Math.Sqrt(q2));
+        return nose - 2 * root * root;
+    }
+
+    /// <summary>1/R_n of a bar that takes the curvature of the nose itself, κ₀ = 1/(r_nose + y_n).</summary>
+    private double NoseCurvature() => setup.Nose > 0
+        ? HeldFlat.AtRadius(analysis.Section.Profile, analysis.Law, setup.Nose).Curvature
+        : TightestCurvature();
+
+    /// <summary>Over an edge the inside fiber cannot shorten to nothing: stop just before.</summary>
+    private double TightestCurvature() =>
+        HeldFlat.AtRadius(analysis.Section.Profile, analysis.Law, 1e-6 * analysis.Section.Height).Curvature;
+
+    private double Reach(double peak, double nominal)
+    {
+        if (peak <= 0)
+        {
+            return -1;
+        }
+
+        (double q1, double q2, double nose) = Openings(analysis.StateAt(peak, "stroke"));
+        double d2 = (nose - nominal) / 2;
+        return d2 <= 0 ? 1 : q1 <= 0 || q2 <= 0 ? 1e6 : Math.Sqrt(d2 / q1) + Math.Sqrt(d2 / q2) - 2;
+    }
+
+    private (double Incoming, double Outgoing, double Nose) Openings(BentState peak)
+    {
+        double nose = 1 / (setup.Nose + peak.NeutralAxis);
+        double moment = peak.BendingMoment(_moments, _modulus);
+        double permanent = peak.Permanent(_moments, free: false).InPlane;
+        double b1 = peak.Curvature / 2 - MomentSquared(peak.Curvature) / (2 * moment * moment);
+        double b2 = permanent / 2 + moment / (3 * _modulus * _moments.SecondY);
+        return (nose / 2 - b1, nose / 2 - b2, nose);
+    }
+
+    /// <summary>∫₀^κ M² dκ: the elastic part in closed form, the rest over ln κ, where M is smooth.</summary>
+    private double MomentSquared(double curvature)
+    {
+        double stiffness = _modulus * _moments.SecondY;
+        double yield = Math.Min(curvature, analysis.FirstYield);
+        double elastic = stiffness * stiffness * yield * yield * yield / 3;
+        if (curvature <= yield)
+        {
+            return elastic;
+        }
+
+        double guess = _moments.CentroidY;
+        double Integrand(double t)
+        {
+            double k = Math.Exp(t);
+            double m = HeldFlat.AtCurvature(analysis.Section.Profile, analysis.Law, k, guess).BendingMoment(_moments, _modulus);
+            return m * m * k;
+        }
+
+        return elastic + GaussKronrodRule.Integrate(Integrand, Math.Log(yield), Math.Log(curvature), out _, out _, QuadratureTolerance, 12, 15);
+    }
+}
