@@ -82,7 +82,7 @@ internal static partial class Guard
     /// <summary>The unit a message speaks in.</summary>
     private sealed class ReaderUnit(string symbol, double si, string space = " ")
     {
-        /// <summary>Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion.</summary>
-        public string Text(double value) => (value / si).ToString("G12", CultureInfo.InvariantCulture) + space + symbol;
+        /// <summary>Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion; adding zero drops the sign of -0.</summary>
+        public string Text(double value) => (value / si + 0.0).ToString("G12", CultureInfo.InvariantCulture) + space + symbol;
     }
 }

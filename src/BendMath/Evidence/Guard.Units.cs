@@ -13,7 +13,7 @@ internal static partial class Guard
         LengthUnit.Centimeter => value.Value / 1e2,
         LengthUnit.Inch => value.Value * 254 / 1e4,
         LengthUnit.Foot => value.Value * 3048 / 1e4,
-        var unit when DefinedUnits.OfLength((int)unit) => value.Meters,
+        var unit when DefinedUnits.OfLength((int)unit) => Convert(value, name, static quantity => quantity.Meters),
         var unit => throw UnknownUnit(name, nameof(LengthUnit), (int)unit),
     };
 
@@ -22,7 +22,7 @@ internal static partial class Guard
         PressureUnit.Pascal => value.Value,
         PressureUnit.Megapascal or PressureUnit.NewtonPerSquareMillimeter => value.Value * 1e6,
         PressureUnit.Gigapascal => value.Value * 1e9,
-        var unit when DefinedUnits.OfPressure((int)unit) => value.Pascals,
+        var unit when DefinedUnits.OfPressure((int)unit) => Convert(value, name, static quantity => quantity.Pascals),
         var unit => throw UnknownUnit(name, nameof(PressureUnit), (int)unit),
     };
 
@@ -30,7 +30,7 @@ internal static partial class Guard
     {
         AngleUnit.Radian => value.Value,
         AngleUnit.Degree => value.Value * Math.PI / 180,
-        var unit when DefinedUnits.OfAngle((int)unit) => value.Radians,
+        var unit when DefinedUnits.OfAngle((int)unit) => Convert(value, name, static quantity => quantity.Radians),
         var unit => throw UnknownUnit(name, nameof(AngleUnit), (int)unit),
     };
 
@@ -39,7 +39,7 @@ internal static partial class Guard
         TorqueUnit.NewtonMeter => value.Value,
         TorqueUnit.NewtonMillimeter => value.Value / 1e3,
         TorqueUnit.KilonewtonMeter => value.Value * 1e3,
-        var unit when DefinedUnits.OfTorque((int)unit) => value.NewtonMeters,
+        var unit when DefinedUnits.OfTorque((int)unit) => Convert(value, name, static quantity => quantity.NewtonMeters),
         var unit => throw UnknownUnit(name, nameof(TorqueUnit), (int)unit),
     };
 
@@ -47,7 +47,7 @@ internal static partial class Guard
     {
         ForceUnit.Newton => value.Value,
         ForceUnit.Kilonewton => value.Value * 1e3,
-        var unit when DefinedUnits.OfForce((int)unit) => value.Newtons,
+        var unit when DefinedUnits.OfForce((int)unit) => Convert(value, name, static quantity => quantity.Newtons),
         var unit => throw UnknownUnit(name, nameof(ForceUnit), (int)unit),
     };
 
@@ -55,7 +55,7 @@ internal static partial class Guard
     {
         DensityUnit.KilogramPerCubicMeter => value.Value,
         DensityUnit.GramPerCubicCentimeter => value.Value * 1e3,
-        var unit when DefinedUnits.OfDensity((int)unit) => value.KilogramsPerCubicMeter,
+        var unit when DefinedUnits.OfDensity((int)unit) => Convert(value, name, static quantity => quantity.KilogramsPerCubicMeter),
         var unit => throw UnknownUnit(name, nameof(DensityUnit), (int)unit),
     };
 
@@ -63,9 +63,23 @@ internal static partial class Guard
     {
         RatioUnit.DecimalFraction => value.Value,
         RatioUnit.Percent => value.Value / 1e2,
-        var unit when DefinedUnits.OfRatio((int)unit) => value.DecimalFractions,
+        var unit when DefinedUnits.OfRatio((int)unit) => Convert(value, name, static quantity => quantity.DecimalFractions),
         var unit => throw UnknownUnit(name, nameof(RatioUnit), (int)unit),
     };
+
+    // UnitsNet refuses a result that is infinite, or a tilt beyond 1, under its own argument name; here it gets the caller's.
+    private static double Convert<TQuantity>(TQuantity value, string name, Func<TQuantity, double> convert)
+        where TQuantity : IQuantity
+    {
+        try
+        {
+            return convert(value);
+        }
+        catch (ArgumentException)
+        {
+            throw new ArgumentOutOfRangeException(name, FormattableString.Invariant($"{name} must be finite when converted to SI units, but is {(double)value.Value:G12} {value.Unit}."));
+        }
+    }
 
     private static ArgumentOutOfRangeException UnknownUnit(string name, string enumeration, int unit)
         => new(name, FormattableString.Invariant($"{name} must have a unit defined in {enumeration}, but its unit is {unit}."));
