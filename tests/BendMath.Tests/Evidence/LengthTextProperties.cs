@@ -78,6 +78,7 @@ public sealed class LengthTextProperties
             }
             else
             {
+                Assert.NotNull(fault);
                 Assert.EndsWith(".", fault, StringComparison.Ordinal);
                 Assert.DoesNotContain('\n', fault);
                 Assert.Equal(0, length.Meters);
