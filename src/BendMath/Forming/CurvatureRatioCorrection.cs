@@ -35,6 +35,8 @@ public sealed class CurvatureRatioCorrection : FormingModel
         Ratio >= 1 ? "more curved" : "less curved",
         Ratio);
 
+    internal override string? RefusalOf(BendAnalysis analysis, Die die) => Basis.RefusalOf(analysis, die);
+
     private protected override FormedBend Shape(BendAnalysis analysis, Die die) =>
         Basis.ShapeFor(analysis, die).Corrected(this, Ratio, EvidenceAdvisories(analysis, die));
 }

@@ -64,6 +64,9 @@ public abstract class FormingModel
 
     private protected abstract FormedBend Shape(BendAnalysis analysis, Die die);
 
+    /// <summary>Why the model cannot form the bar on the die, or null when it can.</summary>
+    internal abstract string? RefusalOf(BendAnalysis analysis, Die die);
+
     internal FormedBend ShapeFor(BendAnalysis analysis, Die die) => Shape(analysis, die);
 
     private protected IReadOnlyList<Advisory> EvidenceAdvisories(BendAnalysis analysis, Die? die)

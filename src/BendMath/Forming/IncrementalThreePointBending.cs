@@ -76,19 +76,22 @@ public sealed class IncrementalThreePointBending : FormingModel
         return nominal > 0 && nominal * Setup.A < 1 ? Length.FromMeters(StrokeOf(nominal)) : null;
     }
 
-    private protected override FormedBend Shape(BendAnalysis analysis, Die die)
+    internal override string? RefusalOf(BendAnalysis analysis, Die die)
     {
-        double radius = die.InsideFace(analysis.Section, die.Face);
-        if (radius <= Setup.A)
+        if (!die.Takes(analysis.Section) || die.InsideFace(analysis.Section, die.Face) <= Setup.A)
         {
-            throw Guard.Fault("stampedRadius", die.StampedRadius, $"of die {die.Name} must leave an inside-face radius greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
+            return $"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}";
         }
 
-        double stroke = StrokeOf(1 / radius) + _extra;
-        return stroke > 0
-            ? Pinch(analysis, die, stroke)
-            : throw Guard.Fault("stampedRadius", die.StampedRadius, $"of die {die.Name} must leave a stroke greater than 0 mm after {Guard.MillimetersText(-_extra)} are lost");
+        double stroke = StrokeForDie(analysis, die) + _extra;
+        return stroke <= 0 ? $"no stroke is left after {Guard.MillimetersText(-_extra)} are lost"
+            : stroke > Setup.A ? $"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span"
+            : null;
     }
+
+    private protected override FormedBend Shape(BendAnalysis analysis, Die die) => RefusalOf(analysis, die) is { } refusal
+        ? throw Guard.Fault("die", die.StampedRadius, $"{die.Name} does not suit {analysis.Section}: {refusal}")
+        : Pinch(analysis, die, StrokeForDie(analysis, die) + _extra);
 
     internal double StrokeForDie(BendAnalysis analysis, Die die) => StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 

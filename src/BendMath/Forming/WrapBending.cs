@@ -29,6 +29,9 @@ public sealed class WrapBending : FormingModel
         ? "The bar lies on the face of the die all along and springs back when let go, so the ring is looser than the face."
         : $"The bar lies on the face of the die and springs back when let go; the stamp is taken to mean a face {_face}.";
 
+    internal override string? RefusalOf(BendAnalysis analysis, Die die) =>
+        die.Takes(analysis.Section, _face) ? null : "the stamp leaves no inside radius for this bar";
+
     private protected override FormedBend Shape(BendAnalysis analysis, Die die)
     {
         double radius = die.InsideFace(analysis.Section, _face ?? die.Face);

@@ -1,0 +1,44 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>What a measured ring is explained by.</summary>
+public enum ExplanationKind
+{
+    /// <summary>The bar wraps the die, and the stamp means another face than assumed.</summary>
+    StampedFace,
+
+    /// <summary>The bar is pinched bit by bit, with a stroke other than the die's radius implies.</summary>
+    Stroke,
+
+    /// <summary>The model is right up to a ratio of curvatures.</summary>
+    CurvatureRatio,
+}
+
+/// <summary>One explanation of one measured ring: the number it implies, whether that number is credible, and a model that predicts other dies from it. Immutable and thread-safe.</summary>
+public sealed class Explanation
+{
+    internal Explanation(ExplanationKind kind, bool fits, string sentence, FormingModel? model)
+    {
+        Kind = kind;
+        Fits = fits;
+        Sentence = sentence;
+        Model = model;
+    }
+
+    /// <summary>Which explanation.</summary>
+    public ExplanationKind Kind { get; }
+
+    /// <summary>Whether the implied number is one a bender can have.</summary>
+    public bool Fits { get; }
+
+    /// <summary>The implied number in a sentence.</summary>
+    public string Sentence { get; }
+
+    /// <summary>The model that reproduces the measured ring and predicts others; null when no number does.</summary>
+    public FormingModel? Model { get; }
+
+    /// <summary>Kind and sentence.</summary>
+    public override string ToString() => $"{Kind}: {Sentence}";
+}

@@ -1,0 +1,125 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>The straight bar a ring or arc is made from: developed length, blank length, marks, pieces from a bar, mass. Immutable and thread-safe.</summary>
+public sealed class DevelopedLayout
+{
+    private readonly double _developed;
+
+    private readonly double _kerf;
+
+    private DevelopedLayout(FinishedRing ring, OrientedSection section, ArcExtent arc, EndAllowance ends, double kerf)
+    {
+        Ring = ring;
+        Section = section;
+        Arc = arc;
+        Ends = ends;
+        _kerf = kerf;
+        _developed = arc.Radians / ring.TotalCurvature;
+    }
+
+    /// <summary>The finished ring.</summary>
+    public FinishedRing Ring { get; }
+
+    /// <summary>The bar in its orientation.</summary>
+    public OrientedSection Section { get; }
+
+    /// <summary>How much of the ring is wanted.</summary>
+    public ArcExtent Arc { get; }
+
+    /// <summary>Extra length at the ends.</summary>
+    public EndAllowance Ends { get; }
+
+    /// <summary>Width of a saw cut.</summary>
+    public Length Kerf => Length.FromMeters(_kerf);
+
+    /// <summary>Length of straight bar that becomes the arc itself.</summary>
+    /// <remarks>
+    /// Equation: L₀ = θ/κ_t.
+    /// Range: exact, because curvature is per unit of unbent length.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Length DevelopedLength => Length.FromMeters(_developed);
+
+    /// <summary>Length to cut: developed length and ends.</summary>
+    public Length BlankLength => Length.FromMeters(Blank);
+
+    /// <summary>Where the arc starts on the blank, from its start.</summary>
+    public Length ArcStartMark => Ends.Start;
+
+    /// <summary>Where the arc ends on the blank, from its start: the second trim cut of a ring.</summary>
+    public Length ArcEndMark => Length.FromMeters(Ends.StartMeters + _developed);
+
+    internal double Blank => _developed + Ends.TotalMeters;
+
+    /// <summary>Lays out the blank of a ring or arc.</summary>
+    /// <param name="ring">The finished ring.</param>
+    /// <param name="section">The bar in its orientation.</param>
+    /// <param name="arc">How much of the ring is wanted.</param>
+    /// <param name="ends">Extra length at the ends; <see cref="EndAllowance.None"/> for the theoretical blank.</param>
+    /// <param name="kerf">Width of a saw cut, zero or more.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The kerf is negative or not finite.</exception>
+    public static DevelopedLayout For(FinishedRing ring, OrientedSection section, ArcExtent arc, EndAllowance ends, Length kerf) => new(
+        Guard.NotNull(ring, nameof(ring)),
+        Guard.NotNull(section, nameof(section)),
+        Guard.NotNull(arc, nameof(arc)),
+        Guard.NotNull(ends, nameof(ends)),
+        Guard.NonNegative(kerf, nameof(kerf)));
+
+    /// <summary>How many blanks a bar gives and what is left of it.</summary>
+    /// <param name="barLength">Length of the bar, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
+    public BarYield PiecesFrom(Length barLength)
+    {
+        double bar = Guard.Positive(barLength, nameof(barLength));
+
+        // The last blank needs no cut when it ends at the end of the bar; a part in 10¹² of the bar is rounding, not metal.
+        double count = Math.Floor((bar * (1 + 1e-12) + _kerf) / (Blank + _kerf));
+        if (count > 1e6)
+        {
+            throw Guard.Fault(nameof(barLength), barLength, $"must give at most a million blanks of {Guard.MillimetersText(Blank)}");
+        }
+
+        return new(bar, (int)count, Math.Max(0, bar - count * (Blank + _kerf)));
+    }
+
+    /// <summary>Mass of the blank.</summary>
+    /// <param name="density">Density of the material, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The density is not positive and finite.</exception>
+    public Mass MassOf(Density density) => Mass.FromKilograms(Blank * Section.Properties.MassPerLength(density).KilogramsPerMeter);
+
+    /// <summary>Arc and lengths.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "{0}: developed {1:0.##} mm, blank {2:0.##} mm", Arc, _developed * 1e3, Blank * 1e3);
+}
+
+/// <summary>What a bar gives. Immutable and thread-safe.</summary>
+public sealed record BarYield
+{
+    private readonly double _bar;
+
+    private readonly double _offcut;
+
+    internal BarYield(double bar, int pieces, double offcut)
+    {
+        _bar = bar;
+        Pieces = pieces;
+        _offcut = offcut;
+    }
+
+    /// <summary>Length of the bar.</summary>
+    public Length BarLength => Length.FromMeters(_bar);
+
+    /// <summary>Number of blanks.</summary>
+    public int Pieces { get; }
+
+    /// <summary>What is left after the cuts.</summary>
+    public Length Offcut => Length.FromMeters(_offcut);
+
+    /// <summary>Pieces and offcut.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "{0} from a bar of {1:0.#} mm, {2:0.#} mm left", Pieces, _bar * 1e3, _offcut * 1e3);
+}

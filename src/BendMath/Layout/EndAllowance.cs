@@ -1,0 +1,47 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Extra length at the ends of a blank: the tails the bender leaves straight or spoiled, and what the trim cuts take. Immutable and thread-safe.</summary>
+public sealed record EndAllowance
+{
+    private readonly double _trim;
+
+    /// <summary>Makes an allowance.</summary>
+    /// <param name="start">Spoiled length at the start, zero or more.</param>
+    /// <param name="end">Spoiled length at the end, zero or more.</param>
+    /// <param name="trim">Further length for the trim cuts and fitting, zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite.</exception>
+    public EndAllowance(Length start, Length end, Length trim)
+    {
+        StartMeters = Guard.NonNegative(start, nameof(start));
+        EndMeters = Guard.NonNegative(end, nameof(end));
+        _trim = Guard.NonNegative(trim, nameof(trim));
+    }
+
+    /// <summary>No extra length: the theoretical blank.</summary>
+    public static EndAllowance None { get; } = new(Length.Zero, Length.Zero, Length.Zero);
+
+    /// <summary>Spoiled length at the start.</summary>
+    public Length Start => Length.FromMeters(StartMeters);
+
+    /// <summary>Spoiled length at the end.</summary>
+    public Length End => Length.FromMeters(EndMeters);
+
+    /// <summary>Further length for the trim cuts and fitting.</summary>
+    public Length Trim => Length.FromMeters(_trim);
+
+    /// <summary>All of it.</summary>
+    public Length Total => Length.FromMeters(TotalMeters);
+
+    internal double StartMeters { get; }
+
+    internal double EndMeters { get; }
+
+    internal double TotalMeters => StartMeters + EndMeters + _trim;
+
+    /// <summary>The three lengths in millimetres.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "{0:0.##} mm at the start, {1:0.##} mm at the end, {2:0.##} mm trim", StartMeters * 1e3, EndMeters * 1e3, _trim * 1e3);
+}

@@ -1,0 +1,63 @@
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>The plan on the best die, step by step. Immutable and thread-safe.</summary>
+public sealed class PlannedRing
+{
+    internal PlannedRing(RingJob job, FormingModel model, DieOutcome outcome)
+    {
+        Outcome = outcome;
+        FormedBend formed = outcome.Formed!;
+        Free = outcome.Ring!;
+        Flattened = formed.RingWhen(Release.HeldFlat);
+        Range = YieldScan.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc);
+        Distortion = DistortionReport.Of(formed.Loaded);
+        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
+        Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar) : null;
+        BlankMass = Layout.MassOf(job.Analysis.Material.Density);
+        Effort = BendEffort.Of(formed, job.LeverLength);
+        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(Free.Inside)));
+    }
+
+    /// <summary>The die and what it leaves.</summary>
+    public DieOutcome Outcome { get; }
+
+    /// <summary>The ring as it comes off, free.</summary>
+    public FinishedRing Free { get; }
+
+    /// <summary>The ring when it is held or pressed flat.</summary>
+    public FinishedRing Flattened { get; }
+
+    /// <summary>The free ring over the yield range of the material.</summary>
+    public YieldScan Range { get; }
+
+    /// <summary>Distortion checks of the loaded bend.</summary>
+    public DistortionReport Distortion { get; }
+
+    /// <summary>Developed and blank length and marks, for the free ring.</summary>
+    public DevelopedLayout Layout { get; }
+
+    /// <summary>Blanks from a bar, or null when no bar length is given.</summary>
+    public BarYield? Bar { get; }
+
+    /// <summary>Mass of one blank.</summary>
+    public Mass BlankMass { get; }
+
+    /// <summary>Moments and forces.</summary>
+    public BendEffort Effort { get; }
+
+    /// <summary>What to measure afterwards.</summary>
+    public RingCheck Check { get; }
+
+    /// <summary>Die and ring.</summary>
+    public override string ToString() => Outcome.ToString();
+
+    /// <summary>About the inside radius, rounded down to two figures of 1, 2 or 5, so that a rule of that length is at hand.</summary>
+    private static double RoundChord(double radius)
+    {
+        double decade = Math.Pow(10, Math.Floor(Math.Log10(radius)));
+        double lead = radius / decade;
+        return decade * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+    }
+}

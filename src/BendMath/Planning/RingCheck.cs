@@ -1,0 +1,55 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>What a good ring measures: the numbers to check after bending. Immutable and thread-safe.</summary>
+public sealed class RingCheck
+{
+    private readonly FinishedRing _ring;
+
+    private readonly double _chord;
+
+    private RingCheck(FinishedRing ring, double chord)
+    {
+        _ring = ring;
+        _chord = chord;
+    }
+
+    /// <summary>Diameter between inside faces.</summary>
+    public Length InsideDiameter => _ring.InsideDiameter;
+
+    /// <summary>Diameter between outside faces.</summary>
+    public Length OutsideDiameter => _ring.OutsideDiameter;
+
+    /// <summary>Tape around the outside of a closed ring.</summary>
+    public Length TapeAroundOutside => Length.FromMeters(Math.PI * _ring.OutsideDiameter.Meters);
+
+    /// <summary>Chord to lay against the inside face.</summary>
+    public Length Chord => Length.FromMeters(_chord);
+
+    /// <summary>Rise that chord should show.</summary>
+    public Length Rise => ChordAndRise.RiseFor(_ring.InsideRadius, Chord);
+
+    /// <summary>How much the rise changes when the inside diameter is one percent too wide: it tells whether a rule can see the error. Negative.</summary>
+    public Length RiseChangePerPercent => Length.FromMeters(
+        ChordAndRise.RiseFor(Length.FromMeters(1.01 * _ring.InsideRadius.Meters), Chord).Meters - Rise.Meters);
+
+    /// <summary>The check of a finished ring.</summary>
+    /// <param name="ring">The ring.</param>
+    /// <param name="chord">Chord to lay against the inside face, greater than zero and not greater than the inside diameter.</param>
+    /// <exception cref="ArgumentNullException">The ring is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The chord is outside its range.</exception>
+    public static RingCheck Of(FinishedRing ring, Length chord)
+    {
+        double inside = Guard.NotNull(ring, nameof(ring)).Inside;
+        double value = Guard.Positive(chord, nameof(chord));
+        return value <= 2 * inside
+            ? new(ring, value)
+            : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
+    }
+
+    /// <summary>Diameters, tape and rise.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "inside {0:0.#} mm, outside {1:0.#} mm, rise {2:0.##} mm on a chord of {3:0.#} mm", InsideDiameter.Millimeters, OutsideDiameter.Millimeters, Rise.Millimeters, _chord * 1e3);
+}

@@ -1,0 +1,105 @@
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// One ring or arc to make: bar, material, wanted size, dies, how the bender forms, ends, and what was measured before. Immutable and thread-safe.
+/// </summary>
+public sealed class RingJob
+{
+    /// <summary>Makes a job.</summary>
+    /// <param name="name">What the shop calls it; not empty.</param>
+    /// <param name="section">The bar in its orientation.</param>
+    /// <param name="material">The material.</param>
+    /// <param name="wanted">The wanted ring and the line it is measured to.</param>
+    /// <param name="rack">The dies at hand.</param>
+    /// <param name="model">How the bender forms.</param>
+    /// <param name="arc">How much of the ring is wanted.</param>
+    /// <param name="ends">Extra length at the ends.</param>
+    /// <param name="kerf">Width of a saw cut, zero or more.</param>
+    /// <param name="barLength">Length of the bars in stock; null when not known.</param>
+    /// <param name="leverLength">Lever from the axis of the bend to the hand; null when not known.</param>
+    /// <param name="setup">Half-span and nose of the bender, for explaining measured rings by their stroke; null when not known.</param>
+    /// <param name="measuredRings">Rings made before.</param>
+    /// <param name="correction">The explanation by which a measured ring corrects the model; null to leave the model as it is.</param>
+    /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty, or a correction is asked for without a measured ring.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public RingJob(
+        string name,
+        OrientedSection section,
+        BarMaterial material,
+        BendRadius wanted,
+        DieRack rack,
+        FormingModel model,
+        ArcExtent arc,
+        EndAllowance ends,
+        Length kerf,
+        Length? barLength = null,
+        Length? leverLength = null,
+        ThreePointSetup? setup = null,
+        IEnumerable<MeasuredRing>? measuredRings = null,
+        ExplanationKind? correction = null)
+    {
+        Name = Guard.NotEmpty(name, nameof(name));
+        Analysis = BendAnalysis.Of(section, material);
+        Wanted = Guard.NotNull(wanted, nameof(wanted));
+        wanted.InsideOf(section, nameof(wanted));
+        Rack = Guard.NotNull(rack, nameof(rack));
+        Model = Guard.NotNull(model, nameof(model));
+        Arc = Guard.NotNull(arc, nameof(arc));
+        Ends = Guard.NotNull(ends, nameof(ends));
+        Kerf = Length.FromMeters(Guard.NonNegative(kerf, nameof(kerf)));
+        BarLength = barLength is { } bar ? Length.FromMeters(Guard.Positive(bar, nameof(barLength))) : null;
+        LeverLength = leverLength is { } lever ? Length.FromMeters(Guard.Positive(lever, nameof(leverLength))) : null;
+        Setup = setup;
+        MeasuredRings = [.. (measuredRings ?? []).Select(ring => Guard.NotNull(ring, nameof(measuredRings)))];
+        Correction = correction is { } kind ? Guard.Defined(kind, nameof(correction)) : null;
+        if (correction is not null && MeasuredRings.Count == 0)
+        {
+            throw new ArgumentException("correction needs at least one measured ring.", nameof(correction));
+        }
+    }
+
+    /// <summary>What the shop calls it.</summary>
+    public string Name { get; }
+
+    /// <summary>Section and material.</summary>
+    public BendAnalysis Analysis { get; }
+
+    /// <summary>The wanted ring.</summary>
+    public BendRadius Wanted { get; }
+
+    /// <summary>The dies at hand.</summary>
+    public DieRack Rack { get; }
+
+    /// <summary>How the bender forms, before any correction.</summary>
+    public FormingModel Model { get; }
+
+    /// <summary>How much of the ring is wanted.</summary>
+    public ArcExtent Arc { get; }
+
+    /// <summary>Extra length at the ends.</summary>
+    public EndAllowance Ends { get; }
+
+    /// <summary>Width of a saw cut.</summary>
+    public Length Kerf { get; }
+
+    /// <summary>Length of the bars in stock, or null.</summary>
+    public Length? BarLength { get; }
+
+    /// <summary>Lever from the axis of the bend to the hand, or null.</summary>
+    public Length? LeverLength { get; }
+
+    /// <summary>Half-span and nose of the bender, or null.</summary>
+    public ThreePointSetup? Setup { get; }
+
+    /// <summary>Rings made before.</summary>
+    public IReadOnlyList<MeasuredRing> MeasuredRings { get; }
+
+    /// <summary>The explanation by which a measured ring corrects the model, or null.</summary>
+    public ExplanationKind? Correction { get; }
+
+    /// <summary>Name, bar and wanted ring.</summary>
+    public override string ToString() => $"{Name}: {Analysis.Section}, {Wanted}";
+}
