@@ -1,6 +1,5 @@
 using UnitsNet;
 using UnitsNet.Units;
-using Xunit;
 
 namespace BendMath.Tests.Evidence;
 

@@ -2,7 +2,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using UnitsNet;
-using Xunit;
 
 namespace BendMath.Tests.Evidence;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using UnitsNet;
-using Xunit;
 
 namespace BendMath.Tests.Evidence;
 
