@@ -15,6 +15,7 @@ public sealed class BendAnalysis
     {
         Section = section;
         Material = material;
+        MomentSquared = new(this);
     }
 
     /// <summary>The section as it lies in the bender.</summary>
@@ -46,6 +47,8 @@ public sealed class BendAnalysis
     public Torque PlasticMoment => Torque.FromNewtonMeters(Law.E * Law.YieldStrain * Section.Properties.Plastic);
 
     internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
+
+    internal MomentSquaredIntegral MomentSquared { get; }
 
     internal AreaMoments Moments => Section.Profile.Moments;
 

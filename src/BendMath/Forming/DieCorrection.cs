@@ -77,20 +77,19 @@ public sealed class DieCorrection
     {
         IncrementalThreePointBending model = new(setup);
         Length? stroke = model.StrokeFor(ring.Analysis, ring.Measured, ring.Release);
-        if (stroke is not { } found || ring.Die.InsideFace(ring.Analysis.Section, ring.Die.Face) <= setup.A)
+        if (stroke is not { } found || model.RefusalOf(ring.Analysis, ring.Die) is not null)
         {
             return new(ExplanationKind.Stroke, false, $"pinching does not explain it: no stroke over {setup} leaves this ring", null);
         }
 
-        double extra = found.Meters - model.StrokeForDie(ring.Analysis, ring.Die);
+        double share = found.Meters / model.StrokeForDie(ring.Analysis, ring.Die);
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
-            "pinching bit by bit fits with a stroke of {0:0.##} mm, {1:0.##} mm {2} than the die's radius implies over a half-span of {3:0.##} mm",
+            "pinching bit by bit fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
             found.Millimeters,
-            Math.Abs(extra) * 1e3,
-            extra >= 0 ? "more" : "less",
+            100 * share,
             setup.A * 1e3);
-        return new(ExplanationKind.Stroke, true, sentence, new IncrementalThreePointBending(setup, extra, ring));
+        return new(ExplanationKind.Stroke, true, sentence, new IncrementalThreePointBending(setup, share, ring));
     }
 
     private static Explanation FromRatio(MeasuredRing ring, FormingModel basis)

@@ -46,7 +46,11 @@ public abstract class FormingModel
         double least = Guard.NotNull(face, nameof(face)).Offset(section) + LeastInsideRadius;
         double bottom = least + 1e-3 * target;
         double top = least + 20 * target;
-        double Residual(double stamp) => FinishedCurvatureTimes(Shape(analysis, new("trial", Length.FromMeters(stamp), face)), release, wanted) - 1;
+
+        // A die too small for the bar or the bender counts as too tight.
+        double Residual(double stamp) => new Die("trial", Length.FromMeters(stamp), face) is var die && RefusalOf(analysis, die) is null
+            ? FinishedCurvatureTimes(Shape(analysis, die), release, wanted) - 1
+            : 1;
 
         // The finished curvature falls as the stamp grows: one sign change at most.
         return Residual(bottom) > 0 && Residual(top) < 0

@@ -16,7 +16,7 @@ namespace BendMath;
 /// </remarks>
 public sealed class IncrementalThreePointBending : FormingModel
 {
-    private readonly double _extra;
+    private readonly double _share = 1;
 
     /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
     /// <param name="setup">Half-span and nose of the bender.</param>
@@ -24,18 +24,18 @@ public sealed class IncrementalThreePointBending : FormingModel
     public IncrementalThreePointBending(ThreePointSetup setup)
         : base([]) => Setup = Guard.NotNull(setup, nameof(setup));
 
-    internal IncrementalThreePointBending(ThreePointSetup setup, double extraStroke, MeasuredRing evidence)
+    internal IncrementalThreePointBending(ThreePointSetup setup, double closingShare, MeasuredRing evidence)
         : base([evidence])
     {
         Setup = setup;
-        _extra = extraStroke;
+        _share = closingShare;
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
     public ThreePointSetup Setup { get; }
 
-    /// <summary>Stroke beyond the one the die's radius implies; negative when the bender closes less. Zero unless a measured ring says otherwise.</summary>
-    public Length ExtraStroke => Length.FromMeters(_extra);
+    /// <summary>Share of the stroke the die's radius implies that the bender really closes; 1 unless a measured ring says otherwise.</summary>
+    public double ClosingShare => _share;
 
     /// <inheritdoc/>
     public override string Name => "incremental three-point bending";
@@ -43,9 +43,9 @@ public sealed class IncrementalThreePointBending : FormingModel
     /// <inheritdoc/>
     public override string Assumption => string.Format(
         CultureInfo.InvariantCulture,
-        "The bar is pinched forward bit by bit between a nose and two supports ({0}); each pinch closes until the circle through the contacts has the die's inside-face radius{1}.",
+        "The bar is pinched forward bit by bit between a nose and two supports ({0}); each pinch closes {1} the circle through the contacts has the die's inside-face radius.",
         Setup,
-        _extra == 0 ? string.Empty : string.Format(CultureInfo.InvariantCulture, ", and {0:0.###} mm {1}", Math.Abs(_extra) * 1e3, _extra > 0 ? "further" : "less"));
+        _share == 1 ? "until" : string.Format(CultureInfo.InvariantCulture, "{0:0.#} % of the stroke at which", 100 * _share));
 
     private protected override double LeastInsideRadius => Setup.A;
 
@@ -78,22 +78,25 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     internal override string? RefusalOf(BendAnalysis analysis, Die die)
     {
+        if (Setup.A <= analysis.Section.Height)
+        {
+            return $"the half-span of the bender must be greater than the depth of the bar, {Guard.MillimetersText(analysis.Section.Height)}";
+        }
+
         if (!die.Takes(analysis.Section) || die.InsideFace(analysis.Section, die.Face) <= Setup.A)
         {
             return $"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}";
         }
 
-        double stroke = StrokeForDie(analysis, die) + _extra;
-        return stroke <= 0 ? $"no stroke is left after {Guard.MillimetersText(-_extra)} are lost"
-            : stroke > Setup.A ? $"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span"
-            : null;
+        double stroke = StrokeForDie(analysis, die);
+        return stroke > Setup.A ? $"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span" : null;
     }
 
     private protected override FormedBend Shape(BendAnalysis analysis, Die die) => RefusalOf(analysis, die) is { } refusal
         ? throw Guard.Fault("die", die.StampedRadius, $"{die.Name} does not suit {analysis.Section}: {refusal}")
-        : Pinch(analysis, die, StrokeForDie(analysis, die) + _extra);
+        : Pinch(analysis, die, StrokeForDie(analysis, die));
 
-    internal double StrokeForDie(BendAnalysis analysis, Die die) => StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
+    internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 
     /// <summary>δ with 2δ/(a² + δ²) = κ: the smaller root, without cancellation.</summary>
     private double StrokeOf(double nominal) =>
@@ -105,6 +108,11 @@ public sealed class IncrementalThreePointBending : FormingModel
         if (stroke > a)
         {
             throw Guard.Fault("stroke", Length.FromMeters(stroke), $"must not be greater than the half-span, {Guard.MillimetersText(a)}");
+        }
+
+        if (a <= analysis.Section.Height)
+        {
+            throw Guard.Fault("analysis", analysis.Section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(a)}");
         }
 
         double nominal = 2 * stroke / (a * a + stroke * stroke);

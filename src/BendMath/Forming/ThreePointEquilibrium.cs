@@ -1,6 +1,6 @@
 using BendMath.Bending;
 using BendMath.Numerics;
-using MathNet.Numerics.Integration;
+using MathNet.Numerics.RootFinding;
 
 namespace BendMath.Forming;
 
@@ -12,8 +12,6 @@ namespace BendMath.Forming;
 /// </summary>
 internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSetup setup)
 {
-    private const double QuadratureTolerance = 1e-12;
-
     private readonly AreaMoments _moments = analysis.Moments;
 
     private readonly double _modulus = analysis.Law.E;
@@ -34,7 +32,7 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
             return null;
         }
 
-        double peak = MathNet.Numerics.RootFinding.Brent.FindRoot(k => Reach(k, nominal), 0, high, 1e-15 * high, 300);
+        double peak = Brent.FindRoot(k => Reach(k, nominal), 0, high, 1e-15 * high, 300);
         BentState state = analysis.StateAt(peak, "stroke");
         (double q1, double q2, double nose) = Openings(state);
         double d2 = (nose - nominal) / 2;
@@ -75,30 +73,8 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
         double nose = 1 / (setup.Nose + peak.NeutralAxis);
         double moment = peak.BendingMoment(_moments, _modulus);
         double permanent = peak.Permanent(_moments, free: false).InPlane;
-        double b1 = peak.Curvature / 2 - MomentSquared(peak.Curvature) / (2 * moment * moment);
+        double b1 = peak.Curvature / 2 - analysis.MomentSquared.UpTo(peak.Curvature) / (2 * moment * moment);
         double b2 = permanent / 2 + moment / (3 * _modulus * _moments.SecondY);
         return (nose / 2 - b1, nose / 2 - b2, nose);
-    }
-
-    /// <summary>∫₀^κ M² dκ: the elastic part in closed form, the rest over ln κ, where M is smooth.</summary>
-    private double MomentSquared(double curvature)
-    {
-        double stiffness = _modulus * _moments.SecondY;
-        double yield = Math.Min(curvature, analysis.FirstYield);
-        double elastic = stiffness * stiffness * yield * yield * yield / 3;
-        if (curvature <= yield)
-        {
-            return elastic;
-        }
-
-        double guess = _moments.CentroidY;
-        double Integrand(double t)
-        {
-            double k = Math.Exp(t);
-            double m = HeldFlat.AtCurvature(analysis.Section.Profile, analysis.Law, k, guess).BendingMoment(_moments, _modulus);
-            return m * m * k;
-        }
-
-        return elastic + GaussKronrodRule.Integrate(Integrand, Math.Log(yield), Math.Log(curvature), out _, out _, QuadratureTolerance, 12, 15);
     }
 }
