@@ -21,6 +21,12 @@ public static class Sources
     /// <summary>Lengths of angles bent to a circle.</summary>
     public static Source MachinerysHandbookAngleRings { get; } = new("machinerys-handbook-2691", "Machinery's Handbook, 31st ed. (2020), Lengths of Angles Bent to Circular Shape, p. 2691", SourceKind.Published);
 
+    /// <summary>Power law of strain hardening.</summary>
+    public static Source Hollomon1945 { get; } = new("hollomon-1945", "J. H. Hollomon, Tensile Deformation, Trans. AIME 162 (1945) 268-290", SourceKind.FromMemory);
+
+    /// <summary>Stress–strain curve of three parameters.</summary>
+    public static Source RambergOsgood1943 { get; } = new("ramberg-osgood-1943", "W. Ramberg, W. R. Osgood, Description of Stress-Strain Curves by Three Parameters, NACA TN 902 (1943)", SourceKind.FromMemory);
+
     /// <summary>Derivations that stand in this library's documentation (concepts/mechanics).</summary>
     public static Source Mechanics { get; } = new("bendmath-mechanics", "BendMath documentation, Mechanics of a bent bar", SourceKind.Derived);
 
@@ -30,6 +36,7 @@ public static class Sources
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
-        CommonPractice, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings, Mechanics, FormingModels,
+        CommonPractice, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings,
+        Hollomon1945, RambergOsgood1943, Mechanics, FormingModels,
     ];
 }

@@ -15,8 +15,6 @@ internal sealed class GaussRule
     /// <summary>Exact for cubics.</summary>
     public static GaussRule Two { get; } = new(2);
 
-    public static GaussRule Eight { get; } = new(8);
-
     public static GaussRule Twelve { get; } = new(12);
 
     public double[] Nodes { get; }

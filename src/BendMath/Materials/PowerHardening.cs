@@ -1,0 +1,91 @@
+using System.Globalization;
+using BendMath.Materials;
+using BendMath.Numerics;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>The power law of hardening joined to the elastic line where the two meet.</summary>
+/// <remarks>
+/// Equation: σ = E·e for |e| ≤ e_y, else ±K·|e|ⁿ, with e_y = (K/E)^(1/(1 − n)).
+/// Range: 0 ≤ n &lt; 1; K and n are usually fitted to true stress and true strain, total strain, one heat each: at bending strains of a few percent the difference to engineering strain is small, but the yield they imply may not be that of the bar at hand.
+/// Source: <see cref="Sources.Hollomon1945"/>
+/// </remarks>
+public sealed record PowerHardening : StressStrainLaw
+{
+    private readonly Kernel _law;
+
+    private readonly double _strength;
+
+    private readonly double _exponent;
+
+    /// <summary>Makes the law from its modulus, strength coefficient and exponent.</summary>
+    /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
+    /// <param name="strengthCoefficient">Strength coefficient K, greater than zero; it must give a yield below the modulus.</param>
+    /// <param name="hardeningExponent">Hardening exponent n, zero or more and less than one.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public PowerHardening(Pressure elasticModulus, Pressure strengthCoefficient, double hardeningExponent)
+        : base(Guard.Positive(elasticModulus, nameof(elasticModulus)))
+    {
+        _strength = Guard.Positive(strengthCoefficient, nameof(strengthCoefficient));
+        _exponent = Guard.NonNegative(hardeningExponent, nameof(hardeningExponent));
+        if (_exponent >= 1)
+        {
+            throw Guard.Fault(nameof(hardeningExponent), hardeningExponent, "must be smaller than 1");
+        }
+
+        double ratio = _strength / E;
+        double yieldStrain = Math.Pow(ratio, 1 / (1 - _exponent));
+        if (!(yieldStrain > 1e-12 && yieldStrain < 1))
+        {
+            throw Guard.Fault(nameof(strengthCoefficient), strengthCoefficient, $"must give a yield strain between 1e-12 and 1 with a modulus of {LawRules.Gigapascals(E)}");
+        }
+
+        _law = new(yieldStrain, ratio, _exponent);
+    }
+
+    /// <summary>Stress at which the elastic line meets the power law.</summary>
+    public override Pressure YieldStress => Pressure.FromPascals(E * _law.ElasticLimit);
+
+    /// <summary>Strength coefficient K.</summary>
+    public Pressure StrengthCoefficient => Pressure.FromPascals(_strength);
+
+    /// <summary>Hardening exponent n.</summary>
+    public double HardeningExponent => _exponent;
+
+    internal override double YieldStrain => _law.ElasticLimit;
+
+    /// <summary>The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ.</summary>
+    /// <param name="yieldStress">The new yield stress, greater than zero and less than E.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The yield stress is not positive and finite, or not below the modulus.</exception>
+    public override StressStrainLaw WithYield(Pressure yieldStress)
+    {
+        double yield = LawRules.YieldBelowModulus(yieldStress, E);
+        return new PowerHardening(ElasticModulus, Pressure.FromPascals(yield * Math.Pow(E / yield, _exponent)), _exponent);
+    }
+
+    /// <summary>Kind of law and its numbers.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "power hardening, K {0:0.#} MPa, n {1:0.###}, E {2:0.#} GPa", _strength / 1e6, _exponent, E / 1e9);
+
+    internal override double PlasticStrain(double strain) => strain <= _law.ElasticLimit ? 0 : _law.PlasticStrain(strain);
+
+    internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.PlasticRate(strain);
+
+    internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
+        PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+
+    /// <summary>Twelve points an octave: the singularity of eⁿ at zero lies three half-widths away, which leaves a remainder below (3 + √8)⁻²⁴ ≈ 1e−18.</summary>
+    private readonly struct Kernel(double yieldStrain, double ratio, double exponent) : IPlasticLaw
+    {
+        public double ElasticLimit => yieldStrain;
+
+        public GaussRule Rule => GaussRule.Twelve;
+
+        public double PlasticStrain(double strain) => strain - ratio * Math.Pow(strain, exponent);
+
+        public double PlasticRate(double strain) => 1 - ratio * exponent * Math.Pow(strain, exponent - 1);
+
+        public double NextBreak(double strain) => 2 * strain;
+    }
+}
