@@ -38,6 +38,6 @@ internal static partial class Guard
 
     private static double InverseMeters(ReciprocalLength value, string name) =>
         (int)value.Unit == (int)ReciprocalLengthUnit.InverseMeter ? value.Value
-        : Array.IndexOf(ReciprocalLength.Units, value.Unit) >= 0 ? value.InverseMeters
+        : Array.IndexOf(ReciprocalLength.Units, value.Unit) >= 0 ? Convert(value, name, static quantity => quantity.InverseMeters)
         : throw UnknownUnit(name, nameof(ReciprocalLengthUnit), (int)value.Unit);
 }
