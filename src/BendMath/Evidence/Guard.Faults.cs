@@ -80,8 +80,14 @@ internal static partial class Guard
         => new(name, $"{name} {rule}, but is {value}.");
 
     /// <summary>The unit a message speaks in.</summary>
-    private sealed class ReaderUnit(string symbol, double si, string space = " ")
+    private sealed class ReaderUnit(string symbol, double si, double least, double most, string space = " ")
     {
+        /// <summary>The smallest size, other than zero, that is taken for meant.</summary>
+        public double Least { get; } = least;
+
+        /// <summary>The largest size that is taken for meant.</summary>
+        public double Most { get; } = most;
+
         /// <summary>Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion; adding zero drops the sign of -0.</summary>
         public string Text(double value) => (value / si + 0.0).ToString("G12", CultureInfo.InvariantCulture) + space + symbol;
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -7,18 +6,14 @@ namespace BendMath;
 internal static partial class Guard
 {
     /// <summary>Per metre, greater than zero.</summary>
-    public static double Positive(ReciprocalLength value, string name) => InverseMeters(value, name) is var si && si > 0 && si - si == 0
-        ? si
-        : throw Fault(name, value, "must be finite and greater than 0 m⁻¹");
+    public static double Positive(ReciprocalLength value, string name) => Positive(InverseMeters(value, name), name, InverseMeter);
 
     /// <summary>Per metre, zero or greater.</summary>
-    public static double NonNegative(ReciprocalLength value, string name) => InverseMeters(value, name) is var si && si >= 0 && si - si == 0
-        ? si
-        : throw Fault(name, value, "must be finite and not less than 0 m⁻¹");
+    public static double NonNegative(ReciprocalLength value, string name) => NonNegative(InverseMeters(value, name), name, InverseMeter);
 
     /// <inheritdoc cref="Fault(string, Length, string)"/>
     public static ArgumentOutOfRangeException Fault(string name, ReciprocalLength value, string rule) => Fault(
-        name, rule, InverseMeters(value, name).ToString("G12", CultureInfo.InvariantCulture) + " m⁻¹");
+        name, rule, InverseMeter.Text(InverseMeters(value, name)));
 
     /// <summary>The value itself, or an exception by name when the enumeration does not define it.</summary>
     public static TEnum Defined<TEnum>(TEnum value, string name)

@@ -10,14 +10,16 @@ namespace BendMath;
 /// </summary>
 internal static partial class Guard
 {
-    private static readonly ReaderUnit Millimeter = new("mm", 1e-3);
-    private static readonly ReaderUnit Megapascal = new("MPa", 1e6);
-    private static readonly ReaderUnit Degree = new("°", Math.PI / 180, space: "");
-    private static readonly ReaderUnit NewtonMeter = new("N·m", 1);
-    private static readonly ReaderUnit Newton = new("N", 1);
-    private static readonly ReaderUnit KilogramPerCubicMeter = new("kg/m³", 1);
-    private static readonly ReaderUnit Percent = new("%", 1e-2);
-    private static readonly ReaderUnit Number = new("", 1, space: "");
+    // The bounds are far outside any shop and inside what a double can carry through fourth powers: a value beyond them is a slip of the unit.
+    private static readonly ReaderUnit Millimeter = new("mm", 1e-3, least: 1e-6, most: 1e6);
+    private static readonly ReaderUnit Megapascal = new("MPa", 1e6, least: 1, most: 1e15);
+    private static readonly ReaderUnit Degree = new("°", Math.PI / 180, least: 1e-9, most: 1e6, space: "");
+    private static readonly ReaderUnit NewtonMeter = new("N·m", 1, least: 1e-12, most: 1e15);
+    private static readonly ReaderUnit Newton = new("N", 1, least: 1e-12, most: 1e15);
+    private static readonly ReaderUnit KilogramPerCubicMeter = new("kg/m³", 1, least: 1e-3, most: 1e6);
+    private static readonly ReaderUnit InverseMeter = new("m⁻¹", 1, least: 1e-9, most: 1e6);
+    private static readonly ReaderUnit Percent = new("%", 1e-2, least: 1e-9, most: 1e3);
+    private static readonly ReaderUnit Number = new("", 1, least: 1e-9, most: 1e9, space: "");
 
     /// <summary>Metres, greater than zero.</summary>
     public static double Positive(Length value, string name) => Positive(Meters(value, name), name, Millimeter);
@@ -100,11 +102,18 @@ internal static partial class Guard
         where T : class => value ?? throw new ArgumentNullException(name);
 
     private static double Positive(double si, string name, ReaderUnit unit)
-        => Finite(si, name, unit) > 0 ? si : throw Fault(name, $"must be greater than {unit.Text(0)}", unit.Text(si));
+        => Finite(si, name, unit) >= unit.Least ? si
+        : si > 0 ? throw OutOfBounds(si, name, unit)
+        : throw Fault(name, $"must be greater than {unit.Text(0)}", unit.Text(si));
 
     private static double NonNegative(double si, string name, ReaderUnit unit)
         => Finite(si, name, unit) >= 0 ? si : throw Fault(name, $"must not be less than {unit.Text(0)}", unit.Text(si));
 
     private static double Finite(double si, string name, ReaderUnit unit)
-        => si - si == 0 ? si : throw Fault(name, "must be finite", unit.Text(si));
+        => Math.Abs(si) <= unit.Most ? si
+        : si - si == 0 ? throw OutOfBounds(si, name, unit)
+        : throw Fault(name, "must be finite", unit.Text(si));
+
+    private static ArgumentOutOfRangeException OutOfBounds(double si, string name, ReaderUnit unit) => Fault(
+        name, $"must be between {unit.Text(unit.Least)} and {unit.Text(unit.Most)} in size", unit.Text(si));
 }

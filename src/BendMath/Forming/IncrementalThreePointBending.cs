@@ -66,7 +66,9 @@ public sealed class IncrementalThreePointBending : FormingModel
     /// <exception cref="ArgumentOutOfRangeException">The ring is tighter than the tightest bend leaves.</exception>
     public Length? StrokeFor(BendAnalysis analysis, BendRadius wanted, Release release)
     {
-        BentState peak = Guard.NotNull(analysis, nameof(analysis)).LoadedFor(wanted, release).State;
+        Guard.NotNull(analysis, nameof(analysis));
+        Guard.NotNull(wanted, nameof(wanted)).InsideOf(analysis.Section, nameof(wanted));
+        BentState peak = analysis.LoadedFor(wanted, release).State;
         if (peak.InsideRadius <= Setup.Nose)
         {
             return null;

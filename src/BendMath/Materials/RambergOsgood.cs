@@ -55,7 +55,8 @@ public sealed record RambergOsgood : StressStrainLaw
     internal override double YieldStrain => _proof / E;
 
     /// <inheritdoc/>
-    public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(ElasticModulus, yieldStress, _exponent);
+    public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(
+        ElasticModulus, Pressure.FromPascals(LawRules.YieldBelowModulus(yieldStress, E)), _exponent);
 
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => string.Format(

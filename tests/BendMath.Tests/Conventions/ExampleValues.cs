@@ -23,6 +23,25 @@ internal static class ExampleValues
 
     private static readonly LoadedBend Elastic = BendAnalysis.Of(Flat.EasyWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMeters(50)));
 
+    private static readonly Die Die250 = new("250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
+
+    private static readonly DieRack Rack = new([Die250, new("300", Length.FromMillimeters(300), StampedFace.OutsideOfBar)]);
+
+    private static readonly ThreePointSetup Setup = new(Length.FromMillimeters(100), Length.FromMillimeters(20));
+
+    private static readonly IncrementalThreePointBending ThreePoint = new(Setup);
+
+    private static readonly MeasuredRing Measured = new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
+
+    private static readonly DieCorrection Correction = DieCorrection.Of(Measured, new WrapBending(), Setup);
+
+    private static readonly EndAllowance Ends = new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(5));
+
+    private static readonly RingJob Job = new(
+        "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
+
+    private static readonly RingPlan Plan = RingPlan.For(Job);
+
     /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
     private static readonly object[] Instances =
     [
@@ -52,6 +71,39 @@ internal static class ExampleValues
         Loaded.Release(Release.Free),
         Elastic.Release(Release.HeldFlat),
         Loaded.Release(Release.Free).Ring,
+        new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2),
+        new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240), 12),
+        LengthStyle.Millimeters(1),
+        StampedFace.OutsideOfBar,
+        StampedFace.OffsetBy(Length.FromMillimeters(3)),
+        Die250,
+        Rack,
+        Setup,
+        new WrapBending(),
+        ThreePoint,
+        ThreePoint.FormAtStroke(Loaded.Analysis, Length.FromMillimeters(12)),
+        ThreePoint.FormAtStroke(Loaded.Analysis, Length.FromMillimeters(12)).Contact!,
+        new WrapBending().Form(Loaded.Analysis, Die250),
+        Measured,
+        Correction,
+        Correction.Explanations[0],
+        Correction.Find(ExplanationKind.CurvatureRatio)!.Model!,
+        Plan.Choice,
+        Plan.Choice.Outcomes[0],
+        Plan.Ring!.Effort,
+        ArcExtent.FullRing,
+        Ends,
+        Plan.Ring.Layout,
+        Plan.Ring.Layout.PiecesFrom(Length.FromMeters(6)),
+        LegToRadiusCheck.CommonPractice,
+        Plan.Ring.Distortion,
+        Plan.Ring.Distortion.Findings[0],
+        Job,
+        Plan,
+        Plan.Ring,
+        Plan.Ring.Check,
+        Plan.Ring.Range,
+        Caution.All[0],
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -74,6 +126,17 @@ internal static class ExampleValues
         ["tangentModulus"] = Pressure.FromMegapascals(900),
         ["curvature"] = ReciprocalLength.FromInverseMeters(4),
         ["density"] = Density.FromKilogramsPerCubicMeter(7850),
+        ["denominator"] = 16,
+        ["exponent"] = 12.0,
+        ["strengthCoefficient"] = Pressure.FromMegapascals(600),
+        ["hardeningExponent"] = 0.2,
+        ["proofStress"] = Pressure.FromMegapascals(240),
+        ["stroke"] = Length.FromMillimeters(12),
+        ["chord"] = Length.FromMillimeters(200),
+        ["rise"] = Length.FromMillimeters(20),
+        ["barLength"] = Length.FromMeters(6),
+        ["halfSpan"] = Length.FromMillimeters(100),
+        ["noseRadius"] = Length.FromMillimeters(20),
         ["name"] = "mild steel",
         ["BarMaterial..ctor.yieldRange"] = new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
     };

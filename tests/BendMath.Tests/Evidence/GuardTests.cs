@@ -43,15 +43,22 @@ public sealed class GuardTests
     [Fact]
     public void AcceptsEveryDefinedUnit()
     {
-        Assert.All(Length.Units, unit => AssertClose(new Length(0.3, unit).Meters, Guard.Positive(new Length(0.3, unit), "x")));
-        Assert.All(Pressure.Units, unit => AssertClose(new Pressure(0.3, unit).Pascals, Guard.Finite(new Pressure(0.3, unit), "x")));
-        Assert.All(Angle.Units, unit => AssertClose(new Angle(0.3, unit).Radians, Guard.Positive(new Angle(0.3, unit), "x")));
-        Assert.All(Torque.Units, unit => AssertClose(new Torque(0.3, unit).NewtonMeters, Guard.Positive(new Torque(0.3, unit), "x")));
-        Assert.All(Force.Units, unit => AssertClose(new Force(0.3, unit).Newtons, Guard.Positive(new Force(0.3, unit), "x")));
-        Assert.All(Density.Units, unit => AssertClose(new Density(0.3, unit).KilogramsPerCubicMeter, Guard.Positive(new Density(0.3, unit), "x")));
-        Assert.All(Ratio.Units, unit => AssertClose(new Ratio(0.3, unit).DecimalFractions, Guard.Positive(new Ratio(0.3, unit), "x")));
+        Assert.All(Length.Units.Select(Length.FromMeters(0.3).ToUnit), value => AssertClose(value.Meters, Guard.Positive(value, "x")));
+        Assert.All(Pressure.Units.Select(Pressure.FromPascals(0.3).ToUnit), value => AssertClose(value.Pascals, Guard.Finite(value, "x")));
+        Assert.All(Angle.Units.Select(Angle.FromRadians(0.3).ToUnit), value => AssertClose(value.Radians, Guard.Positive(value, "x")));
+        Assert.All(Torque.Units.Select(Torque.FromNewtonMeters(0.3).ToUnit), value => AssertClose(value.NewtonMeters, Guard.Positive(value, "x")));
+        Assert.All(Force.Units.Select(Force.FromNewtons(0.3).ToUnit), value => AssertClose(value.Newtons, Guard.Positive(value, "x")));
+        Assert.All(Density.Units.Select(Density.FromKilogramsPerCubicMeter(0.3).ToUnit), value => AssertClose(value.KilogramsPerCubicMeter, Guard.Positive(value, "x")));
+        Assert.All(Ratio.Units.Select(Ratio.FromDecimalFractions(0.3).ToUnit), value => AssertClose(value.DecimalFractions, Guard.Positive(value, "x")));
 
         static void AssertClose(double expected, double actual) => Assert.Equal(expected, actual, Math.Abs(expected) * 1e-14);
+    }
+
+    [Fact]
+    public void RefusesASizeNoShopCanMeanWithBothBounds()
+    {
+        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 3E-08 mm.", () => Guard.Positive(Length.FromAngstroms(0.3), "leg"));
+        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 300000000000 mm.", () => Guard.NonNegative(Length.FromGigameters(0.3), "leg"));
     }
 
     [Theory]
