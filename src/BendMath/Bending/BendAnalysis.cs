@@ -71,6 +71,42 @@ public sealed class BendAnalysis
     public LoadedBend LoadedTo(BendRadius radius) => new(this, HeldFlat.AtRadius(
         Section.Profile, Law, Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius))));
 
+    /// <summary>The state of a bar bent to a radius, held flat, while it is pulled along its length.</summary>
+    /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
+    /// <param name="pull">Axial force P, positive in tension; less than the section can carry.</param>
+    /// <exception cref="ArgumentNullException">The radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The radius leaves no inside radius, or the section cannot carry the pull.</exception>
+    /// <remarks>
+    /// Equation: e = κ(R_i + y) − 1, N(κ) = ∫σ(e) dA = P; the neutral axis y_n = 1/κ − R_i may leave the section.
+    /// Range: strains up to 100 %; release lets go of the pull together with the moment.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public LoadedBend LoadedTo(BendRadius radius, Force pull)
+    {
+        double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius));
+        double force = Guard.Finite(pull, nameof(pull));
+        return HeldFlat.WithPull(Section.Profile, Law, inside, force) is { } state
+            ? new(this, state)
+            : throw Guard.Fault(nameof(pull), pull, $"must be less than {Section} can carry at this radius");
+    }
+
+    /// <summary>The state of a short length bent to a radius without any hold-down: it leans until no moment about the radial axis is left.</summary>
+    /// <param name="radius">The loaded radius, at the axial position of the centroid; it must leave an inside radius of at least the depth of the bar.</param>
+    /// <exception cref="ArgumentNullException">The radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The inside radius is less than the depth of the bar.</exception>
+    /// <remarks>
+    /// Equation: e = κ(y − y_n) + κ_r(z − z̄), κ = 1/(R_i + y_n), N = 0 and M_r = 0.
+    /// Range: direction and strength of the drift of a length kept from turning; a bar free to roll turns further. A warning, not an end state.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public LoadedBend LoadedUnheldTo(BendRadius radius)
+    {
+        double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius));
+        return inside >= Section.Height
+            ? new(this, NotHeld.AtRadius(Section, Law, inside))
+            : throw Guard.Fault(nameof(radius), radius.Value, $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
+    }
+
     /// <summary>The state of a bar bent to a curvature, turn angle per unit of unbent length.</summary>
     /// <param name="curvature">Greater than zero; the neutral axis must stay outside the center of the bend.</param>
     /// <exception cref="ArgumentOutOfRangeException">The curvature is not positive and finite, or so large that the inside face reaches the center.</exception>

@@ -3,11 +3,11 @@ using BendMath.Numerics;
 namespace BendMath.Bending;
 
 /// <summary>
-/// A held-flat loaded state in SI numbers: e = κ(y − y_n), its plastic integrals, and what release makes of them.
+/// A loaded state in SI numbers: e = κ(y − y_n) + κ_r(z − z̄), with κ_r = 0 when held flat, its plastic integrals, and what release makes of them.
 /// The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it over the
 /// section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
 /// </summary>
-internal readonly struct BentState(double curvature, double neutralAxis, PlasticSums sums)
+internal readonly struct BentState(double curvature, double neutralAxis, PlasticSums sums, double outOfPlane = 0)
 {
     public double Curvature { get; } = curvature;
 
@@ -15,13 +15,16 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
 
     public PlasticSums Sums { get; } = sums;
 
+    /// <summary>κ_r, the curvature out of the plane of the ring.</summary>
+    public double OutOfPlane { get; } = outOfPlane;
+
     public double InsideRadius => 1 / Curvature - NeutralAxis;
 
     /// <summary>M_b, the moment about the bending axis.</summary>
-    public double BendingMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.SecondY - Sums.Pb);
+    public double BendingMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.SecondY + OutOfPlane * moments.Product - Sums.Pb);
 
     /// <summary>M_r, the moment about the radial axis that holds the section flat.</summary>
-    public double HoldDownMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.Product - Sums.Pr);
+    public double HoldDownMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.Product + OutOfPlane * moments.SecondZ - Sums.Pr);
 
     /// <summary>The permanent curvatures: in the plane of the ring and, when free, out of it (−Δκ_r).</summary>
     public (double InPlane, double OutOfPlane) Permanent(in AreaMoments moments, bool free) => Unloaded(moments, free, Sums.Pb, Sums.Pr);

@@ -49,6 +49,42 @@ internal static class HeldFlat
         return residual.State;
     }
 
+    /// <summary>
+    /// Inside radius and axial force imposed. With e = κ(R + y) − 1 every fiber's strain rises with κ, so N − P does. Bracket: κ → 0 squeezes
+    /// every fiber to nothing; κ is doubled until N exceeds P, up to a strain of 100 % at the inside face. Null when P is out of reach.
+    /// </summary>
+    public static BentState? WithPull(BandProfile profile, StressStrainLaw law, double insideRadius, double pull)
+    {
+        AxialForceAtStretch force = new(profile, law, insideRadius, pull);
+        double straight = 1 / (insideRadius + profile.Moments.CentroidY);
+        double low = straight / 2;
+        double high = straight;
+        while (force.At(high).Value < 0)
+        {
+            low = high;
+            high *= 1.1;
+            if (high * insideRadius > 2)
+            {
+                return null;
+            }
+        }
+
+        while (force.At(low).Value > 0)
+        {
+            high = low;
+            low /= 2;
+            if (low < 1e-6 * straight)
+            {
+                return null;
+            }
+        }
+
+        double noise = 2e-16 * profile.Moments.Area;
+        double curvature = Newton.Root(ref force, low, high, (low + high) / 2, rises: true, noise);
+        force.At(curvature);
+        return new(curvature, 1 / curvature - insideRadius, force.Sums);
+    }
+
     private static double Solve<TForce>(BandProfile profile, ref TForce force, double guess)
         where TForce : struct, IDifferentiable
     {
@@ -71,6 +107,20 @@ internal static class HeldFlat
             return (
                 moments.Area * offset - Sums.P0 / curvature,
                 -moments.Area + Sums.C0 + curvature * (Sums.C1 + offset * Sums.C0) - Sums.P0);
+        }
+    }
+
+    /// <summary>(N − P)/E as a function of κ at fixed R: N/E = A(κ(R + ȳ) − 1) − P0.</summary>
+    private struct AxialForceAtStretch(BandProfile profile, StressStrainLaw law, double radius, double pull) : IDifferentiable
+    {
+        public PlasticSums Sums;
+
+        public (double Value, double Slope) At(double x)
+        {
+            Sums = law.Integrate(profile, x, 1 / x - radius);
+            AreaMoments m = profile.Moments;
+            double lever = radius + m.CentroidY;
+            return (m.Area * (x * lever - 1) - Sums.P0 - pull / law.E, lever * (m.Area - Sums.C0) - Sums.C1);
         }
     }
 

@@ -1,12 +1,13 @@
 using System.Globalization;
 using BendMath.Bending;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>
-/// A bar bent and still held: strain e(y) = (y − y_n)·κ with y from the inside face outward, tension positive, no axial force, kept flat.
-/// Immutable and thread-safe.
+/// A bar bent and still under load: strain e = (y − y_n)·κ + (z − z̄)·κ_r with y from the inside face outward, tension positive. Held flat,
+/// κ_r is zero and the strain depends on y alone. Immutable and thread-safe.
 /// </summary>
 public sealed class LoadedBend
 {
@@ -55,10 +56,68 @@ public sealed class LoadedBend
     /// <summary>Couple per unit length κ·M_r the hold-down supplies along the bent part, as a force: newton-metres per metre.</summary>
     public Force HoldDownCouplePerLength => Force.FromNewtons(_state.Curvature * HoldDown);
 
-    /// <summary>Strain at the outside face: the largest tension.</summary>
+    /// <summary>Whether the bar is held flat: no curvature out of the plane of the ring.</summary>
+    public bool IsHeldFlat => _state.OutOfPlane == 0;
+
+    /// <summary>Curvature κ_r out of the plane of the ring; zero when held flat.</summary>
+    public ReciprocalLength OutOfPlaneCurvature => ReciprocalLength.FromInverseMeters(_state.OutOfPlane);
+
+    /// <summary>Lean of the bending of a bar without hold-down; zero when held flat.</summary>
+    /// <remarks>
+    /// Equation: atan2(κ_r, κ).
+    /// Range: a short length kept from turning.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Angle RollOverAngle => Angle.FromRadians(Math.Atan2(_state.OutOfPlane, _state.Curvature));
+
+    /// <summary>Axial force, positive in tension; zero unless the bar is pulled.</summary>
+    public Force AxialForce
+    {
+        get
+        {
+            AreaMoments m = Analysis.Moments;
+            double force = Analysis.Law.E * (_state.Curvature * m.Area * (m.CentroidY - _state.NeutralAxis) - _state.Sums.P0);
+            return Force.FromNewtons(force);
+        }
+    }
+
+    /// <summary>How much moment one more unit of curvature takes, held flat at constant axial force: dM_b/dκ, in newton square metres.</summary>
+    /// <remarks>
+    /// Equation: dM_b/dκ = ∫E_t(y − ȳ)² dA − (∫E_t(y − ȳ) dA)²/∫E_t dA.
+    /// Range: held flat; E·I_b while elastic, near zero when fully plastic without hardening.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    /// <exception cref="InvalidOperationException">The bar is not held flat.</exception>
+    public double TangentBendingStiffness
+    {
+        get
+        {
+            RequireFlat();
+            AreaMoments m = Analysis.Moments;
+            double s0 = m.Area - _state.Sums.C0;
+            double s1 = -_state.Sums.C1;
+            return Analysis.Law.E * (m.SecondY - _state.Sums.C2 - (s0 > 0 ? s1 * s1 / s0 : 0));
+        }
+    }
+
+    /// <summary>The part of the depth that has not yielded, from the inside face; null when a strong pull has made every fiber yield.</summary>
+    /// <exception cref="InvalidOperationException">The bar is not held flat.</exception>
+    public LengthRange? ElasticCore
+    {
+        get
+        {
+            RequireFlat();
+            double half = Analysis.Law.YieldStrain / _state.Curvature;
+            double low = Math.Max(0, _state.NeutralAxis - half);
+            double high = Math.Min(Analysis.Section.Height, _state.NeutralAxis + half);
+            return low < high ? new(Length.FromMeters(low), Length.FromMeters(high)) : null;
+        }
+    }
+
+    /// <summary>Strain at the outside face, at the centroid's axial position: the largest tension when held flat.</summary>
     public Ratio OuterFiberStrain => Ratio.FromDecimalFractions(Strain(Analysis.Section.Height));
 
-    /// <summary>Strain at the inside face, negative: compression.</summary>
+    /// <summary>Strain at the inside face, at the centroid's axial position; negative, unless a strong pull stretches every fiber.</summary>
     public Ratio InnerFiberStrain => Ratio.FromDecimalFractions(Strain(0));
 
     /// <summary>Whether no fiber has yielded.</summary>
@@ -73,15 +132,29 @@ public sealed class LoadedBend
 
     internal double HoldDown => _state.HoldDownMoment(Analysis.Moments, Analysis.Law.E);
 
-    /// <summary>Strain of the fiber at a distance from the inside face, tension positive.</summary>
+    /// <summary>Strain of the fiber at a distance from the inside face, at the centroid's axial position, tension positive.</summary>
     /// <param name="fromInside">Between zero and the depth of the section.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fiber lies outside the section.</exception>
     public Ratio StrainAt(Length fromInside) => Ratio.FromDecimalFractions(Strain(Level(fromInside, nameof(fromInside))));
 
-    /// <summary>Stress in the fiber at a distance from the inside face, tension positive.</summary>
+    /// <summary>Stress in the fiber at a distance from the inside face, at the centroid's axial position, tension positive.</summary>
     /// <param name="fromInside">Between zero and the depth of the section.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fiber lies outside the section.</exception>
     public Pressure StressAt(Length fromInside) => Pressure.FromPascals(Analysis.Law.Stress(Strain(Level(fromInside, nameof(fromInside)))));
+
+    /// <summary>Strain at a point of the section, tension positive.</summary>
+    /// <param name="fromInside">Distance from the inside face, between zero and the depth.</param>
+    /// <param name="axial">Position z along the axis of the ring, between zero and the width.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The point lies outside the bounding box of the section.</exception>
+    public Ratio StrainAt(Length fromInside, Length axial) => Ratio.FromDecimalFractions(
+        Strain(Level(fromInside, nameof(fromInside)), Position(axial, nameof(axial))));
+
+    /// <summary>Stress at a point of the section, tension positive.</summary>
+    /// <param name="fromInside">Distance from the inside face, between zero and the depth.</param>
+    /// <param name="axial">Position z along the axis of the ring, between zero and the width.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The point lies outside the bounding box of the section.</exception>
+    public Pressure StressAt(Length fromInside, Length axial) => Pressure.FromPascals(Analysis.Law.Stress(
+        Strain(Level(fromInside, nameof(fromInside)), Position(axial, nameof(axial)))));
 
     /// <summary>Lets the bar go; it unloads elastically.</summary>
     /// <param name="release">Free or held flat.</param>
@@ -98,6 +171,8 @@ public sealed class LoadedBend
 
     internal double Strain(double level) => (level - _state.NeutralAxis) * _state.Curvature;
 
+    internal double Strain(double level, double axial) => Strain(level) + (axial - Analysis.Moments.CentroidZ) * _state.OutOfPlane;
+
     internal double Level(Length fromInside, string name)
     {
         double level = Guard.NonNegative(fromInside, name);
@@ -105,5 +180,22 @@ public sealed class LoadedBend
         return level <= height * (1 + 1e-12)
             ? Math.Min(level, height)
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(height)}");
+    }
+
+    internal double Position(Length axial, string name)
+    {
+        double z = Guard.NonNegative(axial, name);
+        double width = Analysis.Section.Properties.Breadth;
+        return z <= width * (1 + 1e-12)
+            ? Math.Min(z, width)
+            : throw Guard.Fault(name, axial, $"must not be greater than the width of the section, {Guard.MillimetersText(width)}");
+    }
+
+    private void RequireFlat()
+    {
+        if (!IsHeldFlat)
+        {
+            throw new InvalidOperationException("The bar is not held flat; ask for the strain at a point instead.");
+        }
     }
 }

@@ -77,12 +77,17 @@ public sealed class ReleasedBend
     public Pressure ResidualStressAt(Length fromInside, Length axial)
     {
         double y = Loaded.Level(fromInside, nameof(fromInside));
-        double z = Guard.NonNegative(axial, nameof(axial));
-        double width = Loaded.Analysis.Section.Properties.Breadth;
-        return z <= width * (1 + 1e-12)
-            ? Pressure.FromPascals(Residual(y, z))
-            : throw Guard.Fault(nameof(axial), axial, $"must not be greater than the width of the section, {Guard.MillimetersText(width)}");
+        return Pressure.FromPascals(Residual(y, Loaded.Position(axial, nameof(axial))));
     }
+
+    /// <summary>Gap between the ends of a ring that was closed while loaded, after release: the chord between the end sections at the centroid; zero when it closes on itself.</summary>
+    /// <exception cref="InvalidOperationException">The bar springs back straight.</exception>
+    /// <remarks>
+    /// Equation: Δθ = 2π(1 − κ_t/κ), gap = 2R_f·sin(Δθ/2).
+    /// Range: a full turn bent in one loading; a negative opening cannot occur, since release only opens the ring.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length EndGapOfClosedRing => Length.FromMeters(2 * Ring.CentroidRadius.Meters * Math.Sin(Math.PI * Math.Max(0, 1 - CurvatureKept)));
 
     /// <summary>The ring, or that the bar is straight.</summary>
     public override string ToString() => string.Format(
@@ -92,7 +97,7 @@ public sealed class ReleasedBend
     {
         AreaMoments m = Loaded.Analysis.Moments;
         StressStrainLaw law = Loaded.Analysis.Law;
-        double strain = Loaded.Strain(y);
+        double strain = Loaded.Strain(y, z);
         double plastic = Math.Sign(strain) * law.PlasticStrain(Math.Abs(strain));
         double stays = Loaded.State.Sums.P0 / m.Area + _inPlane * (y - m.CentroidY) + _outOfPlane * (z - m.CentroidZ);
         return law.E * (stays - plastic);

@@ -77,4 +77,13 @@ internal readonly struct Edge
     /// <summary>The edge seen in the mirror y → height − y, run backwards so that a loop keeps its sense of rotation.</summary>
     public Edge MirroredInY(double height) => new(
         height - Y2, Z2, height - Y1, Z1, IsArc ? height - CenterY : 0, CenterZ, Radius, IsArc ? -(StartAngle + Sweep) : 0, Sweep);
+
+    /// <summary>The edge in axes turned by an angle: y′ = y·cos α + z·sin α, z′ = z·cos α − y·sin α.</summary>
+    public Edge Turned(double angle)
+    {
+        double c = Math.Cos(angle);
+        double s = Math.Sin(angle);
+        return new(
+            Y1 * c + Z1 * s, Z1 * c - Y1 * s, Y2 * c + Z2 * s, Z2 * c - Y2 * s, CenterY * c + CenterZ * s, CenterZ * c - CenterY * s, Radius, IsArc ? StartAngle + angle : 0, Sweep);
+    }
 }

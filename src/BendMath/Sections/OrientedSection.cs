@@ -11,6 +11,7 @@ public sealed class OrientedSection
         StockName = stockName;
         Orientation = orientation;
         Features = features;
+        Loops = loops;
         Profile = BandProfile.Of(loops);
         Properties = new(Profile, width);
     }
@@ -29,6 +30,8 @@ public sealed class OrientedSection
 
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
+
+    internal IReadOnlyList<Edge[]> Loops { get; }
 
     internal BandProfile Profile { get; }
 
