@@ -1,0 +1,107 @@
+using System.Globalization;
+using BendMath;
+
+namespace RingPlanner.Pages;
+
+/// <summary>A plan as text, in the order of the work. What the sizes rest on comes before any size; a caution stands at its step.</summary>
+internal sealed partial class PlanPage
+{
+    private readonly Page _page;
+
+    private readonly RingPlan _plan;
+
+    private readonly RingJobEntry _entry;
+
+    private readonly Units _units;
+
+    private PlanPage(Page page, RingPlan plan, RingJobEntry entry)
+    {
+        _page = page;
+        _plan = plan;
+        _entry = entry;
+        _units = new(entry.IsInInches);
+    }
+
+    public static string Text(IReadOnlyList<(RingPlan Plan, RingJobEntry Entry)> plans, bool plain)
+    {
+        Page page = new(plain);
+        foreach ((RingPlan plan, RingJobEntry entry) in plans)
+        {
+            if (plan != plans[0].Plan)
+            {
+                page.Space();
+                page.Space();
+            }
+
+            new PlanPage(page, plan, entry).Print();
+        }
+
+        return page.ToString();
+    }
+
+    private void Print()
+    {
+        Job();
+        Basis();
+        DieStep();
+        if (_plan.Ring is not { } ring)
+        {
+            return;
+        }
+
+        DistortionStep(ring);
+        CutStep(ring);
+        BendStep(ring);
+        CheckStep(ring);
+    }
+
+    private void Job()
+    {
+        RingJob job = _plan.Job;
+        BarMaterial material = job.Analysis.Material;
+        _page.Title(job.Name, '=');
+        if (_entry.Note is { } note)
+        {
+            _page.Fact("Note", note);
+        }
+
+        _page.Fact("Bar", job.Analysis.Section.ToString());
+        string yield = material.YieldRange is { } range
+            ? $"{_units.Stress(material.Law.YieldStress)}, may be {_units.Stress(range.Low)} to {_units.Stress(range.High)}"
+            : _units.Stress(material.Law.YieldStress);
+        _page.Fact("Material", $"{material.Name}, yield {yield}");
+        _page.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}");
+    }
+
+    private string WantedSize(BendRadius wanted) => wanted.Reference switch
+    {
+        RadiusReference.InsideFace => $"inside diameter {_units.Size(2 * wanted.Value)}",
+        RadiusReference.Centroid => $"diameter between centroids {_units.Size(2 * wanted.Value)}",
+        _ => $"outside diameter {_units.Size(2 * wanted.Value)}",
+    };
+
+    private void Basis()
+    {
+        _page.Heading("What the sizes rest on");
+        _page.Fact("Model", _plan.Model.Name);
+        _page.Fact("It assumes", _plan.Model.Assumption);
+        _page.Fact("Measured rings", _plan.Model.Evidence.Count == 0
+            ? "none: the model is unproved on this bender"
+            : string.Join("; ", _plan.Model.Evidence.Select(Ring)));
+        foreach (Advisory advisory in _plan.Advisories)
+        {
+            _page.Fact("WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", advisory.Message, advisory.Code, advisory.Source));
+        }
+    }
+
+    private string Ring(MeasuredRing ring) =>
+        $"{ring.Analysis.Section} on die {ring.Die.Name}, {WantedSize(ring.Measured)}, measured {(ring.Release == Release.Free ? "free, as it came off" : "held flat")}";
+
+    private void Cautions(PlanStep step)
+    {
+        foreach (Caution caution in Caution.All.Where(caution => caution.Step == step))
+        {
+            _page.Marked("CAUTION", caution.Text);
+        }
+    }
+}

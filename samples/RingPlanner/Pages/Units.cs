@@ -1,0 +1,70 @@
+using System.Globalization;
+using BendMath;
+using UnitsNet;
+
+namespace RingPlanner.Pages;
+
+/// <summary>Quantities as this job wants to read them: metric, with inches and pounds beside for a job written in inches.</summary>
+internal sealed class Units(bool inches)
+{
+    private static readonly LengthStyle Tenths = LengthStyle.Millimeters(1);
+
+    private static readonly LengthStyle Thousandths = LengthStyle.DecimalInches(3);
+
+    public bool Inches => inches;
+
+    public string Size(Length length) => Beside(LengthText.Format(length, Tenths), LengthText.Format(length, Thousandths));
+
+    /// <summary>Without units, for a column that names them.</summary>
+    public string Cell(Length length) => Size(length).Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in)", ")", StringComparison.Ordinal);
+
+    public string Signed(Length length)
+    {
+        string sign = length.Meters > 0 ? "+" : string.Empty;
+        string text = sign + LengthText.Format(length, Tenths).Replace(" mm", string.Empty, StringComparison.Ordinal);
+        return inches ? $"{text} ({sign}{LengthText.Format(length, Thousandths).Replace(" in", string.Empty, StringComparison.Ordinal)})" : text;
+    }
+
+    public string ColumnUnit => inches ? "mm (in)" : "mm";
+
+    /// <summary>To two decimals: a rise is small.</summary>
+    public string Fine(Length length) => Beside(LengthText.Format(length, LengthStyle.Millimeters(2)), LengthText.Format(length, Thousandths));
+
+    public string Range(LengthRange range)
+    {
+        string metric = $"{Bare(range.Low, Tenths, " mm")} to {LengthText.Format(range.High, Tenths)}";
+        return Beside(metric, $"{Bare(range.Low, Thousandths, " in")} to {LengthText.Format(range.High, Thousandths)}");
+    }
+
+    /// <summary>A length to cut: never short, so rounded up to what a rule shows.</summary>
+    public string Cut(Length length) => inches
+        ? $"{LengthText.Format(length, LengthStyle.FractionalInches(16, LengthRounding.Up))} (rounded up to 1/16 in; {LengthText.Format(length, Tenths)})"
+        : $"{LengthText.Format(length, LengthStyle.Millimeters(0, LengthRounding.Up))} (rounded up from {LengthText.Format(length, Tenths)})";
+
+    public string Moment(Torque torque) => Beside(Figures(torque.NewtonMeters, "N·m"), Figures(torque.PoundForceFeet, "lbf·ft"));
+
+    public string Push(Force force) => Beside(
+        force.Newtons >= 10000 ? Figures(force.Kilonewtons, "kN") : Figures(force.Newtons, "N"), Figures(force.PoundsForce, "lbf"));
+
+    /// <summary>A couple per length of bar, held by the library as newtons.</summary>
+    public string CouplePerLength(Force couple) => Beside(Figures(couple.Newtons, "N·m per meter of bar"), Figures(couple.PoundsForce, "lbf·ft per foot"));
+
+    public string Weight(Mass mass) => Beside(
+        string.Format(CultureInfo.InvariantCulture, "{0:0.00} kg", mass.Kilograms), string.Format(CultureInfo.InvariantCulture, "{0:0.00} lb", mass.Pounds));
+
+    public string Stress(Pressure pressure) => Beside(
+        string.Format(CultureInfo.InvariantCulture, "{0:0} MPa", pressure.Megapascals), string.Format(CultureInfo.InvariantCulture, "{0:0.#} ksi", pressure.KilopoundsForcePerSquareInch));
+
+    /// <summary>Three figures are as many as a forming model deserves.</summary>
+    private static string Figures(double value, string unit)
+    {
+        double step = value == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 2);
+        double rounded = Math.Round(value / step) * step;
+        return string.Format(CultureInfo.InvariantCulture, step >= 1 ? "{0:0} {1}" : step >= 0.1 ? "{0:0.0} {1}" : "{0:0.00} {1}", rounded, unit);
+    }
+
+    private static string Bare(Length length, LengthStyle style, string unit) =>
+        LengthText.Format(length, style).Replace(unit, string.Empty, StringComparison.Ordinal);
+
+    private string Beside(string metric, string imperial) => inches ? $"{metric} ({imperial})" : metric;
+}

@@ -1,0 +1,81 @@
+using BendMath;
+using RingPlanner.Pages;
+
+namespace RingPlanner;
+
+/// <summary>Reads the jobs, plans them, prints the plans. Nothing is printed before every job is planned.</summary>
+internal static class Planner
+{
+    public const int Good = 0;
+
+    public const int BadInput = 2;
+
+    private const string Help = """
+        Plans rings and arcs for a bender with fixed-radius dies.
+
+        Usage:
+          RingPlanner                 plan the built-in example (invented data)
+          RingPlanner FILE            plan the jobs of a file
+          RingPlanner [FILE] --json   print the plans as JSON, for programs
+          RingPlanner --example       print the built-in example as a file to start from
+          RingPlanner --help          print this
+
+        Lengths in a file are text with a unit: "30 mm", "1 1/4 in", "2 ft 3 in".
+        Exit code: 0 when planned, 2 when the options or the file are wrong.
+        """;
+
+    public static int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter error, bool plain)
+    {
+        if (CommandLine.Read(arguments, out CommandLine command) is { } fault)
+        {
+            error.WriteLine(fault);
+            return BadInput;
+        }
+
+        if (command.Help || command.Example)
+        {
+            output.WriteLine(command.Help ? Help : Demo());
+            return Good;
+        }
+
+        RingJobReading reading = command.File is null ? RingJobFile.Read(Demo()) : RingJobFile.ReadFile(command.File);
+        List<(RingPlan Plan, RingJobEntry Entry)> plans = [];
+        List<string> faults = [.. reading.Faults.Select(found => found.ToString())];
+        foreach (RingJobEntry entry in reading.Jobs)
+        {
+            try
+            {
+                plans.Add((RingPlan.For(entry.Job), entry));
+            }
+            catch (Exception refused) when (refused is InvalidOperationException or ArgumentException)
+            {
+                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {FirstLine(refused)}");
+            }
+        }
+
+        if (faults.Count > 0)
+        {
+            faults.ForEach(error.WriteLine);
+            return BadInput;
+        }
+
+        output.WriteLine(command.Json
+            ? RingPlanJson.WriteAll([.. plans.Select(pair => pair.Plan)])
+            : PlanPage.Text(plans, plain).TrimEnd());
+        return Good;
+    }
+
+    public static string Demo()
+    {
+        using Stream stream = typeof(Planner).Assembly.GetManifestResourceStream("demo.json")!;
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd().TrimEnd();
+    }
+
+    private static string FirstLine(Exception refused)
+    {
+        string line = refused.Message.Split('\n')[0].TrimEnd();
+        int parameter = refused is ArgumentException ? line.IndexOf(" (Parameter '", StringComparison.Ordinal) : -1;
+        return parameter < 0 ? line : line[..parameter];
+    }
+}

@@ -1,0 +1,180 @@
+using UnitsNet;
+
+namespace BendMath.Json.Reading;
+
+/// <summary>Reads how the bender forms, its dies and what was measured on it.</summary>
+internal static class BenderReader
+{
+    private const string FormingExample = "\"forming\": { \"model\": \"wrap\" }";
+
+    private const string DiesExample = "\"dies\": [{ \"name\": \"A\", \"stamped radius\": \"250 mm\", \"stamp means\": \"inside of the bar\" }]";
+
+    private static readonly string[] Faces = ["inside of the bar", "outside of the bar"];
+
+    /// <summary>The model, and the setup for explaining measured rings.</summary>
+    public static (FormingModel? Model, ThreePointSetup? Setup) Forming(JobObject job)
+    {
+        FormingModel? model = null;
+        ThreePointSetup? setup = null;
+        if (job.Object("forming", FormingExample) is { } forming)
+        {
+            string? kind = forming.Word("model", "wrap", "three-point");
+            if (kind == "wrap")
+            {
+                model = new WrapBending();
+            }
+            else if (kind == "three-point" && Setup(forming) is { } pinch)
+            {
+                setup = pinch;
+                model = new IncrementalThreePointBending(pinch);
+            }
+
+            if (kind is not null)
+            {
+                forming.Close();
+            }
+
+            if (kind == "three-point" && job.Find("bender") is not null)
+            {
+                job.Fault("bender", "\"bender\" must be left out where \"forming\" is \"three-point\", because its half-span and nose radius are used.");
+                return (model, setup);
+            }
+        }
+
+        if (job.OptionalObject("bender") is { } bender)
+        {
+            setup = Setup(bender);
+            bender.Close();
+        }
+
+        return (model, setup);
+    }
+
+    public static IReadOnlyList<Die> Dies(JobObject job, FaultList faults)
+    {
+        JsonPart? list = job.Require("dies", DiesExample);
+        List<Die> dies = [];
+        foreach ((JsonPart part, string place) in job.Items(list, "dies"))
+        {
+            if (JobObject.Of(part, place, "A die", faults) is { } die && ReadDie(die) is { } read)
+            {
+                dies.Add(read);
+            }
+        }
+
+        if (list is { Kind: JsonKind.List, Items.Count: 0 })
+        {
+            job.Fault("dies", "\"dies\" must hold at least one die.");
+        }
+
+        return dies;
+    }
+
+    public static IReadOnlyList<MeasuredRing> Measured(JobObject job, IReadOnlyList<Die> dies, BendAnalysis? ofJob, FaultList faults)
+    {
+        List<MeasuredRing> rings = [];
+        foreach ((JsonPart part, string place) in job.Items(job.Find("measured rings"), "measured rings"))
+        {
+            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring && ReadRing(ring, dies, ofJob) is { } read)
+            {
+                rings.Add(read);
+            }
+        }
+
+        return rings;
+    }
+
+    public static ExplanationKind? Correction(JobObject job, bool setupGiven)
+    {
+        string? word = job.OptionalWord("correction", "stamped face", "stroke", "curvature ratio", "none");
+        if (word is not (null or "none") && !(job.Find("measured rings") is { Items.Count: > 0 }))
+        {
+            job.Fault("correction", $"\"correction\" needs at least one ring under \"measured rings\", but is \"{word}\" without one.");
+        }
+
+        if (word == "stroke" && !setupGiven)
+        {
+            job.Fault("correction", "\"correction\" \"stroke\" needs \"bender\" with its \"half-span\" and \"nose radius\".");
+        }
+
+        return word switch
+        {
+            "stamped face" => ExplanationKind.StampedFace,
+            "stroke" => ExplanationKind.Stroke,
+            "curvature ratio" => ExplanationKind.CurvatureRatio,
+            _ => null,
+        };
+    }
+
+    private static ThreePointSetup? Setup(JobObject bender)
+    {
+        Length? span = bender.Length("half-span", "150 mm");
+        Length? nose = bender.Length("nose radius", "30 mm", zero: true);
+        return span is { } a && nose is { } r ? bender.Build(() => new ThreePointSetup(a, r), ("halfSpan", "half-span"), ("noseRadius", "nose radius")) : null;
+    }
+
+    private static Die? ReadDie(JobObject die)
+    {
+        string? name = die.Text("name", "\"A\"");
+        Length? radius = die.Length("stamped radius", "250 mm");
+        StampedFace? face = Face(die);
+        Die? made = name is not null && radius is { } stamp && face is not null ? die.Build(() => new Die(name, stamp, face), ("stampedRadius", "stamped radius")) : null;
+        die.Close();
+        return made;
+    }
+
+    private static StampedFace? Face(JobObject die)
+    {
+        JsonPart? part = die.Require("stamp means", "\"stamp means\": \"inside of the bar\"");
+        if (part is { Kind: JsonKind.Object } && die.OptionalObject("stamp means") is { } face)
+        {
+            Length? offset = face.Length("offset", "3 mm", zero: true);
+            face.Close();
+            return offset is { } distance ? face.Build(() => StampedFace.OffsetBy(distance)) : null;
+        }
+
+        if (part is null || (part.Kind == JsonKind.Text && Faces.Contains(part.Text)))
+        {
+            return part is null ? null : part.Text == Faces[0] ? StampedFace.InsideOfBar : StampedFace.OutsideOfBar;
+        }
+
+        die.Fault("stamp means", $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but is {part.Described}.");
+        return null;
+    }
+
+    private static MeasuredRing? ReadRing(JobObject ring, IReadOnlyList<Die> dies, BendAnalysis? ofJob)
+    {
+        string? name = ring.Text("die", "\"die\": \"A\"");
+        Die? die = dies.FirstOrDefault(known => known.Name == name);
+        if (name is not null && die is null)
+        {
+            string known = dies.Count == 0 ? "there is none" : $"they are {Words.Listed([.. dies.Select(d => d.Name)], "and")}";
+            ring.Fault("die", $"\"die\" must name one of the dies of the job ({known}), but is \"{name}\".");
+        }
+
+        BendRadius? size = SizeReader.Read(ring, out _);
+        string? state = ring.Word("state", "free", "held flat");
+        OrientedSection? section = ofJob?.Section;
+        BarMaterial? material = ofJob?.Material;
+        if (ring.Has("stock") || ring.Has("orientation"))
+        {
+            section = StockReader.Read(ring);
+        }
+        else
+        {
+            ring.Find("stock");
+            ring.Find("orientation");
+        }
+
+        if (ring.Find("material") is not null)
+        {
+            material = MaterialReader.Read(ring);
+        }
+
+        MeasuredRing? made = die is not null && size is not null && state is not null && section is not null && material is not null
+            ? ring.Build(() => new MeasuredRing(die, BendAnalysis.Of(section, material), size, state == "free" ? Release.Free : Release.HeldFlat))
+            : null;
+        ring.Close();
+        return made;
+    }
+}

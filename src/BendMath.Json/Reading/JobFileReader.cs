@@ -1,0 +1,113 @@
+using UnitsNet;
+
+namespace BendMath.Json.Reading;
+
+/// <summary>Reads a whole file.</summary>
+internal static class JobFileReader
+{
+    private const string EndsExample = "\"ends\": \"none\" or \"ends\": { \"start\": \"60 mm\", \"end\": \"60 mm\", \"trim\": \"4 mm\" }";
+
+    public static IReadOnlyList<RingJobEntry> Read(JsonPart root, FaultList faults)
+    {
+        if (JobObject.Of(root, string.Empty, "The file", faults) is not { } file)
+        {
+            return [];
+        }
+
+        if (!file.Has("jobs"))
+        {
+            return ReadJob(file, null, faults) is { } only ? [only] : [];
+        }
+
+        string? note = file.OptionalText("note", "\"a note\"");
+        JsonPart? list = file.Find("jobs");
+        List<RingJobEntry> entries = [];
+        foreach ((JsonPart part, string place) in file.Items(list, "jobs"))
+        {
+            if (JobObject.Of(part, place, "A job", faults) is { } job && ReadJob(job, note, faults) is { } entry)
+            {
+                entries.Add(entry);
+            }
+        }
+
+        if (list is { Kind: JsonKind.List, Items.Count: 0 })
+        {
+            file.Fault("jobs", "\"jobs\" must hold at least one job.");
+        }
+
+        file.Close();
+        return entries;
+    }
+
+    private static RingJobEntry? ReadJob(JobObject job, string? fileNote, FaultList faults)
+    {
+        string? name = job.Text("name", "\"name\": \"planter rim\"");
+        string? note = job.OptionalText("note", "\"a note\"") ?? fileNote;
+        OrientedSection? section = StockReader.Read(job);
+        BarMaterial? material = MaterialReader.Read(job);
+        bool inches = false;
+        BendRadius? wanted = null;
+        if (job.Object("wanted", SizeReader.Example) is { } size)
+        {
+            wanted = SizeReader.Read(size, out inches);
+            size.Close();
+        }
+
+        ArcExtent? arc = Arc(job);
+        (FormingModel? model, ThreePointSetup? setup) = BenderReader.Forming(job);
+        IReadOnlyList<Die> dies = BenderReader.Dies(job, faults);
+        EndAllowance? ends = Ends(job);
+        Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
+        Length? bar = job.OptionalLength("bar length", "6 m");
+        Length? lever = job.OptionalLength("lever length", "800 mm");
+        BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
+        IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
+        ExplanationKind? correction = BenderReader.Correction(job, setup is not null || job.Has("bender"));
+        DieRack? rack = dies.Count == 0 ? null : job.Build(() => new DieRack(dies));
+        job.Close();
+        if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null || ends is null)
+        {
+            return null;
+        }
+
+        // A ring that could not be read is a fault already; without it the correction would be refused a second time.
+        RingJob? made = job.Build(() => new RingJob(
+            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction));
+        return made is null ? null : new(made, note, inches);
+    }
+
+    private static ArcExtent? Arc(JobObject job)
+    {
+        JsonPart? part = job.Find("arc");
+        if (part is null or { Kind: JsonKind.Text, Text: "full ring" })
+        {
+            return ArcExtent.FullRing;
+        }
+
+        return job.Angle(part, "arc", "full ring\" or \"90 deg") is { } radians
+            ? job.Build(() => ArcExtent.Of(Angle.FromRadians(radians)), ("turn", "arc"))
+            : null;
+    }
+
+    private static EndAllowance? Ends(JobObject job)
+    {
+        JsonPart? part = job.Require("ends", EndsExample);
+        if (part is null or { Kind: JsonKind.Text, Text: "none" })
+        {
+            return part is null ? null : EndAllowance.None;
+        }
+
+        if (part.Kind != JsonKind.Object)
+        {
+            job.Fault("ends", $"\"ends\" must be \"none\" or an object with \"start\", \"end\" and \"trim\", but is {part.Described}.");
+            return null;
+        }
+
+        JobObject ends = job.OptionalObject("ends")!;
+        Length? start = ends.Length("start", "60 mm", zero: true);
+        Length? end = ends.Length("end", "60 mm", zero: true);
+        Length? trim = ends.Length("trim", "4 mm", zero: true);
+        ends.Close();
+        return start is { } s && end is { } e && trim is { } t ? ends.Build(() => new EndAllowance(s, e, t)) : null;
+    }
+}

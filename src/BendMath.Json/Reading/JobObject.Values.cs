@@ -1,0 +1,144 @@
+using UnitsNet;
+
+namespace BendMath.Json.Reading;
+
+internal sealed partial class JobObject
+{
+    /// <summary>A text that is not blank.</summary>
+    public string? Text(string name, string example) => TextOf(Require(name, example), name, example);
+
+    public string? OptionalText(string name, string example) => TextOf(Find(name), name, example);
+
+    /// <summary>One of the allowed words.</summary>
+    public string? Word(string name, params string[] allowed) => WordOf(Require(name, $"\"{name}\": \"{allowed[0]}\""), name, allowed);
+
+    public string? OptionalWord(string name, params string[] allowed) => WordOf(Find(name), name, allowed);
+
+    public Length? Length(string name, string example, bool zero = false) =>
+        LengthOf(Require(name, $"\"{name}\": \"{example}\""), name, example, zero);
+
+    public Length? OptionalLength(string name, string example, bool zero = false) => LengthOf(Find(name), name, example, zero);
+
+    public Pressure? Pressure(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Pressures, example) is { } value
+        ? UnitsNet.Pressure.FromPascals(value)
+        : null;
+
+    public Pressure? OptionalPressure(string name, string example) => QuantityOf(Find(name), name, UnitText.Pressures, example) is { } value
+        ? UnitsNet.Pressure.FromPascals(value)
+        : null;
+
+    /// <summary>Two pressures in a list, or null.</summary>
+    public (Pressure Low, Pressure High)? OptionalPressures(string name)
+    {
+        JsonPart? part = Find(name);
+        if (part is null)
+        {
+            return null;
+        }
+
+        if (part is not { Kind: JsonKind.List, Items.Count: 2 })
+        {
+            string found = part.Kind == JsonKind.List ? FormattableString.Invariant($"a list of {part.Items.Count}") : part.Described;
+            Fault(name, $"\"{name}\" must be the lowest and the highest in square brackets, as [\"235 MPa\", \"355 MPa\"], but is {found}.");
+            return null;
+        }
+
+        double? low = QuantityOf(part.Items[0], name, UnitText.Pressures, "235 MPa");
+        double? high = QuantityOf(part.Items[1], name, UnitText.Pressures, "355 MPa");
+        return low is { } from && high is { } to ? (UnitsNet.Pressure.FromPascals(from), UnitsNet.Pressure.FromPascals(to)) : null;
+    }
+
+    public Density? Density(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Densities, example) is { } value
+        ? UnitsNet.Density.FromKilogramsPerCubicMeter(value)
+        : null;
+
+    public Ratio? OptionalPercent(string name, string example) => QuantityOf(Find(name), name, UnitText.Percents, example) is { } value
+        ? Ratio.FromDecimalFractions(value)
+        : null;
+
+    /// <summary>An angle in radians where a word may stand instead.</summary>
+    public double? Angle(JsonPart? part, string name, string example) => QuantityOf(part, name, UnitText.Angles, example);
+
+    private string? TextOf(JsonPart? part, string name, string example)
+    {
+        if (part is null)
+        {
+            return null;
+        }
+
+        if (part.Kind != JsonKind.Text)
+        {
+            Fault(name, $"\"{name}\" must be text in quotes, as {example}, but is {part.Described}.");
+            return null;
+        }
+
+        if (part.Text.Trim().Length == 0)
+        {
+            Fault(name, $"\"{name}\" must not be empty; write for example {example}.");
+            return null;
+        }
+
+        return part.Text.Trim();
+    }
+
+    private string? WordOf(JsonPart? part, string name, string[] allowed)
+    {
+        if (part is null || (part.Kind == JsonKind.Text && allowed.Contains(part.Text)))
+        {
+            return part?.Text;
+        }
+
+        Fault(name, $"\"{name}\" must be {Words.Listed(allowed, "or")}, but is {part.Described}.");
+        return null;
+    }
+
+    private Length? LengthOf(JsonPart? part, string name, string example, bool zero)
+    {
+        if (part is null)
+        {
+            return null;
+        }
+
+        if (part.Kind != JsonKind.Text)
+        {
+            Fault(name, $"\"{name}\" must be a length with its unit in quotes, as \"{example}\", but is {part.Described}.");
+            return null;
+        }
+
+        if (!LengthText.TryParse(part.Text, out Length length, out string? fault))
+        {
+            Fault(name, fault!);
+            return null;
+        }
+
+        if (length.Meters == 0 && !zero)
+        {
+            Fault(name, $"\"{name}\" must be greater than zero, but is \"{part.Text}\".");
+            return null;
+        }
+
+        return length;
+    }
+
+    private double? QuantityOf(JsonPart? part, string name, UnitText units, string example)
+    {
+        if (part is null)
+        {
+            return null;
+        }
+
+        if (part.Kind != JsonKind.Text)
+        {
+            Fault(name, $"\"{name}\" must be {units.What} with its unit in quotes, as \"{example}\", but is {part.Described}.");
+            return null;
+        }
+
+        if (units.Read(part.Text, out double value) is { } fault)
+        {
+            Fault(name, $"\"{name}\" {fault}, but is \"{part.Text}\".");
+            return null;
+        }
+
+        return value;
+    }
+}

@@ -1,0 +1,69 @@
+using System.Text;
+using System.Text.Json;
+using BendMath.Json.Reading;
+
+namespace BendMath;
+
+/// <summary>
+/// Reads ring jobs written by people as JSON. A length is text with its unit, such as <c>"30 mm"</c> or <c>"1 1/4 in"</c>; a misspelled, doubled
+/// or missing word is a fault, never ignored; all faults of a file are reported at once.
+/// </summary>
+/// <remarks>
+/// <para>A file holds one job, or several under <c>"jobs"</c> with an optional <c>"note"</c> for all.</para>
+/// <para>Words of a job: <c>name</c>, <c>note</c>, <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>wanted</c>, <c>arc</c>, <c>forming</c>, <c>bender</c>,
+/// <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>measured rings</c>, <c>correction</c>.
+/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width.</para>
+/// </remarks>
+public static class RingJobFile
+{
+    /// <summary>Reads the text of a job file.</summary>
+    /// <param name="json">The text.</param>
+    /// <returns>The jobs, or all faults; it does not throw for anything the text says.</returns>
+    /// <exception cref="ArgumentNullException">The text is null.</exception>
+    public static RingJobReading Read(string json)
+    {
+        _ = json ?? throw new ArgumentNullException(nameof(json));
+
+        string text = json.TrimStart('\uFEFF');
+        FaultList faults = new();
+        try
+        {
+            JsonPart root = JsonPartReader.Read(Encoding.UTF8.GetBytes(text));
+            return new(JobFileReader.Read(root, faults), faults.Sorted);
+        }
+        catch (JsonException broken)
+        {
+            faults.Add("file", broken.LineNumber is { } line ? (int)line + 1 : null, JsonPartReader.Sentence(broken, text));
+            return new([], faults.Sorted);
+        }
+    }
+
+    /// <summary>Reads a job file in UTF-8.</summary>
+    /// <param name="path">Where the file lies.</param>
+    /// <returns>The jobs, or all faults; a file that is missing or cannot be read is a fault too.</returns>
+    /// <exception cref="ArgumentNullException">The path is null.</exception>
+    public static RingJobReading ReadFile(string path)
+    {
+        _ = path ?? throw new ArgumentNullException(nameof(path));
+
+        try
+        {
+            return Read(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)));
+        }
+        catch (Exception unread) when (unread is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            FaultList faults = new();
+            faults.Add("file", null, WhyUnread(path, unread));
+            return new([], faults.Sorted);
+        }
+    }
+
+    private static string WhyUnread(string path, Exception unread) => unread switch
+    {
+        _ when Directory.Exists(path) => $"\"{path}\" is a folder, not a job file.",
+        FileNotFoundException or DirectoryNotFoundException => $"There is no file \"{path}\".",
+        UnauthorizedAccessException => $"\"{path}\" may not be read by this user.",
+        DecoderFallbackException => $"\"{path}\" is not text in UTF-8; save it as UTF-8.",
+        _ => $"\"{path}\" cannot be read: {unread.Message}",
+    };
+}

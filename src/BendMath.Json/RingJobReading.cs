@@ -1,0 +1,23 @@
+namespace BendMath;
+
+/// <summary>What a job file holds: its jobs, or everything that is wrong with it. Immutable and thread-safe.</summary>
+public sealed class RingJobReading
+{
+    internal RingJobReading(IReadOnlyList<RingJobEntry> jobs, IReadOnlyList<JobFault> faults)
+    {
+        Jobs = faults.Count == 0 ? jobs : [];
+        Faults = faults;
+    }
+
+    /// <summary>The jobs in the order of the file; none when the file has a fault.</summary>
+    public IReadOnlyList<RingJobEntry> Jobs { get; }
+
+    /// <summary>All faults of the file in the order of its lines; none when the jobs can be used.</summary>
+    public IReadOnlyList<JobFault> Faults { get; }
+
+    /// <summary>Whether the jobs can be used.</summary>
+    public bool IsSound => Faults.Count == 0;
+
+    /// <summary>Number of jobs or of faults.</summary>
+    public override string ToString() => IsSound ? FormattableString.Invariant($"{Jobs.Count} jobs") : FormattableString.Invariant($"{Faults.Count} faults");
+}

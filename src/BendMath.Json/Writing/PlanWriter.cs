@@ -1,0 +1,198 @@
+using System.Text.Json;
+using UnitsNet;
+
+namespace BendMath.Json.Writing;
+
+/// <summary>Writes a plan: the job, what the sizes rest on, the dies. <c>PlanWriter.Ring.cs</c> writes the planned ring.</summary>
+internal sealed partial class PlanWriter(Utf8JsonWriter json)
+{
+    public void Write(RingPlan plan)
+    {
+        json.WriteStartObject();
+        Job(plan.Job);
+        Model("model", plan.Model);
+        Measured("usedRing", plan.UsedRing);
+        json.WriteStartArray("corrections");
+        foreach (DieCorrection correction in plan.Corrections)
+        {
+            Correction(correction);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("dies");
+        foreach (DieOutcome outcome in plan.Choice.Outcomes)
+        {
+            Outcome(plan.Choice, outcome);
+        }
+
+        json.WriteEndArray();
+        Millimeters("stampedRadiusOfTheDieToMake", plan.Choice.IdealStampedRadius);
+        Ring(plan.Ring);
+        json.WriteStartArray("advisories");
+        foreach (Advisory advisory in plan.Advisories)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", advisory.Code);
+            json.WriteString("message", advisory.Message);
+            Source(advisory.Source);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Cautions();
+        json.WriteEndObject();
+    }
+
+    private void Cautions()
+    {
+        json.WriteStartObject("cautions");
+        foreach (IGrouping<PlanStep, Caution> step in Caution.All.GroupBy(caution => caution.Step))
+        {
+            json.WriteStartArray(CamelCase(step.Key.ToString()));
+            foreach (Caution caution in step)
+            {
+                json.WriteStringValue(caution.Text);
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void Job(RingJob job)
+    {
+        BarMaterial material = job.Analysis.Material;
+        json.WriteString("name", job.Name);
+        json.WriteString("stock", job.Analysis.Section.StockName);
+        json.WriteString("orientation", job.Analysis.Section.Orientation.Length == 0 ? null : job.Analysis.Section.Orientation);
+        json.WriteStartObject("material");
+        json.WriteString("name", material.Name);
+        json.WriteString("law", material.Law.ToString());
+        json.WriteNumber("elasticModulusGigapascals", material.Law.ElasticModulus.Gigapascals);
+        json.WriteNumber("yieldMegapascals", material.Law.YieldStress.Megapascals);
+        Number("lowestYieldMegapascals", material.YieldRange?.Low.Megapascals);
+        Number("highestYieldMegapascals", material.YieldRange?.High.Megapascals);
+        json.WriteNumber("densityKilogramsPerCubicMeter", material.Density.KilogramsPerCubicMeter);
+        Number("elongationPercent", material.Elongation?.Percent);
+        json.WriteEndObject();
+        Size("wanted", job.Wanted);
+        json.WriteNumber("arcDegrees", job.Arc.Turn.Degrees);
+        json.WriteStartObject("ends");
+        Millimeters("start", job.Ends.Start);
+        Millimeters("end", job.Ends.End);
+        Millimeters("trim", job.Ends.Trim);
+        json.WriteEndObject();
+        Millimeters("kerf", job.Kerf);
+        Millimeters("barLength", job.BarLength);
+        Millimeters("leverLength", job.LeverLength);
+    }
+
+    private void Model(string name, FormingModel? model)
+    {
+        if (model is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("name", model.Name);
+        json.WriteString("assumption", model.Assumption);
+        json.WriteStartArray("measuredRings");
+        foreach (MeasuredRing ring in model.Evidence)
+        {
+            json.WriteStringValue(ring.ToString());
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private void Measured(string name, MeasuredRing? ring)
+    {
+        if (ring is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("die", ring.Die.Name);
+        json.WriteString("bar", ring.Analysis.Section.ToString());
+        json.WriteString("material", ring.Analysis.Material.Name);
+        json.WriteString("state", ring.Release == Release.Free ? "free" : "held flat");
+        Size("measured", ring.Measured);
+        json.WriteEndObject();
+    }
+
+    private void Correction(DieCorrection correction)
+    {
+        json.WriteStartObject();
+        Measured("ring", correction.Ring);
+        json.WriteStartArray("explanations");
+        foreach (Explanation explanation in correction.Explanations)
+        {
+            json.WriteStartObject();
+            json.WriteString("kind", CamelCase(explanation.Kind.ToString()));
+            json.WriteBoolean("fits", explanation.Fits);
+            json.WriteString("sentence", explanation.Sentence);
+            Model("model", explanation.Model);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private void Outcome(DieChoice choice, DieOutcome outcome)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", outcome.Die.Name);
+        Millimeters("stampedRadius", outcome.Die.StampedRadius);
+        json.WriteString("stampMeans", outcome.Die.Face.ToString());
+        json.WriteString("refusal", outcome.Refusal);
+        Millimeters("radiusMinusWanted", outcome.Difference);
+        json.WriteBoolean("isBest", ReferenceEquals(outcome, choice.Best));
+        json.WriteBoolean("isNextTighter", ReferenceEquals(outcome, choice.NextTighter));
+        json.WriteBoolean("isNextWider", ReferenceEquals(outcome, choice.NextWider));
+        Finished("free", outcome.Ring);
+        Finished("heldFlat", outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null);
+        json.WriteEndObject();
+    }
+
+    private void Size(string name, BendRadius size)
+    {
+        json.WriteStartObject(name);
+        json.WriteString("line", size.Reference switch
+        {
+            RadiusReference.InsideFace => "inside face",
+            RadiusReference.Centroid => "centroid",
+            _ => "outside face",
+        });
+        Millimeters("radius", size.Value);
+        json.WriteEndObject();
+    }
+
+    private void Source(Source source)
+    {
+        json.WriteString("source", source.Citation);
+        json.WriteString("sourceKind", CamelCase(source.Kind.ToString()));
+    }
+
+    private void Millimeters(string name, Length? length) => Number(name + "Millimeters", length?.Millimeters);
+
+    private void Number(string name, double? value)
+    {
+        if (value is { } number)
+        {
+            json.WriteNumber(name, number);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    private static string CamelCase(string name) => char.ToLowerInvariant(name[0]) + name.Substring(1);
+}
