@@ -50,13 +50,15 @@ internal static class BenderReader
         return (model, setup);
     }
 
-    public static IReadOnlyList<Die> Dies(JobObject job, FaultList faults)
+    /// <summary>The sound dies, and the names of all of them: a ring bent on a faulty die names no unknown one.</summary>
+    public static (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) Dies(JobObject job, FaultList faults)
     {
         JsonPart? list = job.Require("dies", DiesExample);
         List<Die> dies = [];
+        List<string> names = [];
         foreach ((JsonPart part, string place) in job.Items(list, "dies"))
         {
-            if (JobObject.Of(part, place, "A die", faults) is { } die && ReadDie(die) is { } read)
+            if (JobObject.Of(part, place, "A die", faults) is { } die && ReadDie(die, names) is { } read)
             {
                 dies.Add(read);
             }
@@ -67,10 +69,10 @@ internal static class BenderReader
             job.Fault("dies", "\"dies\" must hold at least one die.");
         }
 
-        return dies;
+        return (dies, names);
     }
 
-    public static IReadOnlyList<MeasuredRing> Measured(JobObject job, IReadOnlyList<Die> dies, BendAnalysis? ofJob, FaultList faults)
+    public static IReadOnlyList<MeasuredRing> Measured(JobObject job, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, BendAnalysis? ofJob, FaultList faults)
     {
         List<MeasuredRing> rings = [];
         foreach ((JsonPart part, string place) in job.Items(job.Find("measured rings"), "measured rings"))
@@ -113,11 +115,12 @@ internal static class BenderReader
         return span is { } a && nose is { } r ? bender.Build(() => new ThreePointSetup(a, r), ("halfSpan", "half-span"), ("noseRadius", "nose radius")) : null;
     }
 
-    private static Die? ReadDie(JobObject die)
+    private static Die? ReadDie(JobObject die, List<string> names)
     {
         string? name = die.Text("name", "\"A\"");
         Length? radius = die.Length("stamped radius", "250 mm");
         StampedFace? face = Face(die);
+        names.AddRange(name is null ? [] : [name]);
         Die? made = name is not null && radius is { } stamp && face is not null ? die.Build(() => new Die(name, stamp, face), ("stampedRadius", "stamped radius")) : null;
         die.Close();
         return made;
@@ -142,13 +145,13 @@ internal static class BenderReader
         return null;
     }
 
-    private static MeasuredRing? ReadRing(JobObject ring, IReadOnlyList<Die> dies, BendAnalysis? ofJob)
+    private static MeasuredRing? ReadRing(JobObject ring, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, BendAnalysis? ofJob)
     {
         string? name = ring.Text("die", "\"die\": \"A\"");
-        Die? die = dies.FirstOrDefault(known => known.Name == name);
-        if (name is not null && die is null)
+        Die? die = dies.Sound.FirstOrDefault(known => known.Name == name);
+        if (name is not null && !dies.Names.Contains(name))
         {
-            string known = dies.Count == 0 ? "there is none" : $"they are {Words.Listed([.. dies.Select(d => d.Name)], "and")}";
+            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Words.Listed(dies.Names, "and")}";
             ring.Fault("die", $"\"die\" must name one of the dies of the job ({known}), but is \"{name}\".");
         }
 

@@ -55,7 +55,7 @@ internal static class JobFileReader
 
         ArcExtent? arc = Arc(job);
         (FormingModel? model, ThreePointSetup? setup) = BenderReader.Forming(job);
-        IReadOnlyList<Die> dies = BenderReader.Dies(job, faults);
+        (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies = BenderReader.Dies(job, faults);
         EndAllowance? ends = Ends(job);
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
         Length? bar = job.OptionalLength("bar length", "6 m");
@@ -63,7 +63,7 @@ internal static class JobFileReader
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
         ExplanationKind? correction = BenderReader.Correction(job, setup is not null || job.Has("bender"));
-        DieRack? rack = dies.Count == 0 ? null : job.Build(() => new DieRack(dies));
+        DieRack? rack = dies.Sound.Count == 0 ? null : job.Build(() => new DieRack(dies.Sound));
         job.Close();
         if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null || ends is null)
         {

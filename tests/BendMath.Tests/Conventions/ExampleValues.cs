@@ -42,6 +42,8 @@ internal static class ExampleValues
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
+    private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
+
     /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
     private static readonly object[] Instances =
     [
@@ -104,6 +106,9 @@ internal static class ExampleValues
         Plan.Ring.Check,
         Plan.Ring.Range,
         Caution.All[0],
+        Reading,
+        Reading.Jobs[0],
+        RingJobFile.Read("{}").Faults[0],
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -156,6 +161,8 @@ internal static class ExampleValues
         [typeof(Torque)] = Torque.FromNewtonMeters(100),
         [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
         [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
+        [typeof(Stream)] = Stream.Null,
+        [typeof(TextWriter)] = TextWriter.Null,
         [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,
     };
 

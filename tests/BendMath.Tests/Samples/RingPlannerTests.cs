@@ -1,0 +1,198 @@
+using System.Diagnostics;
+using System.Text.Json;
+using BendMath.Tests.Json;
+using RingPlanner;
+
+namespace BendMath.Tests.Samples;
+
+/// <summary>The sample as its user meets it: what is printed where, and with which exit code.</summary>
+public sealed class RingPlannerTests
+{
+    private static readonly string Printed = Run(Planner.Good).Output;
+
+    [Fact]
+    public void No_line_is_wider_than_the_page_or_holds_an_escape_code()
+    {
+        string[] lines = Printed.Split('\n');
+        Assert.True(lines.Length > 150, $"only {lines.Length} lines");
+        Assert.All(lines, line => Assert.True(line.TrimEnd('\r').Length <= 100, line));
+        Assert.DoesNotContain('\u001b', Printed);
+        Assert.DoesNotContain('\uE000', Printed);
+        Assert.DoesNotContain('…', Printed);
+    }
+
+    [Fact]
+    public void Model_and_warning_stand_before_the_first_size_of_a_ring()
+    {
+        foreach (string job in Jobs())
+        {
+            int step = job.IndexOf("1. Which die", StringComparison.Ordinal);
+            Assert.InRange(job.IndexOf("  Model ", StringComparison.Ordinal), 0, step);
+            Assert.InRange(job.IndexOf("  It assumes ", StringComparison.Ordinal), 0, step);
+            Assert.InRange(job.IndexOf("Invented data", StringComparison.Ordinal), 0, step);
+            Assert.InRange(job.IndexOf("As it comes off", StringComparison.Ordinal), step, job.Length);
+        }
+
+        Assert.Contains("No measured ring supports", Jobs()[0][..Jobs()[0].IndexOf("1. Which die", StringComparison.Ordinal)], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cautions_stand_at_their_steps()
+    {
+        foreach (string job in Jobs())
+        {
+            string words = string.Join(' ', job.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+            string[] headings = ["1. Which die", "2. Will it distort", "3. How long to cut", "4. How hard it pulls", "5. What to check"];
+            int[] starts = [.. headings.Select(heading => words.IndexOf(heading, StringComparison.Ordinal)), words.Length];
+            Assert.Equal(starts.Order(), starts);
+            Assert.All(Caution.All, caution => Assert.InRange(
+                words.IndexOf("CAUTION " + caution.Text, StringComparison.Ordinal), starts[(int)caution.Step], starts[(int)caution.Step + 1] - 1));
+        }
+    }
+
+    [Fact]
+    public void The_best_die_is_marked_without_color()
+    {
+        foreach ((string job, RingJobEntry entry) in Jobs().Zip(RingJobFile.Read(Planner.Demo()).Jobs))
+        {
+            string best = RingPlan.For(entry.Job).Choice.Best!.Die.Name;
+            string row = Assert.Single(job.Split('\n'), line => line.Contains("│ > │", StringComparison.Ordinal));
+            Assert.Contains($"│ > │ {best} ", row, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_job_in_inches_shows_inches_beside_and_cuts_to_a_sixteenth_rounded_up()
+    {
+        string job = Jobs()[2];
+        Assert.Contains("inside diameter 254.0 mm (10.000 in)", job, StringComparison.Ordinal);
+        RingPlan plan = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[2].Job);
+        string cut = LengthText.Format(plan.Ring!.Layout.BlankLength, LengthStyle.FractionalInches(16, LengthRounding.Up));
+        Assert.Contains($"{cut} (rounded up to 1/16 in;", job, StringComparison.Ordinal);
+        Assert.DoesNotContain(" in)", Jobs()[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_is_one_document_with_finite_numbers()
+    {
+        using JsonDocument document = JsonDocument.Parse(Run(Planner.Good, "--json").Output);
+        Assert.Equal(3, document.RootElement.GetProperty("plans").GetArrayLength());
+        double[] numbers = [.. Numbers(document.RootElement)];
+        Assert.True(numbers.Length > 300, $"only {numbers.Length} numbers");
+        Assert.All(numbers, number => Assert.True(double.IsFinite(number)));
+    }
+
+    [Fact]
+    public void The_example_is_a_file_to_start_from()
+    {
+        string file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, Run(Planner.Good, "--example").Output);
+            Assert.Equal(Printed, Run(Planner.Good, file).Output);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
+    public void A_bad_file_gives_a_sentence_for_each_fault_and_nothing_else()
+    {
+        string file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, JobTexts.With("\"leg\": \"30 mm\"", "\"leg\": \"30\"").Replace("\"wrap\"", "\"magic\"", StringComparison.Ordinal));
+            (string output, string error) = Run(Planner.BadInput, file);
+            Assert.Empty(output);
+            string[] lines = error.TrimEnd().Split(Environment.NewLine);
+            Assert.Equal(2, lines.Length);
+            Assert.StartsWith("stock.leg (line 4): \"30\" has no unit", lines[0], StringComparison.Ordinal);
+            Assert.StartsWith("forming.model (line 9): ", lines[1], StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
+    public void A_correction_that_explains_nothing_is_refused_by_the_name_of_the_job()
+    {
+        string file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, JobTexts.With("\"curvature ratio\"", "\"stamped face\"").Replace("\"490 mm\"", "\"520 mm\"", StringComparison.Ordinal));
+            (string output, string error) = Run(Planner.BadInput, file);
+            Assert.Empty(output);
+            Assert.StartsWith("\"planter rim\" cannot be planned: The correction by StampedFace cannot be used: wrapping does not explain it", error, StringComparison.Ordinal);
+            Assert.Single(error.TrimEnd().Split('\n'));
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Theory]
+    [InlineData("There is no option \"--jsn\"; the options are --json, --example and --help.", "--jsn")]
+    [InlineData("One file at a time: \"a\" and \"b\" are given.", "a", "b")]
+    [InlineData("file: There is no file \"/none/such.json\".", "/none/such.json")]
+    public void Bad_arguments_exit_with_two(string sentence, params string[] arguments)
+    {
+        (string output, string error) = Run(Planner.BadInput, arguments);
+        Assert.Empty(output);
+        Assert.Equal(sentence, error.TrimEnd());
+    }
+
+    [Fact]
+    public void Help_names_every_option()
+    {
+        string help = Run(Planner.Good, "--help").Output;
+        Assert.All(["FILE", "--json", "--example", "--help"], option => Assert.Contains(option, help, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(0, "--help")]
+    [InlineData(2, "--nonsense")]
+    public void The_program_itself_exits_with_the_code(int code, string argument)
+    {
+        ProcessStartInfo start = new("dotnet", [Path.Combine(AppContext.BaseDirectory, "RingPlanner.dll"), argument])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using Process process = Process.Start(start)!;
+        string output = process.StandardOutput.ReadToEnd();
+        string error = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        Assert.Equal(code, process.ExitCode);
+        Assert.Equal(code == 0, error.Length == 0);
+        Assert.Equal(code == 0, output.Length > 0);
+    }
+
+    private static string[] Jobs()
+    {
+        string[] names = [.. RingJobFile.Read(Planner.Demo()).Jobs.Select(entry => entry.Job.Name)];
+        int[] starts = [.. names.Select(name => Printed.IndexOf($"{name}\n===", StringComparison.Ordinal)), Printed.Length];
+        return [.. names.Select((_, index) => Printed[starts[index]..starts[index + 1]])];
+    }
+
+    private static (string Output, string Error) Run(int code, params string[] arguments)
+    {
+        using StringWriter output = new();
+        using StringWriter error = new();
+        int result = Planner.Run(arguments, output, error, plain: true);
+        Assert.True(result == code, $"exit code {result}: {error}");
+        return (output.ToString(), error.ToString());
+    }
+
+    private static IEnumerable<double> Numbers(JsonElement element) => element.ValueKind switch
+    {
+        JsonValueKind.Number => [element.GetDouble()],
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(Numbers),
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(property => Numbers(property.Value)),
+        _ => [],
+    };
+}
