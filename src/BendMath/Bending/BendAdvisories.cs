@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 
 namespace BendMath.Bending;
 
@@ -22,17 +23,62 @@ internal static class BendAdvisories
         return [new("tight-radius", message, Sources.Mechanics)];
     }
 
-    public static IReadOnlyList<Advisory> ForReleased(LoadedBend loaded, bool straight)
+    public static IReadOnlyList<Advisory> ForReleased(ReleasedBend released)
     {
-        if (!straight)
+        LoadedBend loaded = released.Loaded;
+        List<Advisory> advisories = [.. loaded.Advisories];
+        if (released.IsStraight)
         {
-            return loaded.Advisories;
+            advisories.Add(new("springs-straight", string.Format(
+                CultureInfo.InvariantCulture,
+                "Held at an inside radius of {0:0.#} mm the bar stays elastic or nearly so: it springs back straight.",
+                loaded.State.InsideRadius * 1e3), Sources.Mechanics));
         }
 
-        string message = string.Format(
-            CultureInfo.InvariantCulture,
-            "Held at an inside radius of {0:0.#} mm the bar stays elastic or nearly so: it springs back straight.",
-            loaded.State.InsideRadius * 1e3);
-        return [.. loaded.Advisories, new("springs-straight", message, Sources.Mechanics)];
+        (double residual, double flow) = WorstResidual(released);
+        if (residual > flow * (1 + 1e-9))
+        {
+            advisories.Add(new("residual-beyond-flow", string.Format(
+                CultureInfo.InvariantCulture,
+                "The residual stress of elastic unloading reaches {0:0} MPa where the material flows at {1:0} MPa; some fibers yield again on release, which changes the finished radius by less than 0.1 %.",
+                residual / 1e6,
+                flow / 1e6), Sources.Mechanics));
+        }
+
+        return advisories;
+    }
+
+    /// <summary>The residual stress that exceeds the local flow stress most, at the corners of the outline and where the plastic zones cut its edges.</summary>
+    private static (double Residual, double Flow) WorstResidual(ReleasedBend released)
+    {
+        LoadedBend loaded = released.Loaded;
+        StressStrainLaw law = loaded.Analysis.Law;
+        double core = law.YieldStrain / loaded.State.Curvature;
+        double axis = loaded.State.NeutralAxis;
+        (double Residual, double Flow) worst = (0, law.YieldStress.Pascals);
+        foreach (Edge edge in loaded.Analysis.Section.Loops.SelectMany(loop => loop))
+        {
+            Consider(edge.Y1, edge.Z1);
+            foreach (double level in new[] { axis - core, axis, axis + core })
+            {
+                double along = (level - edge.Y1) / (edge.Y2 - edge.Y1);
+                if (along > 0 && along < 1)
+                {
+                    Consider(level, edge.Z1 + along * (edge.Z2 - edge.Z1));
+                }
+            }
+        }
+
+        return worst;
+
+        void Consider(double y, double z)
+        {
+            double residual = Math.Abs(released.Residual(y, z));
+            double flow = Math.Max(law.YieldStress.Pascals, Math.Abs(law.Stress(loaded.Strain(y, z))));
+            if (residual * worst.Flow > worst.Residual * flow)
+            {
+                worst = (residual, flow);
+            }
+        }
     }
 }

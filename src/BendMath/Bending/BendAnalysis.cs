@@ -1,6 +1,7 @@
 using System.Globalization;
 using BendMath.Bending;
 using BendMath.Numerics;
+using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace BendMath;
@@ -140,6 +141,41 @@ public sealed class BendAnalysis
             ? new(this, found)
             : throw Guard.Fault(nameof(finished), finished.Value, string.Format(
                 CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
+    }
+
+    /// <summary>The yield stress that makes a bar loaded to a radius finish as it was measured: what the mill really delivered.</summary>
+    /// <param name="loaded">The radius the bar was bent to.</param>
+    /// <param name="finished">The ring as measured.</param>
+    /// <param name="release">Whether it was measured free or held flat.</param>
+    /// <returns>The yield stress, the other numbers of the law kept as <see cref="StressStrainLaw.WithYield"/> keeps them.</returns>
+    /// <exception cref="ArgumentNullException">A radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The finished ring is not wider than the loaded radius, or wider than any yield explains.</exception>
+    /// <remarks>
+    /// Equation: find σ_y with R_f(R_i; σ_y) = R_measured; R_f grows with σ_y from R_i without bound.
+    /// Range: a bar that really was bent to the loaded radius, as by wrapping a die.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Pressure YieldFrom(BendRadius loaded, BendRadius finished, Release release)
+    {
+        double inside = Guard.NotNull(loaded, nameof(loaded)).InsideOf(Section, nameof(loaded));
+        Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
+        bool free = Guard.Defined(release, nameof(release)) == Release.Free;
+        double level = finished.LevelIn(Section);
+        AreaMoments m = Moments;
+
+        // ψ = κ_t·R − (1 + e_f): positive while the modeled ring is tighter than the measured one, −1 when it springs straight.
+        double Residual(double yield)
+        {
+            BentState state = HeldFlat.AtRadius(Section.Profile, Law.WithYield(Pressure.FromPascals(yield)), inside);
+            (double f, double r) = state.Permanent(m, free);
+            return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Sums.P0 / m.Area + f * (level - m.CentroidY));
+        }
+
+        double low = 1e-6 * Law.E;
+        double high = 0.4 * Law.E;
+        return Residual(low) > 0 && Residual(high) < 0
+            ? Pressure.FromPascals(Brent.FindRoot(Residual, low, high, 1e-15 * Law.E, 300))
+            : throw Guard.Fault(nameof(finished), finished.Value, $"must be a ring some yield explains, wider than the inside radius of {Guard.MillimetersText(inside)} it was loaded to");
     }
 
     /// <summary>Section and material.</summary>

@@ -28,22 +28,12 @@ public sealed class ReleasedBend
         (_inPlane, _outOfPlane) = state.Permanent(m, release == Release.Free);
         double total = Math.Sqrt(_inPlane * _inPlane + _outOfPlane * _outOfPlane);
         IsStraight = total < HeldFlat.StraightRatio * state.Curvature;
-        Advisories = BendAdvisories.ForReleased(loaded, IsStraight);
-        if (IsStraight)
+        if (!IsStraight)
         {
-            return;
+            _ring = RingOf(loaded, total);
         }
 
-        double height = loaded.Analysis.Section.Height;
-        double axial = 1 + state.Sums.P0 / m.Area;
-        double inside = axial - _inPlane * m.CentroidY;
-        _ring = new(
-            total,
-            inside / total,
-            (inside - _outOfPlane * m.CentroidZ) / total,
-            axial / total,
-            (axial + _inPlane * (height - m.CentroidY)) / total,
-            Math.Atan2(_outOfPlane, _inPlane));
+        Advisories = BendAdvisories.ForReleased(this);
     }
 
     /// <summary>The loaded state it was released from.</summary>
@@ -101,5 +91,20 @@ public sealed class ReleasedBend
         double plastic = Math.Sign(strain) * law.PlasticStrain(Math.Abs(strain));
         double stays = Loaded.State.Sums.P0 / m.Area + _inPlane * (y - m.CentroidY) + _outOfPlane * (z - m.CentroidZ);
         return law.E * (stays - plastic);
+    }
+
+    private FinishedRing RingOf(LoadedBend loaded, double total)
+    {
+        AreaMoments m = loaded.Analysis.Moments;
+        double height = loaded.Analysis.Section.Height;
+        double axial = 1 + loaded.State.Sums.P0 / m.Area;
+        double inside = axial - _inPlane * m.CentroidY;
+        return new(
+            total,
+            inside / total,
+            (inside - _outOfPlane * m.CentroidZ) / total,
+            axial / total,
+            (axial + _inPlane * (height - m.CentroidY)) / total,
+            Math.Atan2(_outOfPlane, _inPlane));
     }
 }

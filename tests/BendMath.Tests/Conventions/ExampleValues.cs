@@ -142,6 +142,8 @@ internal static class ExampleValues
         ["barLength"] = Length.FromMeters(6),
         ["halfSpan"] = Length.FromMillimeters(100),
         ["noseRadius"] = Length.FromMillimeters(20),
+        ["BendAnalysis.YieldFrom.loaded"] = BendRadius.Inside(Length.FromMillimeters(240)),
+        ["BendAnalysis.YieldFrom.finished"] = BendRadius.Inside(Length.FromMillimeters(250)),
         ["name"] = "mild steel",
         ["BarMaterial..ctor.yieldRange"] = new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
     };
