@@ -24,7 +24,7 @@ public sealed class YieldScan
     /// <summary>Why there is no range, or null.</summary>
     public string? Note { get; }
 
-    /// <summary>Scans the yield range, interior included: incremental bending is not monotone in yield.</summary>
+    /// <summary>Scans the yield range, interior and most likely yield included: incremental bending is not monotone in yield.</summary>
     /// <param name="model">How the bender forms.</param>
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>
@@ -44,14 +44,14 @@ public sealed class YieldScan
         double low = range.Low.Pascals;
         double step = (range.High.Pascals - low) / (Points - 1);
         List<FinishedRing> rings = [];
-        for (int i = 0; i < Points; i++)
+        foreach (double yield in Enumerable.Range(0, Points).Select(i => low + i * step).Prepend(analysis.Law.YieldStress.Pascals))
         {
-            BarMaterial material = analysis.Material.WithYield(Pressure.FromPascals(low + i * step));
+            BarMaterial material = analysis.Material.WithYield(Pressure.FromPascals(yield));
             FormedBend formed = model.Form(BendAnalysis.Of(analysis.Section, material), die);
             if (formed.IsStraightWhen(release))
             {
                 return new(null, null, string.Format(
-                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa the bar springs back straight", (low + i * step) / 1e6));
+                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa the bar springs back straight", yield / 1e6));
             }
 
             rings.Add(formed.RingWhen(release));

@@ -1,0 +1,58 @@
+using BendMath.Stock;
+using UnitsNet;
+
+namespace BendMath.Tests.Definitions;
+
+/// <summary>Builds the section and the law of a computed case, of those the library has.</summary>
+internal static class CaseRow
+{
+    private static readonly string[] Shapes = ["angle", "flat", "square", "round", "tube"];
+
+    private static readonly string[] Laws = ["perfectly plastic", "linear hardening"];
+
+    public static bool IsCovered(ReferenceRow row) => Shapes.Contains(row["shape"]) && Laws.Contains(row["law"]);
+
+    public static BendAnalysis Analysis(ReferenceRow row) =>
+        BendAnalysis.Of(Section(row), new BarMaterial("case " + row["case"], Law(row), Density.FromKilogramsPerCubicMeter(7850)));
+
+    public static Length Millimeters(ReferenceRow row, string column) => Length.FromMillimeters(row.Number(column));
+
+    private static OrientedSection Section(ReferenceRow row)
+    {
+        Length depth = Millimeters(row, "depth_mm");
+        Length width = Millimeters(row, "width_mm");
+        return row["shape"] switch
+        {
+            "angle" => Angle(row, depth, width),
+            "flat" => depth < width ? new FlatBar(width, depth).EasyWay : new FlatBar(depth, width).HardWay,
+            "square" => new SquareBar(depth).Section,
+            "round" => new RoundBar(depth).Section,
+            "tube" => new RoundTube(depth, Millimeters(row, "thickness_mm")).Section,
+            var shape => throw new NotSupportedException($"{row}: no shape '{shape}'."),
+        };
+    }
+
+    private static OrientedSection Angle(ReferenceRow row, Length radial, Length axial)
+    {
+        bool flangeOut = row["orientation"] switch
+        {
+            "flange out" => true,
+            "flange in" => false,
+            var other => throw new NotSupportedException($"{row}: no orientation '{other}'."),
+        };
+        AngleFillets fillets = AngleFillets.Of(Millimeters(row, "root_radius_mm"), Millimeters(row, "toe_radius_mm"));
+        return AngleOutline.Oriented("angle", radial.Meters, axial.Meters, Millimeters(row, "thickness_mm").Meters, fillets, flangeOut);
+    }
+
+    private static StressStrainLaw Law(ReferenceRow row)
+    {
+        Pressure modulus = Pressure.FromMegapascals(row.Number("elastic_modulus_mpa"));
+        Pressure yield = Pressure.FromMegapascals(row.Number("yield_mpa"));
+        return row["law"] switch
+        {
+            "perfectly plastic" => new PerfectlyPlastic(modulus, yield),
+            "linear hardening" => new LinearHardening(modulus, yield, Pressure.FromMegapascals(row.Number("tangent_modulus_mpa"))),
+            var law => throw new NotSupportedException($"{row}: no law '{law}'."),
+        };
+    }
+}

@@ -1,0 +1,52 @@
+using UnitsNet;
+
+namespace BendMath.Tests.Handbook;
+
+/// <summary>Source: Machinery's Handbook, 31st ed. (2020), Lengths of Angles Bent to Circular Shape, p. 2691.</summary>
+public sealed class AngleRingRuleTests
+{
+    private static readonly ReferenceTable Table = ReferenceTable.Load("Handbook/angle-rings.csv");
+
+    public static TheoryData<ReferenceRow> Rows => Table.AsTheory();
+
+    [Fact]
+    public void No_row_drops_out() => Assert.Equal(16, Table.Rows.Count);
+
+    /// <summary>The print is rounded or cut to 0.001 in.</summary>
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void Flange_out_adds_and_flange_in_takes_off_the_printed_constant(ReferenceRow row)
+    {
+        Length leg = Length.FromInches(row.Number("leg_in"));
+        Length thickness = Length.FromInches(row.Number("thickness_in"));
+        Length diameter = Length.FromInches(100);
+        double circumference = 100 * Math.PI;
+        new Comparison(row)
+            .Absolute("constant_in", AngleRingRule.BlankLength(diameter, leg, thickness, FlangeDirection.Out).Inches - circumference, 0.001)
+            .Absolute("constant_in", circumference - AngleRingRule.BlankLength(diameter, leg, thickness, FlangeDirection.In).Inches, 0.001)
+            .Absolute("constant_in", 2 * Math.PI * AngleRingRule.FiberFromHeel(leg, thickness).Inches, 0.001)
+            .Verify(3);
+    }
+
+    /// <summary>The worked example takes π·240 in as 754 in, which is 0.018 in more.</summary>
+    [Theory]
+    [InlineData(FlangeDirection.In, 749.681)]
+    [InlineData(FlangeDirection.Out, 758.319)]
+    public void Ring_of_3x3x3_8_inside_and_outside_a_stand_pipe_of_20_ft(FlangeDirection flange, double printedInches)
+    {
+        Length length = AngleRingRule.BlankLength(Length.FromFeet(20), Length.FromInches(3), Length.FromInches(0.375), flange);
+        Assert.Equal(printedInches, length.Inches + (754 - (240 * Math.PI)), 0.002);
+    }
+
+    [Fact]
+    public void Impossible_rings_are_refused_by_argument()
+    {
+        Length leg = Length.FromMillimeters(30);
+        Length thickness = Length.FromMillimeters(3);
+        Assert.Throws<ArgumentOutOfRangeException>("leg", () => AngleRingRule.FiberFromHeel(thickness, thickness));
+        Assert.Throws<ArgumentOutOfRangeException>("thickness", () => AngleRingRule.FiberFromHeel(leg, Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter", () => AngleRingRule.BlankLength(Length.Zero, leg, thickness, FlangeDirection.Out));
+        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter", () => AngleRingRule.BlankLength(2 * leg, leg, thickness, FlangeDirection.In));
+        Assert.Throws<ArgumentOutOfRangeException>("flange", () => AngleRingRule.BlankLength(10 * leg, leg, thickness, (FlangeDirection)2));
+    }
+}
