@@ -1,0 +1,89 @@
+using UnitsNet;
+
+namespace BendMath.Tests.Forming;
+
+public sealed class DieChoiceTests
+{
+    public static TheoryData<string, Release> Cases { get; } = new()
+    {
+        { "wrap", Release.Free }, { "wrap", Release.HeldFlat }, { "pinch", Release.Free }, { "pinch", Release.HeldFlat },
+    };
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void The_best_die_is_the_nearest_and_the_pair_brackets_the_wanted_ring(string kind, Release release)
+    {
+        DieChoice choice = Choose(kind, release, WantedBetween(kind, release, 0.4));
+        double[] differences = [.. choice.Outcomes.Select(outcome => outcome.Difference!.Value.Millimeters)];
+        Assert.Equal(4, differences.Length);
+        Assert.Equal(differences.Order(), differences);
+        Assert.Equal(differences.Min(Math.Abs), Math.Abs(choice.Best!.Difference!.Value.Millimeters));
+        Assert.Equal("B", choice.Best.Die.Name);
+        Assert.Equal("B", choice.NextTighter!.Die.Name);
+        Assert.Equal("C", choice.NextWider!.Die.Name);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void The_ideal_stamp_leaves_the_wanted_ring(string kind, Release release)
+    {
+        BendRadius wanted = WantedBetween(kind, release, 0.7);
+        DieChoice choice = Choose(kind, release, wanted);
+        Assert.NotNull(choice.IdealStampedRadius);
+        Assert.InRange(choice.IdealStampedRadius.Value.Millimeters, 250, 300);
+        Die ideal = new("ideal", choice.IdealStampedRadius.Value, choice.Best!.Die.Face);
+        Assert.Equal(wanted.Value.Millimeters, Model(kind).Form(Workshop.RimSteel, ideal).RingWhen(release).InsideRadius.Millimeters, 1e-6);
+    }
+
+    [Fact]
+    public void A_ring_the_die_leaves_exactly_counts_as_tight_enough()
+    {
+        BendRadius wanted = BendRadius.Inside(new WrapBending().Form(Workshop.RimSteel, Workshop.Rack.Find("C")!).RingWhen(Release.Free).InsideRadius);
+        DieChoice choice = Choose("wrap", Release.Free, wanted);
+        Assert.Equal("C", choice.Best!.Die.Name);
+        Assert.Equal("C", choice.NextTighter!.Die.Name);
+        Assert.Equal("D", choice.NextWider!.Die.Name);
+        Assert.Equal(300, choice.IdealStampedRadius!.Value.Millimeters, 1e-6);
+    }
+
+    [Fact]
+    public void The_difference_is_measured_to_the_line_that_was_asked_for()
+    {
+        BendRadius outside = BendRadius.Outside(Length.FromMillimeters(330));
+        DieOutcome outcome = DieChoice.For(Workshop.Rack, Workshop.RimSteel, outside, new WrapBending(), Release.Free).Outcomes[1];
+        Assert.Equal(outcome.Ring!.OutsideRadius.Millimeters - 330, outcome.Difference!.Value.Millimeters, 1e-9);
+    }
+
+    [Fact]
+    public void A_die_that_leaves_no_ring_says_why()
+    {
+        DieRack rack = new([Workshop.Die("tiny", 20, StampedFace.OutsideOfBar), Workshop.Die("vast", 60_000)]);
+        DieChoice choice = DieChoice.For(rack, Workshop.RimSteel, Workshop.Inside(300), new WrapBending(), Release.Free);
+        Assert.Null(choice.Best);
+        Assert.Null(choice.NextTighter);
+        Assert.Null(choice.NextWider);
+        Assert.Equal("the stamp leaves no inside radius for this bar", choice.Outcomes[0].Refusal);
+        Assert.Equal("the bar springs back straight", choice.Outcomes[1].Refusal);
+        Assert.Equal("no die leaves a ring", choice.ToString());
+        Assert.NotNull(choice.IdealStampedRadius);
+    }
+
+    [Fact]
+    public void A_die_inside_the_span_of_the_bender_is_refused_by_pinching()
+    {
+        DieChoice choice = DieChoice.For(new DieRack([Workshop.Die("narrow", 120)]), Workshop.RimSteel, Workshop.Inside(300), Model("pinch"), Release.Free);
+        Assert.Contains("half-span", choice.Outcomes[0].Refusal!, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Model("pinch").Form(Workshop.RimSteel, Workshop.Die("narrow", 120)));
+    }
+
+    private static FormingModel Model(string kind) => kind == "wrap" ? new WrapBending() : new IncrementalThreePointBending(Workshop.Bender);
+
+    private static DieChoice Choose(string kind, Release release, BendRadius wanted) => DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, Model(kind), release);
+
+    /// <summary>A ring between those dies B and C leave.</summary>
+    private static BendRadius WantedBetween(string kind, Release release, double share)
+    {
+        double[] rings = [.. new[] { "B", "C" }.Select(name => Model(kind).Form(Workshop.RimSteel, Workshop.Rack.Find(name)!).RingWhen(release).InsideRadius.Millimeters)];
+        return Workshop.Inside(rings[0] + share * (rings[1] - rings[0]));
+    }
+}

@@ -1,0 +1,118 @@
+using BendMath.Tests.Forming;
+using UnitsNet;
+
+namespace BendMath.Tests.Planning;
+
+/// <summary>Plans of the invented workshop.</summary>
+public sealed class RingPlanTests
+{
+    private static readonly FormingModel Pinching = new IncrementalThreePointBending(Workshop.Bender);
+
+    [Fact]
+    public void A_plan_without_a_measured_ring_says_so()
+    {
+        RingPlan plan = RingPlan.For(Job(new WrapBending()));
+        Assert.Contains(plan.Advisories, advisory => advisory.Code == "no-measured-ring");
+        Assert.Null(plan.UsedRing);
+        Assert.Empty(plan.Corrections);
+        Assert.Same(plan.Job.Model, plan.Model);
+        Assert.Equal("no range: the yield of mild steel is given as one number", plan.Ring!.Range.Note);
+        Assert.Null(plan.Ring.Range.InsideDiameter);
+    }
+
+    [Fact]
+    public void A_measured_ring_nobody_asked_to_use_is_pointed_out()
+    {
+        RingPlan plan = RingPlan.For(Job(new WrapBending(), measured: Measured("B", 262)));
+        Assert.Contains(plan.Advisories, advisory => advisory.Code == "measured-ring-unused");
+        Assert.Contains(plan.Advisories, advisory => advisory.Code == "no-measured-ring");
+        Assert.Single(plan.Corrections);
+        Assert.Same(plan.Job.Model, plan.Model);
+    }
+
+    [Theory]
+    [InlineData(ExplanationKind.StampedFace, 240)]
+    [InlineData(ExplanationKind.CurvatureRatio, 240)]
+    [InlineData(ExplanationKind.CurvatureRatio, 275)]
+    [InlineData(ExplanationKind.Stroke, 240)]
+    public void A_correction_makes_the_plan_agree_with_the_measured_ring(ExplanationKind kind, double measured)
+    {
+        RingPlan plan = RingPlan.For(Job(Pinching, measured: Measured("B", measured), correction: kind));
+        Assert.NotNull(plan.UsedRing);
+        Assert.Equal(measured, plan.Choice.Outcomes.Single(outcome => outcome.Die.Name == "B").Ring!.InsideRadius.Millimeters, 1e-6);
+        Assert.DoesNotContain(plan.Advisories, advisory => advisory.Code is "no-measured-ring" or "measured-ring-unused");
+        Assert.Equal(plan.Ring!.Outcome.Die.Name != "B", plan.Advisories.Any(advisory => advisory.Code == "extrapolated"));
+    }
+
+    [Fact]
+    public void A_correction_that_explains_nothing_is_refused()
+    {
+        RingJob job = Job(new WrapBending(), measured: Measured("B", 300), correction: ExplanationKind.StampedFace);
+        Assert.Contains("wider than the 250 mm stamp", Assert.Throws<InvalidOperationException>(() => RingPlan.For(job)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("correction", () => Job(new WrapBending(), correction: ExplanationKind.Stroke));
+    }
+
+    /// <summary>The measured ring of the wanted size decides, not the first one noted.</summary>
+    [Fact]
+    public void The_nearest_measured_ring_corrects()
+    {
+        MeasuredRing far = Measured("A", 195);
+        MeasuredRing near = Measured("B", 240);
+        RingPlan plan = RingPlan.For(new RingJob(
+            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
+            Length.Zero, measuredRings: [far, near], correction: ExplanationKind.CurvatureRatio));
+        Assert.Same(near, plan.UsedRing);
+        Assert.Equal(2, plan.Corrections.Count);
+    }
+
+    /// <summary>Every figure of a plan is the one the members it is built from give.</summary>
+    [Fact]
+    public void A_plan_holds_what_its_parts_say()
+    {
+        RingPlan plan = RingPlan.For(Job(Pinching, material: Workshop.Mild(290, Workshop.Range(235, 360))));
+        PlannedRing ring = plan.Ring!;
+        FormedBend formed = Pinching.Form(plan.Job.Analysis, ring.Outcome.Die);
+        Assert.Same(plan.Choice.Best, ring.Outcome);
+        Assert.Equal(formed.RingWhen(Release.Free).InsideDiameter.Meters, ring.Free.InsideDiameter.Meters);
+        Assert.Equal(formed.RingWhen(Release.HeldFlat).InsideDiameter.Meters, ring.Flattened.InsideDiameter.Meters);
+        Assert.True(ring.Free.DishAngle > Angle.Zero);
+        Assert.Equal(0, ring.Flattened.DishAngle.Radians);
+        Assert.Equal(2 * Math.PI / ring.Free.Curvature.InverseMeters + 0.22, ring.Layout.BlankLength.Meters, 1e-12);
+        Assert.Equal(2, ring.Bar!.Pieces);
+        Assert.Equal(ring.BlankMass.Kilograms, ring.Layout.MassOf(Workshop.Steel.Density).Kilograms);
+        Assert.Equal(formed.Contact!.NoseForce.Newtons, ring.Effort.NoseForce!.Value.Newtons);
+        Assert.Equal(formed.Loaded.BendingMoment.NewtonMeters / 0.9, ring.Effort.HandForce!.Value.Newtons, 1e-9);
+        Assert.Equal(Math.PI * ring.Free.OutsideDiameter.Meters, ring.Check.TapeAroundOutside.Meters, 1e-12);
+        Assert.Equal(ring.Free.InsideRadius.Meters, ChordAndRise.RadiusOf(ring.Check.Chord, ring.Check.Rise).Meters, 1e-12);
+        Assert.True(ring.Check.RiseChangePerPercent < Length.Zero);
+    }
+
+    [Fact]
+    public void A_plan_without_a_ring_stays_a_plan()
+    {
+        RingJob job = new(
+            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), new DieRack([Workshop.Die("vast", 60_000)]), new WrapBending(),
+            ArcExtent.FullRing, EndAllowance.None, Length.Zero);
+        RingPlan plan = RingPlan.For(job);
+        Assert.Null(plan.Ring);
+        Assert.EndsWith("no die leaves a ring", plan.ToString(), StringComparison.Ordinal);
+    }
+
+    private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
+
+    private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, ExplanationKind? correction = null) => new(
+        "planter rim",
+        Workshop.Rim,
+        material ?? Workshop.Steel,
+        Workshop.Inside(260),
+        Workshop.Rack,
+        model,
+        ArcExtent.FullRing,
+        new EndAllowance(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20)),
+        Length.FromMillimeters(2),
+        barLength: Length.FromMeters(4),
+        leverLength: Length.FromMeters(0.9),
+        setup: Workshop.Bender,
+        measuredRings: measured is null ? null : [measured],
+        correction: correction);
+}
