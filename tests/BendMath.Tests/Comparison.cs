@@ -31,7 +31,7 @@ internal sealed class Comparison(ReferenceRow row)
 
     public void Verify(int leastChecks)
     {
-        Assert.Empty(_faults);
+        Assert.True(_faults.Count == 0, string.Join(Environment.NewLine, _faults));
         Assert.True(_checks >= leastChecks, string.Create(CultureInfo.InvariantCulture, $"{row}: only {_checks} columns were compared"));
     }
 

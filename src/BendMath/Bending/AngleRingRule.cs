@@ -24,7 +24,7 @@ public static class AngleRingRule
     /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the leg is not longer than the thickness.</exception>
     /// <remarks>
     /// Equation: n = leg/6 + t/2, measured from the heel face toward the toe of the radial leg.
-    /// Range: the handbook prints constants for equal angles of 2 to 8 in legs, 1/4 to 1 in thick, and gives no range of diameters; the closed form is inferred from the constants and reproduces them to 0.001 in.
+    /// Range: the handbook prints constants for equal angles of 2 to 8 in legs, 1/4 to 1 in thick, and gives no range of diameters; the closed form is inferred from the constants and reproduces them to 0.002 in.
     /// Source: <see cref="Sources.MachinerysHandbookAngleRings"/>
     /// </remarks>
     public static Length FiberFromHeel(Length leg, Length thickness) => Length.FromMeters(Fiber(leg, thickness));

@@ -25,8 +25,8 @@ public sealed class Snippets
         // And what does it take to end at 500 mm?
         var needed = bending.LoadedFor(BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
         var blank = needed.Release(Release.Free).Ring.BlankLengthFor(Angle.FromDegrees(360));
-        Console.WriteLine($"inside radius {needed.InsideRadius.Millimeters:F1} mm"); // inside radius 0 mm
-        Console.WriteLine($"blank {blank.Millimeters:F1} mm"); // blank 0 mm
+        Console.WriteLine($"inside radius {needed.InsideRadius.Millimeters:F1} mm"); // inside radius 242.1 mm
+        Console.WriteLine($"blank {blank.Millimeters:F1} mm"); // blank 1595.3 mm
         #endregion
 
         string[] printed = [
@@ -34,7 +34,26 @@ public sealed class Snippets
             FormattableString.Invariant($"inside radius {needed.InsideRadius.Millimeters:F1} mm"),
             FormattableString.Invariant($"blank {blank.Millimeters:F1} mm"),
         ];
-        Assert.Equal(printed, Promised("first-ring"));
+        Assert.Equal(Promised("first-ring"), printed);
+    }
+
+    [Fact]
+    public void Yield_range()
+    {
+        #region yield-range
+        var flat = new FlatBar(width: Length.FromMillimeters(25), thickness: Length.FromMillimeters(5));
+        var die = new Die("R250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
+        var mild = new BarMaterial(
+            "mild steel",
+            new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
+            Density.FromKilogramsPerCubicMeter(7850),
+            yieldRange: new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355)));
+        var scan = YieldScan.Of(new WrapBending(), BendAnalysis.Of(flat.EasyWay, mild), die, Release.Free, ArcExtent.FullRing);
+        Console.WriteLine($"{scan.InsideDiameter!.Low.Millimeters:F1} to {scan.InsideDiameter.High.Millimeters:F1} mm"); // 602.6 to 671.6 mm
+        #endregion
+
+        string[] printed = [FormattableString.Invariant($"{scan.InsideDiameter.Low.Millimeters:F1} to {scan.InsideDiameter.High.Millimeters:F1} mm")];
+        Assert.Equal(Promised("yield-range"), printed);
     }
 
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>

@@ -22,7 +22,7 @@ public sealed class ChordAndRiseTests
 
     [Property(MaxTest = 500)]
     public Property Radius_from_the_rise_of_a_radius_is_that_radius() => Prop.ForAll(
-        Sold.Part.Select(part => Sold.Between(0.02, 20, part)).ToArbitrary(), Sold.Part.Select(part => Sold.Between(1e-3, 2, part)).ToArbitrary(), (radius, share) =>
+        Sold.Part.Select(part => Sold.Between(0.02, 20, part)).ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.05, 2, part)).ToArbitrary(), (radius, share) =>
         {
             Length chord = Length.FromMeters(radius * share);
             Near.Relative(radius, ChordAndRise.RadiusOf(chord, ChordAndRise.RiseFor(Length.FromMeters(radius), chord)).Meters, 1e-12, "radius");
