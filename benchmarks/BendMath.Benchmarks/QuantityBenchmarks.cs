@@ -1,3 +1,6 @@
+using BenchmarkDotNet.Attributes;
+using UnitsNet;
+
 namespace BendMath.Benchmarks;
 
 /// <summary>What typed quantities cost at the door and inside a loop: the reason results are computed on doubles in SI units.</summary>
