@@ -28,6 +28,11 @@ internal sealed partial class PlanPage
         DevelopedLayout layout = ring.Layout;
         _page.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves");
         _page.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
+        if (ring.HandbookLength is { } handbook)
+        {
+            _page.Fact("By the handbook rule", $"{_units.Size(handbook)}; it knows neither steel nor radius (leg/6 + t/2 from the heel)");
+        }
+
         if (ring.Range.DevelopedLength is { } range)
         {
             _page.Fact("Over the yield range", _units.Range(range));

@@ -14,6 +14,7 @@ public sealed class PlannedRing
         Range = YieldScan.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc);
         Distortion = DistortionReport.Of(formed.Loaded);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
+        HandbookLength = Handbook(job, Free);
         Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.LeverLength);
@@ -38,6 +39,9 @@ public sealed class PlannedRing
     /// <summary>Developed and blank length and marks, for the free ring.</summary>
     public DevelopedLayout Layout { get; }
 
+    /// <summary>Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring of equal angle.</summary>
+    public Length? HandbookLength { get; }
+
     /// <summary>Blanks from a bar, or null when no bar length is given.</summary>
     public BarYield? Bar { get; }
 
@@ -52,6 +56,20 @@ public sealed class PlannedRing
 
     /// <summary>Die and ring.</summary>
     public override string ToString() => Outcome.ToString();
+
+    private static Length? Handbook(RingJob job, FinishedRing ring)
+    {
+        IReadOnlyList<Outstand> legs = job.Analysis.Section.Features.Outstands;
+        if (!job.Arc.IsFullRing || legs.Count != 2 || legs[0].Length.Meters != legs[1].Length.Meters)
+        {
+            return null;
+        }
+
+        Outstand radial = legs.Single(leg => leg.IsRadial);
+        bool flangeOut = radial.FreeEdge == FreeEdge.Outside;
+        return AngleRingRule.BlankLength(
+            flangeOut ? ring.InsideDiameter : ring.OutsideDiameter, radial.Length, radial.Thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
+    }
 
     /// <summary>About the inside radius, rounded down to two figures of 1, 2 or 5, so that a rule of that length is at hand.</summary>
     private static double RoundChord(double radius)

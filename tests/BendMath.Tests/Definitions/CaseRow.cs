@@ -8,7 +8,7 @@ internal static class CaseRow
 {
     private static readonly string[] Shapes = ["angle", "flat", "square", "round", "tube"];
 
-    private static readonly string[] Laws = ["perfectly plastic", "linear hardening"];
+    private static readonly string[] Laws = ["perfectly plastic", "linear hardening", "power law", "Ramberg-Osgood"];
 
     public static bool IsCovered(ReferenceRow row) => Shapes.Contains(row["shape"]) && Laws.Contains(row["law"]);
 
@@ -47,12 +47,15 @@ internal static class CaseRow
     private static StressStrainLaw Law(ReferenceRow row)
     {
         Pressure modulus = Pressure.FromMegapascals(row.Number("elastic_modulus_mpa"));
-        Pressure yield = Pressure.FromMegapascals(row.Number("yield_mpa"));
         return row["law"] switch
         {
-            "perfectly plastic" => new PerfectlyPlastic(modulus, yield),
-            "linear hardening" => new LinearHardening(modulus, yield, Pressure.FromMegapascals(row.Number("tangent_modulus_mpa"))),
+            "perfectly plastic" => new PerfectlyPlastic(modulus, Megapascals("yield_mpa")),
+            "linear hardening" => new LinearHardening(modulus, Megapascals("yield_mpa"), Megapascals("tangent_modulus_mpa")),
+            "power law" => new PowerHardening(modulus, Megapascals("strength_coefficient_mpa"), row.Number("hardening_exponent")),
+            "Ramberg-Osgood" => new RambergOsgood(modulus, Megapascals("yield_mpa"), row.Number("hardening_exponent")),
             var law => throw new NotSupportedException($"{row}: no law '{law}'."),
         };
+
+        Pressure Megapascals(string column) => Pressure.FromMegapascals(row.Number(column));
     }
 }
