@@ -31,9 +31,10 @@ public sealed class ThreePointProperties
         {
             FormedBend one = pinch.Form();
             FormedBend scaled = pinch.Form(s);
-            Near.Relative(s * one.RingWhen(Release.Free).InsideRadius.Meters, scaled.RingWhen(Release.Free).InsideRadius.Meters, 1e-9, "finished radius");
-            Near.Relative(s * s * one.Contact!.NoseForce.Newtons, scaled.Contact!.NoseForce.Newtons, 1e-9, "nose force");
-            Near.Absolute(s * one.Contact.ContactShift.Meters, scaled.Contact.ContactShift.Meters, 1e-9 * s * pinch.HalfSpan(), "contact shift");
+            // The model promises 1e-8; a kink of the moment curve costs its work integral up to 3e-9.
+            Near.Relative(s * one.RingWhen(Release.Free).InsideRadius.Meters, scaled.RingWhen(Release.Free).InsideRadius.Meters, 1e-8, "finished radius");
+            Near.Relative(s * s * one.Contact!.NoseForce.Newtons, scaled.Contact!.NoseForce.Newtons, 1e-8, "nose force");
+            Near.Absolute(s * one.Contact.ContactShift.Meters, scaled.Contact.ContactShift.Meters, 1e-8 * s * pinch.HalfSpan(), "contact shift");
         });
 
     /// <summary>The forces of the three contacts balance, and both supports see the same moment under the nose.</summary>
