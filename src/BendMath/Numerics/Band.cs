@@ -39,8 +39,11 @@ internal readonly struct ArcTerm(double centerY, double radius, double widthFact
         return Math.Sqrt(Math.Max(0, (Radius - u) * (Radius + u)));
     }
 
-    /// <summary>The angle φ of the level, y = CenterY + r·sin φ, in [−π/2, π/2].</summary>
-    public double AngleAt(double y) => Math.Asin(Math.Max(-1, Math.Min(1, (y - CenterY) / Radius)));
+    /// <summary>
+    /// The angle φ of the level, y = CenterY + r·sin φ, in [−π/2, π/2]. Taken from both u and s: near the ends of the arc an arcsine of u/r turns one
+    /// rounding into an angle of 1e-8, which u·s does not cancel.
+    /// </summary>
+    public double AngleAt(double y) => Math.Atan2(y - CenterY, HalfChord(y));
 
     /// <summary>∫s dy and ∫y·s dy between two levels, closed form: ∫s du = (u·s + r²·φ)/2, ∫u·s du = −s³/3.</summary>
     public (double S0, double S1) Integrals(double from, double to)
