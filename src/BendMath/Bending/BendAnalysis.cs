@@ -1,7 +1,6 @@
 using System.Globalization;
 using BendMath.Bending;
 using BendMath.Numerics;
-using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace BendMath;
@@ -174,7 +173,7 @@ public sealed class BendAnalysis
         double low = 1e-6 * Law.E;
         double high = 0.4 * Law.E;
         return Residual(low) > 0 && Residual(high) < 0
-            ? Pressure.FromPascals(Brent.FindRoot(Residual, low, high, 1e-15 * Law.E, 300))
+            ? Pressure.FromPascals(Bracketed.Root(Residual, low, high))
             : throw Guard.Fault(nameof(finished), finished.Value, $"must be a ring some yield explains, wider than the inside radius of {Guard.MillimetersText(inside)} it was loaded to");
     }
 

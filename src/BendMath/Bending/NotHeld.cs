@@ -1,5 +1,4 @@
 using BendMath.Numerics;
-using MathNet.Numerics.RootFinding;
 
 namespace BendMath.Bending;
 
@@ -28,7 +27,7 @@ internal static class NotHeld
         }
 
         double end = m.Product > 0 ? -Steepest : Steepest;
-        double root = Brent.FindRoot(RadialMoment, Math.Min(0, end), Math.Max(0, end), 1e-15, 200);
+        double root = Bracketed.Root(RadialMoment, Math.Min(0, end), Math.Max(0, end));
         return Leaning(section, law, insideRadius, root, flat.Curvature);
     }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BendMath.Numerics;
-using MathNet.Numerics.RootFinding;
 using UnitsNet;
 
 namespace BendMath;
@@ -54,7 +53,7 @@ public abstract class FormingModel
 
         // The finished curvature falls as the stamp grows: one sign change at most.
         return Residual(bottom) > 0 && Residual(top) < 0
-            ? Length.FromMeters(Brent.FindRoot(Residual, bottom, top, 1e-12 * target, 200))
+            ? Length.FromMeters(Bracketed.Root(Residual, bottom, top))
             : null;
     }
 

@@ -1,6 +1,5 @@
 using BendMath.Bending;
 using BendMath.Numerics;
-using MathNet.Numerics.RootFinding;
 
 namespace BendMath.Forming;
 
@@ -32,7 +31,7 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
             return null;
         }
 
-        double peak = Brent.FindRoot(k => Reach(k, nominal), 0, high, 1e-15 * high, 300);
+        double peak = Bracketed.Root(k => Reach(k, nominal), 0, high);
         BentState state = analysis.StateAt(peak, "stroke");
         (double q1, double q2, double nose) = Openings(state);
         double d2 = (nose - nominal) / 2;
