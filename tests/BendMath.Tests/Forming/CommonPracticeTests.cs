@@ -59,6 +59,16 @@ public sealed class CommonPracticeTests
         Assert.InRange(Blank(PerfectlyPlastic, Release.Free), Bounds.Low - 0.05, Bounds.Low);
     }
 
+    /// <summary>The handbook rule, π·10 + π·(0.75/3 + 0.125) = 32.594 in, lies between the bounds too, above what the library says for this bar.</summary>
+    [Fact]
+    public void The_handbook_rule_lies_between_the_bounds_and_above_the_computed_length()
+    {
+        double rule = AngleRingRule.BlankLength(Length.FromInches(10), Angle.Leg, Angle.Thickness, FlangeDirection.Out).Inches;
+        Assert.Equal(32.594, rule, 5e-4);
+        Assert.InRange(rule, Bounds.Low, Bounds.High);
+        Assert.InRange(rule - Blank(Hardening, Release.Free), 0.05, 0.45);
+    }
+
     /// <summary>A die stamped 5 in leaves about a 9 in circle, not 10. Lying on a face of 5 in the bar can only come out wider than 10 in.</summary>
     [Fact]
     public void Wrapping_a_five_inch_inside_face_leaves_more_than_ten_inches() =>
