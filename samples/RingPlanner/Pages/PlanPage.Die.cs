@@ -11,6 +11,11 @@ internal sealed partial class PlanPage
         DieChoice choice = _plan.Choice;
         _page.Heading("1. Which die, and what ring it leaves");
         _page.Show(Dies(choice));
+        foreach (IGrouping<string, Die> kind in _plan.Job.Rack.GroupBy(die => die.Face.ToString()))
+        {
+            _page.Fact("Stamp means", $"{kind.Key}: {string.Join(", ", kind.Select(die => die.Name))}");
+        }
+
         if (_plan.Ring is { } ring)
         {
             BestDie(ring);
@@ -62,9 +67,9 @@ internal sealed partial class PlanPage
 
     private static string WantedLine(BendRadius wanted) => wanted.Reference switch
     {
-        RadiusReference.InsideFace => "inside",
-        RadiusReference.Centroid => "centroids",
-        _ => "outside",
+        RadiusReference.InsideFace => "inside\ndiameter",
+        RadiusReference.Centroid => "centroid\ndiameter",
+        _ => "outside\ndiameter",
     };
 
     private static string Remark(DieChoice choice, DieOutcome outcome) =>

@@ -29,16 +29,6 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
     /// <summary>The permanent curvatures: in the plane of the ring and, when free, out of it (−Δκ_r).</summary>
     public (double InPlane, double OutOfPlane) Permanent(in AreaMoments moments, bool free) => Unloaded(moments, free, Sums.Pb, Sums.Pr);
 
-    /// <summary>R(0, z̄) after release; infinite when the bar counts as straight.</summary>
-    public double FinishedInside(in AreaMoments moments, bool free)
-    {
-        (double f, double r) = Permanent(moments, free);
-        double total = Math.Sqrt(f * f + r * r);
-        return total < HeldFlat.StraightRatio * Curvature
-            ? double.PositiveInfinity
-            : (1 + Sums.P0 / moments.Area - f * moments.CentroidY) / total;
-    }
-
     /// <summary>Release applied to any pair of plastic moments; linear in both.</summary>
     public static (double InPlane, double OutOfPlane) Unloaded(in AreaMoments moments, bool free, double pb, double pr)
     {

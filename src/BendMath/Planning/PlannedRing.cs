@@ -18,7 +18,7 @@ public sealed class PlannedRing
         Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.LeverLength);
-        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(Free.Inside)));
+        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc))));
     }
 
     /// <summary>The die and what it leaves.</summary>
@@ -71,11 +71,15 @@ public sealed class PlannedRing
             flangeOut ? ring.InsideDiameter : ring.OutsideDiameter, radial.Length, radial.Thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
     }
 
-    /// <summary>About the inside radius, rounded down to two figures of 1, 2 or 5, so that a rule of that length is at hand.</summary>
-    private static double RoundChord(double radius)
+    /// <summary>The inside radius, or the chord between the ends of an arc too short for it.</summary>
+    private static double ReachOf(FinishedRing ring, ArcExtent arc) =>
+        arc.Radians < Math.PI ? ring.Inside * Math.Min(1, 2 * Math.Sin(arc.Radians / 2)) : ring.Inside;
+
+    /// <summary>Rounded down to 1, 2 or 5 times a power of ten, so that a rule of that length is at hand.</summary>
+    private static double RoundChord(double length)
     {
-        double decade = Math.Pow(10, Math.Floor(Math.Log10(radius)));
-        double lead = radius / decade;
+        double decade = Math.Pow(10, Math.Floor(Math.Log10(length)));
+        double lead = length / decade;
         return decade * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
     }
 }

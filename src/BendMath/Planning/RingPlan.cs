@@ -70,9 +70,16 @@ public sealed class RingPlan
         Explanation? explanation = correction.Find(job.Correction!.Value);
         return explanation?.Model ?? throw new InvalidOperationException(
             explanation is null
-                ? $"The correction by {job.Correction} needs the half-span and nose of the bender."
-                : $"The correction by {job.Correction} cannot be used: {explanation.Sentence}.");
+                ? $"The correction by the {Words(job.Correction.Value)} needs the half-span and nose of the bender."
+                : $"The correction by the {Words(job.Correction.Value)} cannot be used: {explanation.Sentence}.");
     }
+
+    private static string Words(ExplanationKind kind) => kind switch
+    {
+        ExplanationKind.StampedFace => "stamped face",
+        ExplanationKind.Stroke => "stroke",
+        _ => "curvature ratio",
+    };
 
     private static IEnumerable<Advisory> Unused(RingJob job)
     {

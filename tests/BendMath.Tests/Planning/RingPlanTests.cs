@@ -98,6 +98,22 @@ public sealed class RingPlanTests
         Assert.EndsWith("no die leaves a ring", plan.ToString(), StringComparison.Ordinal);
     }
 
+    /// <summary>The chord to lay inside fits on a short arc; on a ring it is no longer than the inside radius.</summary>
+    [Theory]
+    [InlineData(5)]
+    [InlineData(40)]
+    [InlineData(90)]
+    [InlineData(200)]
+    [InlineData(360)]
+    public void The_chord_to_check_with_fits_on_the_arc(double degrees)
+    {
+        PlannedRing ring = RingPlan.For(new RingJob(
+            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.Of(Angle.FromDegrees(degrees)), EndAllowance.None, Length.Zero)).Ring!;
+        double inside = ring.Free.InsideRadius.Millimeters;
+        double ends = degrees < 180 ? 2 * inside * Math.Sin(degrees * Math.PI / 360) : 2 * inside;
+        Assert.InRange(ring.Check.Chord.Millimeters, 0.3 * Math.Min(ends, inside), Math.Min(ends, inside));
+    }
+
     private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
     private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, ExplanationKind? correction = null) => new(

@@ -126,7 +126,7 @@ public sealed class RingPlannerTests
             File.WriteAllText(file, JobTexts.With("\"curvature ratio\"", "\"stamped face\"").Replace("\"490 mm\"", "\"520 mm\"", StringComparison.Ordinal));
             (string output, string error) = Run(Planner.BadInput, file);
             Assert.Empty(output);
-            Assert.StartsWith("\"planter rim\" cannot be planned: The correction by StampedFace cannot be used: wrapping does not explain it", error, StringComparison.Ordinal);
+            Assert.StartsWith("\"planter rim\" cannot be planned: The correction by the stamped face cannot be used: wrapping does not explain it", error, StringComparison.Ordinal);
             Assert.Single(error.TrimEnd().Split('\n'));
         }
         finally
