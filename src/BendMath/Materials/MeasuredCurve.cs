@@ -46,9 +46,11 @@ public sealed record MeasuredCurve : StressStrainLaw
     public IReadOnlyList<(Ratio Strain, Pressure Stress)> Points { get; }
 
     /// <summary>Engineering strain of the last point; beyond it the law holds the last stress without data.</summary>
-    public Ratio LargestStrain => Ratio.FromDecimalFractions(_law.Strains[^1]);
+    public Ratio LargestStrain => Ratio.FromDecimalFractions(LastStrain);
 
     internal override double YieldStrain => _law.ElasticLimit;
+
+    private double LastStrain => _law.Strains[_law.Strains.Length - 1];
 
     /// <summary>Makes the law from points of engineering strain and engineering stress, as a testing machine prints them.</summary>
     /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
@@ -94,7 +96,7 @@ public sealed record MeasuredCurve : StressStrainLaw
         && _law.Strains.SequenceEqual(other._law.Strains);
 
     /// <summary>A hash of modulus, number of points and both ends of the curve.</summary>
-    public override int GetHashCode() => (E, _stresses.Length, _stresses[0], _stresses[^1], _law.Strains[^1], PointsAreTrue).GetHashCode();
+    public override int GetHashCode() => (E, _stresses.Length, _stresses[0], _stresses[_stresses.Length - 1], LastStrain, PointsAreTrue).GetHashCode();
 
     /// <summary>Kind of law, kind of points and the main numbers.</summary>
     public override string ToString()
@@ -104,7 +106,7 @@ public sealed record MeasuredCurve : StressStrainLaw
             "measured curve of {0} {1} points to a strain of {2:0.###} %, yield {3:0.#} MPa, E {4:0.#} GPa",
             _stresses.Length,
             PointsAreTrue ? "true" : "engineering",
-            _law.Strains[^1] * 100,
+            LastStrain * 100,
             _stresses[0] / 1e6,
             E / 1e9);
         return _stresses[0].Equals(_measuredYield) ? text : string.Format(CultureInfo.InvariantCulture, "{0}, scaled from a yield of {1:0.#} MPa", text, _measuredYield / 1e6);

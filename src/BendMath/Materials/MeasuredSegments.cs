@@ -19,7 +19,7 @@ internal readonly struct MeasuredSegments : IPlasticLaw
             _rates[i] = Math.Min(1, Math.Max(0, (plastic[i + 1] - plastic[i]) / (strains[i + 1] - strains[i])));
         }
 
-        _rates[^1] = 1;
+        _rates[strains.Length - 1] = 1;
     }
 
     public double[] Strains { get; }
