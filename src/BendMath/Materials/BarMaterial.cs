@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Materials;
 using UnitsNet;
 
 namespace BendMath;
@@ -19,15 +20,17 @@ public sealed record BarMaterial
     /// <param name="density">Density, greater than zero.</param>
     /// <param name="elongation">Elongation after fracture, greater than zero; null when unknown.</param>
     /// <param name="yieldRange">The range the yield of the bar at hand may lie in; it must contain the law's yield. Null when no range is known.</param>
+    /// <param name="poissonsRatio">Poisson's ratio ν, 0 to 0.5; null when unknown. Nothing in the bending of a narrow bar depends on it.</param>
     /// <exception cref="ArgumentNullException">Name or law is null.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public BarMaterial(string name, StressStrainLaw law, Density density, Ratio? elongation = null, PressureRange? yieldRange = null)
+    public BarMaterial(string name, StressStrainLaw law, Density density, Ratio? elongation = null, PressureRange? yieldRange = null, double? poissonsRatio = null)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Law = Guard.NotNull(law, nameof(law));
         _density = Guard.Positive(density, nameof(density));
         _elongation = elongation is { } e ? Guard.Positive(e, nameof(elongation)) : null;
+        PoissonsRatio = poissonsRatio is { } nu ? LawRules.PoissonsRatio(nu, nameof(poissonsRatio)) : null;
         YieldRange = yieldRange;
         if (yieldRange is null)
         {
@@ -56,13 +59,16 @@ public sealed record BarMaterial
     /// <summary>Elongation after fracture, or null when unknown.</summary>
     public Ratio? Elongation => _elongation is { } e ? Ratio.FromDecimalFractions(e) : null;
 
+    /// <summary>Poisson's ratio ν, or null when unknown.</summary>
+    public double? PoissonsRatio { get; }
+
     /// <summary>The range the yield of the bar at hand may lie in, or null.</summary>
     public PressureRange? YieldRange { get; }
 
     /// <summary>The same material with a known yield, as from a mill certificate; the range is dropped.</summary>
     /// <param name="yieldStress">Yield stress of the bar at hand.</param>
     /// <exception cref="ArgumentOutOfRangeException">The yield is not positive and finite, or the law allows none so high.</exception>
-    public BarMaterial WithYield(Pressure yieldStress) => new(Name, Law.WithYield(yieldStress), Density, Elongation);
+    public BarMaterial WithYield(Pressure yieldStress) => new(Name, Law.WithYield(yieldStress), Density, Elongation, poissonsRatio: PoissonsRatio);
 
     /// <summary>Name and law.</summary>
     public override string ToString() => $"{Name} ({Law})";

@@ -14,5 +14,9 @@ internal static class LawRules
             : throw Guard.Fault(nameof(yieldStress), yieldStress, $"must be smaller than the elastic modulus, {Gigapascals(elasticModulus)}");
     }
 
+    public static double PoissonsRatio(double value, string name) => Guard.NonNegative(value, name) <= 0.5
+        ? value
+        : throw Guard.Fault(name, value, "must not be greater than 0.5");
+
     public static string Gigapascals(double pascals) => string.Format(CultureInfo.InvariantCulture, "{0:0.###} GPa", pascals / 1e9);
 }

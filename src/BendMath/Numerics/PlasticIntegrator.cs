@@ -80,15 +80,20 @@ internal static class PlasticIntegrator
         return sums;
     }
 
-    /// <summary>One band on one side of the neutral axis, from the level nearer to the axis to the farther one.</summary>
+    /// <summary>
+    /// One band on one side of the neutral axis, from the level nearer to the axis to the farther one. The strain of each break is kept, not taken back
+    /// from its level: rounding could put that before the break, which would then be found again without end.
+    /// </summary>
     private static void AddSide<TLaw>(
         BandProfile profile, in Band band, in TLaw law, double curvature, double neutralAxis, int side, double near, double far, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw
     {
         double from = near;
+        double strain = Math.Max(Math.Abs(from - neutralAxis) * curvature, law.ElasticLimit);
         while (true)
         {
-            double knot = neutralAxis + side * law.NextBreak(Math.Abs(from - neutralAxis) * curvature) / curvature;
+            strain = law.NextBreak(strain);
+            double knot = neutralAxis + side * strain / curvature;
             bool last = side * (far - knot) <= 0;
             double to = last ? far : knot;
             double low = side > 0 ? from : to;

@@ -43,6 +43,12 @@ internal static class ExampleValues
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
+    private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
+    [
+        (Ratio.FromPercent(0.141), Pressure.FromMegapascals(290)),
+        (Ratio.FromPercent(2), Pressure.FromMegapascals(330)),
+        (Ratio.FromPercent(10), Pressure.FromMegapascals(420)),
+    ];
 
     /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
     private static readonly object[] Instances =
@@ -109,6 +115,12 @@ internal static class ExampleValues
         Reading,
         Reading.Jobs[0],
         RingJobFile.Read("{}").Faults[0],
+        MeasuredCurve.FromEngineering(Pressure.FromGigapascals(205), CurvePoints),
+        MeasuredCurve.FromTrue(Pressure.FromGigapascals(205), CurvePoints).WithYield(Pressure.FromMegapascals(320)),
+        new HardeningPair("steel 1020, annealed", Pressure.FromMegapascals(745), 0.2, Sources.KalpakjianSchmid),
+        Grades.Find("304", "annealed"),
+        Grades.Find("C11000", "soft"),
+        Grades.Find("C11000", "soft").RefusedPairs[0],
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -145,6 +157,14 @@ internal static class ExampleValues
         ["BendAnalysis.YieldFrom.loaded"] = BendRadius.Inside(Length.FromMillimeters(240)),
         ["BendAnalysis.YieldFrom.finished"] = BendRadius.Inside(Length.FromMillimeters(250)),
         ["name"] = "mild steel",
+        ["points"] = CurvePoints,
+        ["poissonsRatio"] = 0.3,
+        ["yieldStrength"] = Pressure.FromMegapascals(235),
+        ["maximumYield"] = Pressure.FromMegapascals(360),
+        ["ultimateStrength"] = Pressure.FromMegapascals(360),
+        ["maximumUltimate"] = Pressure.FromMegapascals(510),
+        ["Grades.Find.name"] = "A36",
+        ["Grades.Find.detail"] = "hot rolled",
         ["BarMaterial..ctor.yieldRange"] = new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
     };
 
