@@ -77,8 +77,8 @@ public sealed record SectionFeatures
     public bool IsFlatEasyWay { get; }
 
     /// <summary>The radial leg of an angle with two equal legs, or null for any other shape.</summary>
-    internal Outstand? EqualLegs => Outstands is [{ } one, { } other] && one.IsRadial != other.IsRadial && one.HasSizeOf(other)
-        ? one.IsRadial ? one : other
+    internal Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
+        ? Outstands.First(leg => leg.IsRadial)
         : null;
 
     /// <summary>Radial depth, outstands and wall.</summary>
