@@ -173,14 +173,7 @@ public sealed class LoadedBend
 
     internal double Strain(double level, double axial) => Strain(level) + (axial - Analysis.Moments.CentroidZ) * _state.OutOfPlane;
 
-    internal double Level(Length fromInside, string name)
-    {
-        double level = Guard.NonNegative(fromInside, name);
-        double height = Analysis.Section.Height;
-        return level <= height * (1 + 1e-12)
-            ? Math.Min(level, height)
-            : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(height)}");
-    }
+    internal double Level(Length fromInside, string name) => Analysis.Section.LevelOf(fromInside, name);
 
     internal double Position(Length axial, string name)
     {

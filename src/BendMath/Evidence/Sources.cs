@@ -102,6 +102,24 @@ public static class Sources
     /// <summary>Modulus and density of free-cutting brass.</summary>
     public static Source BrassRodData { get; } = new("c36000-data", "Data sheets of rod suppliers for C36000: E = 14.0·10⁶ psi, 0.307 lb/in³", SourceKind.Published);
 
+    /// <summary>Elastic curved bars: neutral radius, eccentricity and stress.</summary>
+    public static Source CurvedBars { get; } = new("beer-johnston-curved", "F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, Examples 4.10 and 4.11, Sample Problem 4.11, pp. 298-300 (curved bars, after Winkler and Bach)", SourceKind.Published);
+
+    /// <summary>Stress factors of curved bars against straight-beam theory.</summary>
+    public static Source CurvedBarFactors { get; } = new("young-budynas-9.1", "W. C. Young, R. G. Budynas, Roark's Formulas for Stress and Strain, Table 9.1", SourceKind.FromMemory);
+
+    /// <summary>Radial stress in curved bars.</summary>
+    public static Source CurvedBarRadialStress { get; } = new("boresi-schmidt-9", "A. P. Boresi, R. J. Schmidt, Advanced Mechanics of Materials, Example 9.5, p. 334 (radial stress in curved beams)", SourceKind.Published);
+
+    /// <summary>Lengths of right-angle bends in sheet and strip.</summary>
+    public static Source MachinerysHandbookSheetBends { get; } = new("machinerys-handbook-1421", "Machinery's Handbook, 31st ed. (2020), p. 1421, formulas 32 to 34", SourceKind.Published);
+
+    /// <summary>Bend allowance of sheet metal.</summary>
+    public static Source Groover { get; } = new("groover-19.2", "M. P. Groover, Fundamentals of Modern Manufacturing, Example 19.2 (Example 20.2 in older editions)", SourceKind.Published);
+
+    /// <summary>Cold bending of flat steel products: developed length.</summary>
+    public static Source Din6935 { get; } = new("din-6935", "DIN 6935, Cold bending of flat rolled steel", SourceKind.FromMemory);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -111,5 +129,7 @@ public static class Sources
         AstmA513FromMemory, SaeJ1397, En10025, AstmA240, AstmA276, AstmB221,
         AstmB16, AstmB265, CallisterMetals, CallisterMetalsFromMemory, CallisterElastic, CallisterHardening,
         KalpakjianSchmid, ShigleyA22, AiscElastic, En1993Elastic, BrassRodData,
+
+        CurvedBars, CurvedBarFactors, CurvedBarRadialStress, MachinerysHandbookSheetBends, Groover, Din6935,
     ];
 }

@@ -42,6 +42,8 @@ public sealed record Outstand
     /// <summary>Whether the leg lies in the plane of the ring.</summary>
     public bool IsRadial => FreeEdge != FreeEdge.Side;
 
+    internal bool HasSizeOf(Outstand other) => _length == other._length && _thickness == other._thickness;
+
     /// <summary>Length, thickness and free edge.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "{0:0.###} × {1:0.###} mm, free edge {2}", _length * 1e3, _thickness * 1e3, FreeEdge);
@@ -54,11 +56,12 @@ public sealed record SectionFeatures
 
     private readonly double? _wall;
 
-    internal SectionFeatures(double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null)
+    internal SectionFeatures(double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, bool flatEasyWay = false)
     {
         _radialDepth = radialDepth;
         _wall = wall;
         Outstands = outstands ?? [];
+        IsFlatEasyWay = flatEasyWay;
     }
 
     /// <summary>The leg, width or diameter in the plane of the ring, the measure of the leg-to-radius ratio.</summary>
@@ -69,6 +72,14 @@ public sealed record SectionFeatures
 
     /// <summary>Wall thickness of a tube, or null.</summary>
     public Length? WallThickness => _wall is { } wall ? Length.FromMeters(wall) : null;
+
+    /// <summary>Whether the section is a flat with its thickness in the plane of the ring, to which the rules for sheet apply.</summary>
+    public bool IsFlatEasyWay { get; }
+
+    /// <summary>The radial leg of an angle with two equal legs, or null for any other shape.</summary>
+    internal Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
+        ? Outstands.First(leg => leg.IsRadial)
+        : null;
 
     /// <summary>Radial depth, outstands and wall.</summary>
     public override string ToString() => string.Format(

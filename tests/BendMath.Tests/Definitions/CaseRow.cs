@@ -17,7 +17,7 @@ internal static class CaseRow
 
     public static Length Millimeters(ReferenceRow row, string column) => Length.FromMillimeters(row.Number(column));
 
-    private static OrientedSection Section(ReferenceRow row)
+    public static OrientedSection Section(ReferenceRow row)
     {
         Length depth = Millimeters(row, "depth_mm");
         Length width = Millimeters(row, "width_mm");
