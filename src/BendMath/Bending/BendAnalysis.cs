@@ -11,11 +11,15 @@ namespace BendMath;
 /// </summary>
 public sealed class BendAnalysis
 {
+    /// <summary>First guess of a neutral axis: halfway between the elastic and the fully plastic one.</summary>
+    private readonly double _start;
+
     private BendAnalysis(OrientedSection section, BarMaterial material)
     {
         Section = section;
         Material = material;
         MomentSquared = new(this);
+        _start = (section.Profile.Moments.CentroidY + section.Properties.EqualArea) / 2;
     }
 
     /// <summary>The section as it lies in the bender.</summary>
@@ -69,7 +73,7 @@ public sealed class BendAnalysis
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
     public LoadedBend LoadedTo(BendRadius radius) => new(this, HeldFlat.AtRadius(
-        Section.Profile, Law, Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius))));
+        Section.Profile, Law, Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius)), _start));
 
     /// <summary>The state of a bar bent to a radius, held flat, while it is pulled along its length.</summary>
     /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
@@ -135,7 +139,7 @@ public sealed class BendAnalysis
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
-        BentState? state = HeldFlat.ForFinished(Section.Profile, Law, finished.Radius, finished.LevelIn(Section), release == Release.Free);
+        BentState? state = HeldFlat.ForFinished(Section.Profile, Law, _start, finished.Radius, finished.LevelIn(Section), release == Release.Free);
         return state is { } found
             ? new(this, found)
             : throw Guard.Fault(nameof(finished), finished.Value, string.Format(
@@ -165,7 +169,7 @@ public sealed class BendAnalysis
         // ψ = κ_t·R − (1 + e_f): positive while the modeled ring is tighter than the measured one, −1 when it springs straight.
         double Residual(double yield)
         {
-            BentState state = HeldFlat.AtRadius(Section.Profile, Law.WithYield(Pressure.FromPascals(yield)), inside);
+            BentState state = HeldFlat.AtRadius(Section.Profile, Law.WithYield(Pressure.FromPascals(yield)), inside, _start);
             (double f, double r) = state.Permanent(m, free);
             return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Sums.P0 / m.Area + f * (level - m.CentroidY));
         }
@@ -182,7 +186,7 @@ public sealed class BendAnalysis
 
     internal BentState StateAt(double curvature, string name)
     {
-        BentState state = curvature * Section.Height < 1e9 ? HeldFlat.AtCurvature(Section.Profile, Law, curvature) : default;
+        BentState state = curvature * Section.Height < 1e9 ? HeldFlat.AtCurvature(Section.Profile, Law, curvature, _start) : default;
         return state.Curvature > 0 && state.InsideRadius > 0
             ? state
             : throw Guard.Fault(name, ReciprocalLength.FromInverseMeters(curvature), "must leave a positive inside radius");

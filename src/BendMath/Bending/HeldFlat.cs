@@ -16,7 +16,8 @@ internal static class HeldFlat
     {
         AxialForceAtRadius force = new(profile, law, insideRadius);
         double axis = Solve(profile, ref force, guess);
-        return new(1 / (insideRadius + axis), axis, force.Sums);
+        double curvature = 1 / (insideRadius + axis);
+        return new(curvature, axis, law.Integrate(profile, curvature, axis));
     }
 
     /// <summary>Curvature imposed. The same bracket holds.</summary>
@@ -24,29 +25,24 @@ internal static class HeldFlat
     {
         AxialForceAtCurvature force = new(profile, law, curvature);
         double axis = Solve(profile, ref force, guess);
-        return new(curvature, axis, force.Sums);
+        return new(curvature, axis, law.Integrate(profile, curvature, axis));
     }
 
     /// <summary>
     /// The state whose released ring has the target radius at a level of the section. Bracket in v = 1/(R + ȳ): at v → 0 the bar stays elastic and
     /// springs straight, the residual κ_t·R_target − (1 + e_f) is −1; toward R → 0 it leaves the tightest ring. Returns null when even that is wider.
     /// </summary>
-    public static BentState? ForFinished(BandProfile profile, StressStrainLaw law, double target, double level, bool free)
+    public static BentState? ForFinished(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free)
     {
         AreaMoments moments = profile.Moments;
         double centroid = moments.CentroidY;
         double tightest = 1 / (centroid + 1e-6 * profile.Height);
         double wanted = 1 / (target - level + centroid);
-        FinishedResidual residual = new(profile, law, target, level, free);
-        if (residual.At(tightest).Value < 0)
-        {
-            return null;
-        }
+        FinishedResidual residual = new(profile, law, start, target, level, free);
 
         double yield = law.YieldStrain / Math.Max(centroid, profile.Height - centroid);
         double v = Newton.Root(ref residual, 0, tightest, wanted + 1.2 * yield, rises: true, 4e-16);
-        residual.At(v);
-        return residual.State;
+        return residual.At(v).Value < -1e-9 ? null : residual.State;
     }
 
     /// <summary>
@@ -94,19 +90,17 @@ internal static class HeldFlat
     }
 
     /// <summary>N/(E·κ) = A(ȳ − y_n) − P0/κ, with dP0/dy_n = −κ·∫c(1 + e)dA since κ falls as y_n grows.</summary>
-    private struct AxialForceAtRadius(BandProfile profile, StressStrainLaw law, double radius) : IDifferentiable
+    private readonly struct AxialForceAtRadius(BandProfile profile, StressStrainLaw law, double radius) : IDifferentiable
     {
-        public PlasticSums Sums;
-
         public (double Value, double Slope) At(double x)
         {
             double curvature = 1 / (radius + x);
-            Sums = law.Integrate(profile, curvature, x);
-            AreaMoments moments = profile.Moments;
-            double offset = moments.CentroidY - x;
+            AxialSums sums = law.Balance(profile, curvature, x);
+            double area = profile.Moments.Area;
+            double offset = profile.Moments.CentroidY - x;
             return (
-                moments.Area * offset - Sums.P0 / curvature,
-                -moments.Area + Sums.C0 + curvature * (Sums.C1 + offset * Sums.C0) - Sums.P0);
+                area * offset - sums.P0 * (radius + x),
+                -area + sums.C0 + curvature * (sums.C1 + offset * sums.C0) - sums.P0);
         }
     }
 
@@ -125,22 +119,24 @@ internal static class HeldFlat
     }
 
     /// <summary>N/(E·κ) at fixed κ: dP0/dy_n = −κ·∫c dA.</summary>
-    private struct AxialForceAtCurvature(BandProfile profile, StressStrainLaw law, double curvature) : IDifferentiable
+    private readonly struct AxialForceAtCurvature(BandProfile profile, StressStrainLaw law, double curvature) : IDifferentiable
     {
-        public PlasticSums Sums;
-
         public (double Value, double Slope) At(double x)
         {
-            Sums = law.Integrate(profile, curvature, x);
-            AreaMoments moments = profile.Moments;
-            return (moments.Area * (moments.CentroidY - x) - Sums.P0 / curvature, -moments.Area + Sums.C0);
+            AxialSums sums = law.Balance(profile, curvature, x);
+            double area = profile.Moments.Area;
+            return (area * (profile.Moments.CentroidY - x) - sums.P0 / curvature, -area + sums.C0);
         }
     }
 
     /// <summary>κ_t·R_target − (1 + e_f(level)) as a function of v = 1/(R + ȳ), with its derivative through the implicit neutral axis.</summary>
-    private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double target, double level, bool free) : IDifferentiable
+    private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free) : IDifferentiable
     {
-        private double _axis = -1;
+        private double _axis = start;
+
+        private double _axisSlope;
+
+        private double _radius = -1;
 
         public BentState State;
 
@@ -148,14 +144,16 @@ internal static class HeldFlat
         {
             AreaMoments m = profile.Moments;
             double radius = 1 / x - m.CentroidY;
-            State = AtRadius(profile, law, radius, _axis);
+            State = AtRadius(profile, law, radius, _radius < 0 ? _axis : _axis + _axisSlope * (radius - _radius));
             _axis = State.NeutralAxis;
+            _radius = radius;
             PlasticSums s = State.Sums;
             (double f, double r) = State.Permanent(m, free);
             double total = Math.Sqrt(f * f + r * r);
             double value = total * target - (1 + s.P0 / m.Area + f * (level - m.CentroidY));
             if (total == 0)
             {
+                _axisSlope = 0;
                 return (value, 0);
             }
 
@@ -166,12 +164,13 @@ internal static class HeldFlat
         }
 
         /// <summary>Derivatives of P0, Pb, Pr with respect to R: the strain changes by de/dR = −κ[e + y_n′(1 + e)] with y_n′ from dN = 0.</summary>
-        private readonly (double P0, double Pb, double Pr) Slopes(in AreaMoments m, in PlasticSums s)
+        private (double P0, double Pb, double Pr) Slopes(in AreaMoments m, in PlasticSums s)
         {
             double curvature = State.Curvature;
             double mean = curvature * (m.CentroidY - State.NeutralAxis);
             double stretch = m.Area * mean - (mean * s.C0 + curvature * s.C1);
             double axis = -stretch / (m.Area - s.C0 + stretch);
+            _axisSlope = axis;
             double a = -curvature * (mean + axis * (1 + mean));
             double b = -curvature * curvature * (1 + axis);
             return (a * s.C0 + b * s.C1, a * s.C1 + b * s.C2, a * s.Cr0 + b * s.Cr1);

@@ -13,11 +13,12 @@ public sealed class LoadedBend
 {
     private readonly BentState _state;
 
+    private IReadOnlyList<Advisory>? _advisories;
+
     internal LoadedBend(BendAnalysis analysis, BentState state)
     {
         Analysis = analysis;
         _state = state;
-        Advisories = BendAdvisories.ForLoaded(analysis, state);
     }
 
     /// <summary>Section, material and law the state belongs to.</summary>
@@ -124,7 +125,7 @@ public sealed class LoadedBend
     public bool IsElastic => _state.Sums.C0 == 0;
 
     /// <summary>What is doubtful about this state.</summary>
-    public IReadOnlyList<Advisory> Advisories { get; }
+    public IReadOnlyList<Advisory> Advisories => _advisories ??= BendAdvisories.ForLoaded(Analysis, _state);
 
     internal BentState State => _state;
 

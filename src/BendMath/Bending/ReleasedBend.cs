@@ -19,6 +19,8 @@ public sealed class ReleasedBend
 
     private readonly double _outOfPlane;
 
+    private IReadOnlyList<Advisory>? _advisories;
+
     internal ReleasedBend(LoadedBend loaded, Release release)
     {
         Loaded = loaded;
@@ -32,8 +34,6 @@ public sealed class ReleasedBend
         {
             _ring = RingOf(loaded, total);
         }
-
-        Advisories = BendAdvisories.ForReleased(this);
     }
 
     /// <summary>The loaded state it was released from.</summary>
@@ -53,7 +53,7 @@ public sealed class ReleasedBend
     public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.Curvature;
 
     /// <summary>What is doubtful about this result.</summary>
-    public IReadOnlyList<Advisory> Advisories { get; }
+    public IReadOnlyList<Advisory> Advisories => _advisories ??= BendAdvisories.ForReleased(this);
 
     /// <summary>Stress left at a point of the section after release, tension positive.</summary>
     /// <param name="fromInside">Distance from the inside face, between zero and the depth.</param>

@@ -28,11 +28,26 @@ internal static class RigidPowerAxis
     {
         public double ElasticLimit => 1e-14;
 
-        public GaussRule Rule => GaussRule.Twelve;
+        public (double Plastic, double Rate) At(double strain)
+        {
+            double power = Math.Pow(strain, exponent);
+            return (power, exponent * power / strain);
+        }
 
-        public double PlasticStrain(double strain) => Math.Pow(strain, exponent);
-
-        public double PlasticRate(double strain) => exponent * Math.Pow(strain, exponent - 1);
+        public StrainPrimitives PrimitivesAt(double strain)
+        {
+            double power = Math.Pow(strain, exponent);
+            return new()
+            {
+                P0 = power * strain / (exponent + 1),
+                P1 = power * strain * strain / (exponent + 2),
+                P2 = power * strain * strain * strain / (exponent + 3),
+                C0 = power,
+                C1 = exponent * power * strain / (exponent + 1),
+                C2 = exponent * power * strain * strain / (exponent + 2),
+                C3 = exponent * power * strain * strain * strain / (exponent + 3),
+            };
+        }
 
         public double NextBreak(double strain) => 2 * strain;
     }

@@ -13,7 +13,7 @@ namespace BendMath;
 /// </remarks>
 public sealed record LinearHardening : StressStrainLaw
 {
-    private readonly BilinearLaw _law;
+    private readonly Ramp[] _ramp;
 
     private readonly double _yield;
 
@@ -34,7 +34,7 @@ public sealed record LinearHardening : StressStrainLaw
             throw Guard.Fault(nameof(tangentModulus), tangentModulus, $"must be smaller than the elastic modulus, {LawRules.Gigapascals(E)}");
         }
 
-        _law = new(_yield / E, 1 - _tangent / E);
+        _ramp = [new(_yield / E, 1 - _tangent / E)];
     }
 
     /// <inheritdoc/>
@@ -43,7 +43,7 @@ public sealed record LinearHardening : StressStrainLaw
     /// <summary>Slope E_t beyond yield.</summary>
     public Pressure TangentModulus => Pressure.FromPascals(_tangent);
 
-    internal override double YieldStrain => _law.ElasticLimit;
+    internal override double YieldStrain => _ramp[0].Start;
 
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new LinearHardening(ElasticModulus, yieldStress, TangentModulus);
@@ -56,10 +56,13 @@ public sealed record LinearHardening : StressStrainLaw
         _tangent / 1e6,
         E / 1e9);
 
-    internal override double PlasticStrain(double strain) => _law.PlasticStrain(strain);
+    internal override double PlasticStrain(double strain) => _ramp[0].Rate * Math.Max(0, strain - _ramp[0].Start);
 
-    internal override double PlasticRate(double strain) => _law.PlasticRate(strain);
+    internal override double PlasticRate(double strain) => strain >= _ramp[0].Start ? _ramp[0].Rate : 0;
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
-        PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+        RampIntegrator.Integrate(profile, _ramp, curvature, neutralAxis);
+
+    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.Balance(profile, _ramp, curvature, neutralAxis);
 }

@@ -117,7 +117,10 @@ public sealed record MeasuredCurve : StressStrainLaw
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.PlasticRate(strain);
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
-        PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+        RampIntegrator.Integrate(profile, _law.Ramps, curvature, neutralAxis);
+
+    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.Balance(profile, _law.Ramps, curvature, neutralAxis);
 
     private static MeasuredCurve From(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points, bool pointsAreTrue)
     {

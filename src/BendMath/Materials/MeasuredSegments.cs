@@ -3,7 +3,7 @@ using BendMath.Numerics;
 namespace BendMath.Materials;
 
 /// <summary>Plastic strain linear between knots, with the elastic line before the first and constant stress beyond the last.</summary>
-internal readonly struct MeasuredSegments : IPlasticLaw
+internal readonly struct MeasuredSegments
 {
     private readonly double[] _rates;
 
@@ -20,6 +20,11 @@ internal readonly struct MeasuredSegments : IPlasticLaw
         }
 
         _rates[strains.Length - 1] = 1;
+        Ramps = new Ramp[strains.Length];
+        for (int i = 0; i < strains.Length; i++)
+        {
+            Ramps[i] = new(strains[i], i == 0 ? _rates[0] : _rates[i] - _rates[i - 1]);
+        }
     }
 
     public double[] Strains { get; }
@@ -28,7 +33,8 @@ internal readonly struct MeasuredSegments : IPlasticLaw
 
     public double ElasticLimit => Strains[0];
 
-    public GaussRule Rule => GaussRule.Two;
+    /// <summary>The same law as a sum of ramps: one where each line begins, with what its rate adds to the one before.</summary>
+    public Ramp[] Ramps { get; }
 
     public double PlasticStrain(double strain)
     {
@@ -37,12 +43,6 @@ internal readonly struct MeasuredSegments : IPlasticLaw
     }
 
     public double PlasticRate(double strain) => _rates[Segment(strain)];
-
-    public double NextBreak(double strain)
-    {
-        int next = strain < Strains[0] ? 0 : Segment(strain) + 1;
-        return next < Strains.Length ? Strains[next] : double.PositiveInfinity;
-    }
 
     /// <summary>The last knot not beyond a strain; the first for a strain that rounding put before it.</summary>
     private int Segment(double strain)

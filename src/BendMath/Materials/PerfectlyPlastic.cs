@@ -13,7 +13,7 @@ namespace BendMath;
 /// </remarks>
 public sealed record PerfectlyPlastic : StressStrainLaw
 {
-    private readonly BilinearLaw _law;
+    private readonly Ramp[] _ramp;
 
     private readonly double _yield;
 
@@ -25,13 +25,13 @@ public sealed record PerfectlyPlastic : StressStrainLaw
         : base(Guard.Positive(elasticModulus, nameof(elasticModulus)))
     {
         _yield = LawRules.YieldBelowModulus(yieldStress, E);
-        _law = new(_yield / E, 1);
+        _ramp = [new(_yield / E, 1)];
     }
 
     /// <inheritdoc/>
     public override Pressure YieldStress => Pressure.FromPascals(_yield);
 
-    internal override double YieldStrain => _law.ElasticLimit;
+    internal override double YieldStrain => _ramp[0].Start;
 
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new PerfectlyPlastic(ElasticModulus, yieldStress);
@@ -40,10 +40,13 @@ public sealed record PerfectlyPlastic : StressStrainLaw
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "perfectly plastic, yield {0:0.#} MPa, E {1:0.#} GPa", _yield / 1e6, E / 1e9);
 
-    internal override double PlasticStrain(double strain) => _law.PlasticStrain(strain);
+    internal override double PlasticStrain(double strain) => _ramp[0].Rate * Math.Max(0, strain - _ramp[0].Start);
 
-    internal override double PlasticRate(double strain) => _law.PlasticRate(strain);
+    internal override double PlasticRate(double strain) => strain >= _ramp[0].Start ? _ramp[0].Rate : 0;
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
-        PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+        RampIntegrator.Integrate(profile, _ramp, curvature, neutralAxis);
+
+    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.Balance(profile, _ramp, curvature, neutralAxis);
 }

@@ -68,9 +68,9 @@ public sealed record PowerHardening : StressStrainLaw
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "power hardening, K {0:0.#} MPa, n {1:0.###}, E {2:0.#} GPa", _strength / 1e6, _exponent, E / 1e9);
 
-    internal override double PlasticStrain(double strain) => strain <= _law.ElasticLimit ? 0 : _law.PlasticStrain(strain);
+    internal override double PlasticStrain(double strain) => strain <= _law.ElasticLimit ? 0 : _law.At(strain).Plastic;
 
-    internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.PlasticRate(strain);
+    internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.At(strain).Rate;
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
@@ -80,12 +80,29 @@ public sealed record PowerHardening : StressStrainLaw
     {
         public double ElasticLimit => yieldStrain;
 
-        public GaussRule Rule => GaussRule.Twelve;
-
-        public double PlasticStrain(double strain) => strain - ratio * Math.Pow(strain, exponent);
-
-        public double PlasticRate(double strain) => 1 - ratio * exponent * Math.Pow(strain, exponent - 1);
+        public (double Plastic, double Rate) At(double strain)
+        {
+            double stress = ratio * Math.Pow(strain, exponent);
+            return (strain - stress, 1 - exponent * stress / strain);
+        }
 
         public double NextBreak(double strain) => 2 * strain;
+
+        /// <summary>With s = σ/E: ∫(e − s)·eᵏ de = e^(k + 2)/(k + 2) − s·e^(k + 1)/(n + k + 1), ∫c·eᵏ de = e^(k + 1)/(k + 1) − n·s·eᵏ/(n + k).</summary>
+        public StrainPrimitives PrimitivesAt(double strain)
+        {
+            double stress = ratio * Math.Pow(strain, exponent);
+            double square = strain * strain;
+            return new()
+            {
+                P0 = strain * (strain / 2 - stress / (exponent + 1)),
+                P1 = square * (strain / 3 - stress / (exponent + 2)),
+                P2 = square * strain * (strain / 4 - stress / (exponent + 3)),
+                C0 = strain - stress,
+                C1 = strain * (strain / 2 - exponent * stress / (exponent + 1)),
+                C2 = square * (strain / 3 - exponent * stress / (exponent + 2)),
+                C3 = square * strain * (strain / 4 - exponent * stress / (exponent + 3)),
+            };
+        }
     }
 }

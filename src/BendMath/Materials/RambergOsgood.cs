@@ -62,9 +62,9 @@ public sealed record RambergOsgood : StressStrainLaw
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "Ramberg–Osgood, proof stress {0:0.#} MPa, n {1:0.##}, E {2:0.#} GPa", _proof / 1e6, _exponent, E / 1e9);
 
-    internal override double PlasticStrain(double strain) => strain <= 0 ? 0 : _law.PlasticStrain(strain);
+    internal override double PlasticStrain(double strain) => strain <= 0 ? 0 : _law.At(strain).Plastic;
 
-    internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.PlasticRate(strain);
+    internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.At(strain).Rate;
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
@@ -100,14 +100,36 @@ public sealed record RambergOsgood : StressStrainLaw
         /// <summary>Below this strain the plastic part is less than 1e−17 of the whole.</summary>
         public double ElasticLimit { get; }
 
-        public GaussRule Rule => GaussRule.Twelve;
-
-        public double PlasticStrain(double strain) => Offset * Math.Pow(Level(strain), _exponent);
-
-        public double PlasticRate(double strain)
+        public (double Plastic, double Rate) At(double strain)
         {
-            double plastic = Offset * _exponent * Math.Pow(Level(strain), _exponent - 1);
-            return plastic / (_elastic + plastic);
+            double s = Level(strain);
+            double plastic = Offset * Math.Pow(s, _exponent);
+            return (plastic, _exponent * plastic / (_elastic * s + _exponent * plastic));
+        }
+
+        /// <summary>
+        /// Over the elastic strain x = a·s and the plastic strain p = 0.002·sⁿ, e = x + p and x·dp = n·p·dx: every antiderivative is a polynomial in
+        /// x and p, free of negative terms. P_k = ∫p·(x + p)ᵏ·d(x + p) and C_k = ∫(x + p)ᵏ dp.
+        /// </summary>
+        public StrainPrimitives PrimitivesAt(double strain)
+        {
+            double n = _exponent;
+            double level = Level(strain);
+            double x = _elastic * level;
+            double p = Offset * Math.Pow(level, n);
+            double xp = p * x / (n + 1);
+            double xxp = p * x * x / (n + 2);
+            double xpp = p * p * x / (2 * n + 1);
+            return new()
+            {
+                P0 = xp + p * p / 2,
+                P1 = xxp + (1 + n) * xpp + p * p * p / 3,
+                P2 = p * x * x * x / (n + 3) + (2 + n) * p * p * x * x / (2 * n + 2) + (1 + 2 * n) * p * p * p * x / (3 * n + 1) + p * p * p * p / 4,
+                C0 = p,
+                C1 = n * xp + p * p / 2,
+                C2 = n * xxp + 2 * n * xpp + p * p * p / 3,
+                C3 = n * p * x * x * x / (n + 3) + 3 * n * p * p * x * x / (2 * n + 2) + 3 * n * p * p * p * x / (3 * n + 1) + p * p * p * p / 4,
+            };
         }
 
         public double NextBreak(double strain)

@@ -43,5 +43,13 @@ public abstract record StressStrainLaw
     /// <summary>1 − E_t/E for e ≥ 0.</summary>
     internal abstract double PlasticRate(double strain);
 
+    /// <summary>Every integral of the plastic strain over a section under e = κ(y − y_n).</summary>
     internal abstract PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis);
+
+    /// <summary>The three that the search for the neutral axis needs.</summary>
+    internal virtual AxialSums Balance(BandProfile profile, double curvature, double neutralAxis)
+    {
+        PlasticSums sums = Integrate(profile, curvature, neutralAxis);
+        return new(sums.P0, sums.C0, sums.C1);
+    }
 }

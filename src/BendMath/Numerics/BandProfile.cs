@@ -8,6 +8,8 @@ namespace BendMath.Numerics;
 /// </summary>
 internal sealed class BandProfile
 {
+    private TailTable? _tails;
+
     private BandProfile(Band[] bands, ArcTerm[] arcs, AreaMoments moments)
     {
         Bands = bands;
@@ -20,6 +22,9 @@ internal sealed class BandProfile
     public ArcTerm[] Arcs { get; }
 
     public AreaMoments Moments { get; }
+
+    /// <summary>Moments beyond any level; made when first asked for. Two threads may both make it, with the same numbers.</summary>
+    public TailTable Tails => _tails ??= new(Bands, Arcs);
 
     /// <summary>The outside face; the inside face is at y = 0.</summary>
     public double Height => Bands[Bands.Length - 1].Top;

@@ -12,9 +12,6 @@ internal sealed class GaussRule
         Weights = rule.Weights;
     }
 
-    /// <summary>Exact for cubics.</summary>
-    public static GaussRule Two { get; } = new(2);
-
     public static GaussRule Twelve { get; } = new(12);
 
     public double[] Nodes { get; }

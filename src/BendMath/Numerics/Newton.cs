@@ -15,6 +15,9 @@ internal static class Newton
 {
     private const int Enough = 200;
 
+    /// <summary>A Newton step this small, relative to the root, has squared its error below rounding: the next one would not change the root.</summary>
+    private const double Settled = 1e-10;
+
     /// <param name="function">Continuous, negative at <paramref name="low"/> and positive at <paramref name="high"/> or the reverse.</param>
     /// <param name="low">Lower end of the bracket.</param>
     /// <param name="high">Upper end of the bracket.</param>
@@ -49,6 +52,11 @@ internal static class Newton
             if (!inside)
             {
                 next = low + (high - low) / 2;
+            }
+
+            if (inside && Math.Abs(next - x) <= Settled * Math.Abs(x))
+            {
+                return next;
             }
 
             if (Math.Abs(next - x) <= 2e-16 * Math.Abs(x) || next <= low || next >= high)

@@ -1,142 +1,136 @@
 namespace BendMath.Numerics;
 
-/// <summary>What the integration over a section asks of a stress–strain law: its plastic strain e_p = e − σ/E, for e ≥ 0.</summary>
-internal interface IPlasticLaw
-{
-    /// <summary>Strain up to which e_p is exactly zero.</summary>
-    double ElasticLimit { get; }
-
-    /// <summary>e_p at a strain e &gt; 0.</summary>
-    double PlasticStrain(double strain);
-
-    /// <summary>de_p/de = 1 − E_t/E at a strain e &gt; 0.</summary>
-    double PlasticRate(double strain);
-
-    /// <summary>The strain up to which, from the given one on, the law is smooth enough for <see cref="Rule"/>.</summary>
-    double NextBreak(double strain);
-
-    /// <summary>The rule that integrates e_p times a quadratic to rounding between two breaks.</summary>
-    GaussRule Rule { get; }
-}
-
 /// <summary>
-/// Integrals over the section of the plastic strain and of its rate c = de_p/de, with d = y − ȳ and b = z − z̄:
-/// P0 = ∫e_p, Pb = ∫e_p·d, Pr = ∫e_p·b; C0 = ∫c, C1 = ∫c·d, C2 = ∫c·d², Cr0 = ∫c·b, Cr1 = ∫c·d·b.
-/// Everything else follows from them: N/E = κA(ȳ − y_n) − P0, M_b/E = κI_b − Pb, M_r/E = κI_br − Pr.
-/// </summary>
-internal struct PlasticSums
-{
-    public double P0;
-    public double Pb;
-    public double Pr;
-    public double C0;
-    public double C1;
-    public double C2;
-    public double Cr0;
-    public double Cr1;
-
-    public void Add(double weightW, double weightQ, double d, double plastic, double rate)
-    {
-        P0 += weightW * plastic;
-        Pb += weightW * plastic * d;
-        Pr += weightQ * plastic;
-        C0 += weightW * rate;
-        C1 += weightW * rate * d;
-        C2 += weightW * rate * d * d;
-        Cr0 += weightQ * rate;
-        Cr1 += weightQ * rate * d;
-    }
-}
-
-/// <summary>
-/// Integrates a law over a section under the linear strain e = κ(y − y_n), κ &gt; 0. Each band is cut where the law changes its formula.
-/// On a piece the polynomial part of the section is integrated by a Gauss rule, exact where the law is piecewise linear (cubic integrand,
-/// two points); an arc part is integrated over its angle φ, where the integrand is a trigonometric polynomial of degree four at most:
-/// twelve points over at most 1.6 rad leave a remainder below 1e−18 of the integral. No difference of large numbers occurs, so a thin
-/// plastic zone is as accurate as a deep one.
+/// Integrates a smooth law over a section under the linear strain e = κ(y − y_n), κ &gt; 0. Laws of straight lines have <see cref="RampIntegrator"/>.
+/// Where a band is deep compared with its distance from the neutral axis, the polynomial part of the section is integrated by the law's
+/// antiderivatives; where it is shallow they would lose digits, and twelve Gauss points leave no remainder. An arc part is integrated over its angle
+/// φ, where the section is a trigonometric polynomial of degree four at most, between the breaks of the law and over at most 1.6 rad:
+/// twelve points leave less than 1e−15 of the integral.
 /// </summary>
 internal static class PlasticIntegrator
 {
     private const double LongestArc = 1.6;
+
+    /// <summary>Ratio of the strains at both ends of a band from which on the antiderivatives lose less than two digits.</summary>
+    private const double Deep = 1.25;
 
     public static PlasticSums Integrate<TLaw>(BandProfile profile, in TLaw law, double curvature, double neutralAxis)
         where TLaw : struct, IPlasticLaw
     {
         PlasticSums sums = default;
         double core = law.ElasticLimit / curvature;
-        foreach (Band band in profile.Bands)
+        foreach (ref readonly Band band in profile.Bands.AsSpan())
         {
             if (band.Top > neutralAxis + core)
             {
-                AddSide(profile, band, law, curvature, neutralAxis, 1, Math.Max(band.Bottom, neutralAxis + core), band.Top, ref sums);
+                AddSide(profile, band, law, new(curvature, neutralAxis, 1), Math.Max(band.Bottom, neutralAxis + core), band.Top, ref sums);
             }
 
             if (band.Bottom < neutralAxis - core)
             {
-                AddSide(profile, band, law, curvature, neutralAxis, -1, Math.Min(band.Top, neutralAxis - core), band.Bottom, ref sums);
+                AddSide(profile, band, law, new(curvature, neutralAxis, -1), Math.Min(band.Top, neutralAxis - core), band.Bottom, ref sums);
             }
         }
 
         return sums;
     }
 
-    /// <summary>
-    /// One band on one side of the neutral axis, from the level nearer to the axis to the farther one. The strain of each break is kept, not taken back
-    /// from its level: rounding could put that before the break, which would then be found again without end.
-    /// </summary>
+    /// <summary>One band on one side of the neutral axis, from the level nearer to the axis to the farther one.</summary>
     private static void AddSide<TLaw>(
-        BandProfile profile, in Band band, in TLaw law, double curvature, double neutralAxis, int side, double near, double far, ref PlasticSums sums)
+        BandProfile profile, in Band band, in TLaw law, in StrainField field, double near, double far, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw
     {
-        double from = near;
-        double strain = Math.Max(Math.Abs(from - neutralAxis) * curvature, law.ElasticLimit);
-        while (true)
+        double centroid = profile.Moments.CentroidY;
+        double strain = Math.Max(field.At(near), law.ElasticLimit);
+        double last = field.At(far);
+        if (last > Deep * strain)
         {
-            strain = law.NextBreak(strain);
-            double knot = neutralAxis + side * strain / curvature;
-            bool last = side * (far - knot) <= 0;
-            double to = last ? far : knot;
-            double low = side > 0 ? from : to;
-            double high = side > 0 ? to : from;
-            AddPolynomial(band, profile.Moments.CentroidY, law, curvature, neutralAxis, side, low, high, ref sums);
-            for (int i = band.FirstArc; i < band.EndArc; i++)
-            {
-                AddArc(profile.Arcs[i], profile.Moments.CentroidY, law, curvature, neutralAxis, side, low, high, ref sums);
-            }
+            AddDeep(band, centroid, law.PrimitivesAt(last) - law.PrimitivesAt(strain), field, ref sums);
+        }
+        else
+        {
+            AddShallow(band, centroid, law, field, near, far, ref sums);
+        }
 
-            if (last)
-            {
-                return;
-            }
-
-            from = to;
+        if (band.EndArc > band.FirstArc)
+        {
+            AddArcs(profile, band, law, field, near, far, strain, ref sums);
         }
     }
 
-    private static void AddPolynomial<TLaw>(
-        in Band band, double centroid, in TLaw law, double curvature, double neutralAxis, int side, double low, double high, ref PlasticSums sums)
+    /// <summary>
+    /// The polynomials of the band written in the strain: y = y_n ± e/κ, w = w₀ + w₁e, q = q₀ + q₁e + q₂e², d = d₀ + d₁e, each multiplied out.
+    /// </summary>
+    private static void AddDeep(in Band band, double centroid, in StrainPrimitives p, in StrainField field, ref PlasticSums sums)
+    {
+        double scale = 1 / field.Curvature;
+        double d1 = field.Side * scale;
+        double d0 = field.NeutralAxis - centroid;
+        double u = field.NeutralAxis - band.Bottom;
+        double w0 = scale * (band.Width0 + u * band.Width1);
+        double w1 = scale * band.Width1 * d1;
+        double q0 = scale * (band.Moment0 + u * (band.Moment1 + u * band.Moment2));
+        double q1 = scale * (band.Moment1 + 2 * u * band.Moment2) * d1;
+        double q2 = scale * band.Moment2 * d1 * d1;
+        double middle = w0 * d1 + w1 * d0;
+        double last = w1 * d1;
+        sums.P0 += field.Side * (w0 * p.P0 + w1 * p.P1);
+        sums.Pb += field.Side * (w0 * d0 * p.P0 + middle * p.P1 + last * p.P2);
+        sums.Pr += field.Side * (q0 * p.P0 + q1 * p.P1 + q2 * p.P2);
+        sums.C0 += w0 * p.C0 + w1 * p.C1;
+        sums.C1 += w0 * d0 * p.C0 + middle * p.C1 + last * p.C2;
+        sums.C2 += w0 * d0 * d0 * p.C0 + (middle + w0 * d1) * d0 * p.C1 + (middle * d1 + last * d0) * p.C2 + last * d1 * p.C3;
+        sums.Cr0 += q0 * p.C0 + q1 * p.C1 + q2 * p.C2;
+        sums.Cr1 += q0 * d0 * p.C0 + (q0 * d1 + q1 * d0) * p.C1 + (q1 * d1 + q2 * d0) * p.C2 + q2 * d1 * p.C3;
+    }
+
+    private static void AddShallow<TLaw>(
+        in Band band, double centroid, in TLaw law, in StrainField field, double near, double far, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw
     {
-        double half = (high - low) / 2;
-        double middle = (high + low) / 2;
-        GaussRule rule = law.Rule;
+        double half = Math.Abs(far - near) / 2;
+        double middle = (far + near) / 2;
+        GaussRule rule = GaussRule.Twelve;
         for (int i = 0; i < rule.Nodes.Length; i++)
         {
             double y = middle + half * rule.Nodes[i];
             double v = y - band.Bottom;
             double weight = half * rule.Weights[i];
-            double strain = side * curvature * (y - neutralAxis);
+            (double plastic, double rate) = law.At(Math.Max(field.At(y), law.ElasticLimit));
             sums.Add(
                 weight * (band.Width0 + v * band.Width1),
                 weight * (band.Moment0 + v * (band.Moment1 + v * band.Moment2)),
                 y - centroid,
-                side * law.PlasticStrain(strain),
-                law.PlasticRate(strain));
+                field.Side * plastic,
+                rate);
         }
     }
 
+    /// <summary>The strain of each break is kept, not taken back from its level: rounding could put that before the break, which would be found again without end.</summary>
+    private static void AddArcs<TLaw>(
+        BandProfile profile, in Band band, in TLaw law, in StrainField field, double near, double far, double strain, ref PlasticSums sums)
+        where TLaw : struct, IPlasticLaw
+    {
+        double from = near;
+        bool last;
+        do
+        {
+            strain = law.NextBreak(strain);
+            double knot = field.NeutralAxis + field.Side * strain / field.Curvature;
+            last = field.Side * (far - knot) <= 0;
+            double to = last ? far : knot;
+            for (int i = band.FirstArc; i < band.EndArc; i++)
+            {
+                AddArc(profile.Arcs[i], profile.Moments.CentroidY, law, field, Math.Min(from, to), Math.Max(from, to), ref sums);
+            }
+
+            from = to;
+        }
+        while (!last);
+    }
+
     private static void AddArc<TLaw>(
-        in ArcTerm arc, double centroid, in TLaw law, double curvature, double neutralAxis, int side, double low, double high, ref PlasticSums sums)
+        in ArcTerm arc, double centroid, in TLaw law, in StrainField field, double low, double high, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw
     {
         double start = arc.AngleAt(low);
@@ -153,10 +147,21 @@ internal static class PlasticIntegrator
                 double cosine = Math.Cos(angle);
                 double y = arc.CenterY + arc.Radius * Math.Sin(angle);
                 double weight = half * rule.Weights[i] * arc.Radius * arc.Radius * cosine * cosine;
-                double strain = Math.Max(side * curvature * (y - neutralAxis), law.ElasticLimit);
-                sums.Add(
-                    weight * arc.WidthFactor, weight * arc.MomentFactor, y - centroid, side * law.PlasticStrain(strain), law.PlasticRate(strain));
+                (double plastic, double rate) = law.At(Math.Max(field.At(y), law.ElasticLimit));
+                sums.Add(weight * arc.WidthFactor, weight * arc.MomentFactor, y - centroid, field.Side * plastic, rate);
             }
         }
+    }
+
+    /// <summary>Strain magnitude on one side of the neutral axis: +1 beyond it, −1 toward the inside face.</summary>
+    private readonly struct StrainField(double curvature, double neutralAxis, int side)
+    {
+        public double Curvature { get; } = curvature;
+
+        public double NeutralAxis { get; } = neutralAxis;
+
+        public int Side { get; } = side;
+
+        public double At(double level) => Side * Curvature * (level - NeutralAxis);
     }
 }
