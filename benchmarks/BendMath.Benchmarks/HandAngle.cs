@@ -104,7 +104,7 @@ internal sealed class HandAngle
     /// <summary>Neutral axis: N/(E·κ) = A(ȳ − y_n) − rate·(G − H), G and H being first moments beyond the levels y_n ± c, c = e_y(R + y_n).</summary>
     private double Axis(double radius, double axis)
     {
-        double low = 0, high = _h;
+        double low = 0, high = _h, previous = 0;
         while (true)
         {
             double c = _yieldStrain * (radius + axis);
@@ -132,11 +132,13 @@ internal sealed class HandAngle
                 next = (low + high) / 2;
             }
 
-            if (Math.Abs(next - axis) <= 1e-10 * axis)
+            double step = Math.Abs(next - axis);
+            if (step <= 1e-10 * axis || (step <= 1e-7 * axis && step * step * step <= 2e-17 * axis * previous * previous))
             {
                 return next;
             }
 
+            previous = step;
             axis = next;
         }
     }

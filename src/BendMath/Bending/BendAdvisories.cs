@@ -8,7 +8,35 @@ internal static class BendAdvisories
 {
     private const double TightRatio = 3;
 
+    private const double WideRatio = 8;
+
     public static IReadOnlyList<Advisory> ForLoaded(BendAnalysis analysis, BentState state)
+    {
+        List<Advisory> advisories = [.. Tight(analysis, state)];
+        SectionFeatures features = analysis.Section.Features;
+        double width = analysis.Section.Properties.Breadth / analysis.Section.Height;
+        if (features.IsFlatEasyWay && width >= WideRatio && analysis.StressState == StressState.Uniaxial)
+        {
+            advisories.Add(new("wide-flat", string.Format(
+                CultureInfo.InvariantCulture,
+                "The flat is {0:0.#} thicknesses wide: toward the middle it cannot change its width, which makes it stiffer and stronger (plane strain). Compare with the analysis in plane strain; the truth lies between.",
+                width), Sources.PlaneStrainBending));
+        }
+
+        double strain = Math.Max(state.Curvature * state.NeutralAxis, state.Curvature * (analysis.Section.Height - state.NeutralAxis));
+        if (analysis.Material.Law is MeasuredCurve curve && strain > analysis.Law.DataStrain)
+        {
+            advisories.Add(new("beyond-measured-curve", string.Format(
+                CultureInfo.InvariantCulture,
+                "The largest strain is {0:0.##} %, beyond the last point of the measured curve at {1:0.##} %; the stress is held constant from there, which is an assumption.",
+                100 * strain,
+                curve.LargestStrain.Percent), Sources.Mechanics));
+        }
+
+        return advisories;
+    }
+
+    private static IReadOnlyList<Advisory> Tight(BendAnalysis analysis, in BentState state)
     {
         double ratio = state.InsideRadius / analysis.Section.Height;
         if (ratio >= TightRatio)

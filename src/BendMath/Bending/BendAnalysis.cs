@@ -11,15 +11,14 @@ namespace BendMath;
 /// </summary>
 public sealed class BendAnalysis
 {
-    /// <summary>First guess of a neutral axis: halfway between the elastic and the fully plastic one.</summary>
-    private readonly double _start;
-
-    private BendAnalysis(OrientedSection section, BarMaterial material)
+    private BendAnalysis(OrientedSection section, BarMaterial material, StressState stressState)
     {
         Section = section;
         Material = material;
+        StressState = stressState;
+        Law = LawOf(material.Law);
         MomentSquared = new(this);
-        _start = (section.Profile.Moments.CentroidY + section.Properties.EqualArea) / 2;
+        FirstGuess = (section.Profile.Moments.CentroidY + section.Properties.EqualArea) / 2;
     }
 
     /// <summary>The section as it lies in the bender.</summary>
@@ -28,8 +27,11 @@ public sealed class BendAnalysis
     /// <summary>The material.</summary>
     public BarMaterial Material { get; }
 
-    /// <summary>The stress–strain law in use.</summary>
-    public StressStrainLaw Law => Material.Law;
+    /// <summary>Whether the bar is free to change its width.</summary>
+    public StressState StressState { get; }
+
+    /// <summary>The stress–strain law along the bar: the material's own, or what becomes of it in plane strain.</summary>
+    public StressStrainLaw Law { get; }
 
     /// <summary>Curvature at which the outermost fiber first reaches the yield strain.</summary>
     /// <remarks>
@@ -50,18 +52,41 @@ public sealed class BendAnalysis
     /// </remarks>
     public Torque PlasticMoment => Torque.FromNewtonMeters(Law.E * Law.YieldStrain * Section.Properties.Plastic);
 
+    /// <summary>First guess of a neutral axis: halfway between the elastic and the fully plastic one.</summary>
+    internal double FirstGuess { get; }
+
     internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
 
     internal MomentSquaredIntegral MomentSquared { get; }
 
-    internal AreaMoments Moments => Section.Profile.Moments;
+    internal ref readonly AreaMoments Moments => ref Section.Profile.Moments;
 
     /// <summary>Analysis of a section of a material.</summary>
     /// <param name="section">The section in its orientation.</param>
     /// <param name="material">The material.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static BendAnalysis Of(OrientedSection section, BarMaterial material) =>
-        new(Guard.NotNull(section, nameof(section)), Guard.NotNull(material, nameof(material)));
+        new(Guard.NotNull(section, nameof(section)), Guard.NotNull(material, nameof(material)), StressState.Uniaxial);
+
+    /// <summary>Analysis of a section of a material, with an explicit choice for wide flats.</summary>
+    /// <param name="section">The section in its orientation.</param>
+    /// <param name="material">The material; in plane strain it must state Poisson's ratio.</param>
+    /// <param name="stressState">Whether the bar is free to change its width.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">Plane strain is asked for and the material has no Poisson's ratio.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The stress state is not a defined value.</exception>
+    /// <remarks>
+    /// Equation: E′ = E/(1 − ν²), σ′ = 2/√3·σ at a plastic strain √3/2·e_p.
+    /// Range: bars about ten thicknesses wide or more; between, the truth lies between both.
+    /// Source: <see cref="Sources.PlaneStrainBending"/>
+    /// </remarks>
+    public static BendAnalysis Of(OrientedSection section, BarMaterial material, StressState stressState)
+    {
+        Guard.NotNull(section, nameof(section));
+        return Guard.Defined(stressState, nameof(stressState)) == StressState.PlaneStrain && Guard.NotNull(material, nameof(material)).PoissonsRatio is null
+            ? throw new ArgumentException("material must state Poisson's ratio for bending in plane strain.", nameof(material))
+            : new(section, Guard.NotNull(material, nameof(material)), stressState);
+    }
 
     /// <summary>The state of a bar bent to a radius and still held there.</summary>
     /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
@@ -72,8 +97,8 @@ public sealed class BendAnalysis
     /// Range: linear strain; advised below an inside radius of three depths.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
-    public LoadedBend LoadedTo(BendRadius radius) => new(this, HeldFlat.AtRadius(
-        Section.Profile, Law, Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius)), _start));
+    public LoadedBend LoadedTo(BendRadius radius) => new(
+        this, StateAtRadius(Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius))));
 
     /// <summary>The state of a bar bent to a radius, held flat, while it is pulled along its length.</summary>
     /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
@@ -90,7 +115,7 @@ public sealed class BendAnalysis
         double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius));
         double force = Guard.Finite(pull, nameof(pull));
         return HeldFlat.WithPull(Section.Profile, Law, inside, force) is { } state
-            ? new(this, state)
+            ? new(this, state, isPulled: force != 0)
             : throw Guard.Fault(nameof(pull), pull, $"must be less than {Section} can carry at this radius");
     }
 
@@ -139,8 +164,7 @@ public sealed class BendAnalysis
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
-        BentState? state = HeldFlat.ForFinished(Section.Profile, Law, _start, finished.Radius, finished.LevelIn(Section), release == Release.Free);
-        return state is { } found
+        return StateForFinished(finished.Radius, finished.LevelIn(Section), release == Release.Free) is { } found
             ? new(this, found)
             : throw Guard.Fault(nameof(finished), finished.Value, string.Format(
                 CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
@@ -169,7 +193,7 @@ public sealed class BendAnalysis
         // ψ = κ_t·R − (1 + e_f): positive while the modeled ring is tighter than the measured one, −1 when it springs straight.
         double Residual(double yield)
         {
-            BentState state = HeldFlat.AtRadius(Section.Profile, Law.WithYield(Pressure.FromPascals(yield)), inside, _start);
+            BentState state = HeldFlat.AtRadius(Section.Profile, LawOf(Material.Law.WithYield(Pressure.FromPascals(yield))), inside, FirstGuess);
             (double f, double r) = state.Permanent(m, free);
             return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Sums.P0 / m.Area + f * (level - m.CentroidY));
         }
@@ -182,13 +206,23 @@ public sealed class BendAnalysis
     }
 
     /// <summary>Section and material.</summary>
-    public override string ToString() => $"{Section} of {Material}";
+    public override string ToString() => $"{Section} of {Material}{(StressState == StressState.PlaneStrain ? ", in plane strain" : string.Empty)}";
+
+    internal BentState? StateForFinished(double radius, double level, bool free) => HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free);
+
+    internal BentState StateAtRadius(double insideRadius) => HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
 
     internal BentState StateAt(double curvature, string name)
     {
-        BentState state = curvature * Section.Height < 1e9 ? HeldFlat.AtCurvature(Section.Profile, Law, curvature, _start) : default;
+        BentState state = curvature * Section.Height < 1e9 ? HeldFlat.AtCurvature(Section.Profile, Law, curvature, FirstGuess) : default;
         return state.Curvature > 0 && state.InsideRadius > 0
             ? state
             : throw Guard.Fault(name, ReciprocalLength.FromInverseMeters(curvature), "must leave a positive inside radius");
     }
+
+    /// <summary>The law in use with the yield of the material multiplied.</summary>
+    internal StressStrainLaw LawAtYield(double factor) => LawOf(Material.Law.WithYield(factor * Material.Law.YieldStress));
+
+    private StressStrainLaw LawOf(StressStrainLaw tensile) =>
+        StressState == StressState.PlaneStrain ? tensile.InPlaneStrain(Material.PoissonsRatio!.Value) : tensile;
 }

@@ -7,16 +7,19 @@ namespace BendMath.Bending;
 /// The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it over the
 /// section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
 /// </summary>
-internal readonly struct BentState(double curvature, double neutralAxis, PlasticSums sums, double outOfPlane = 0)
+internal readonly struct BentState(double curvature, double neutralAxis, PlasticMoments sums, double outOfPlane = 0)
 {
     public double Curvature { get; } = curvature;
 
     public double NeutralAxis { get; } = neutralAxis;
 
-    public PlasticSums Sums { get; } = sums;
+    public PlasticMoments Sums { get; } = sums;
 
     /// <summary>κ_r, the curvature out of the plane of the ring.</summary>
     public double OutOfPlane { get; } = outOfPlane;
+
+    /// <summary>Whether no fiber is plastic: e_p has the sign of e everywhere, so ∫e_p·e dA vanishes with it only.</summary>
+    public bool IsElastic => Sums is { P0: 0, Pb: 0, Pr: 0 };
 
     public double InsideRadius => 1 / Curvature - NeutralAxis;
 
@@ -38,6 +41,7 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
         }
 
         double determinant = moments.SecondY * moments.SecondZ - moments.Product * moments.Product;
-        return ((moments.SecondZ * pb - moments.Product * pr) / determinant, (moments.SecondY * pr - moments.Product * pb) / determinant);
+        double inverse = 1 / determinant;
+        return ((moments.SecondZ * pb - moments.Product * pr) * inverse, (moments.SecondY * pr - moments.Product * pb) * inverse);
     }
 }

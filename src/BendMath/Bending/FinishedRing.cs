@@ -19,16 +19,26 @@ public sealed record FinishedRing
 
     private readonly double _curvature;
 
-    private readonly double _dish;
+    private readonly double _outOfPlane;
 
-    internal FinishedRing(double curvature, double inside, double heel, double centroid, double outside, double dish)
+    private readonly double _inPlane;
+
+    /// <param name="curvature">κ_t.</param>
+    /// <param name="inside">Inside radius.</param>
+    /// <param name="heel">Inside radius at the heel.</param>
+    /// <param name="centroid">Centroid radius.</param>
+    /// <param name="outside">Outside radius.</param>
+    /// <param name="outOfPlane">−Δκ_r, the part of the curvature out of the plane of the loaded ring.</param>
+    /// <param name="inPlane">κ_f, the part in it.</param>
+    internal FinishedRing(double curvature, double inside, double heel, double centroid, double outside, double outOfPlane, double inPlane)
     {
         _curvature = curvature;
         _inside = inside;
         _heel = heel;
         _centroid = centroid;
         _outside = outside;
-        _dish = dish;
+        _outOfPlane = outOfPlane;
+        _inPlane = inPlane;
     }
 
     /// <summary>Radius of the inside face, at the centroid's axial position.</summary>
@@ -66,9 +76,11 @@ public sealed record FinishedRing
     /// Range: sections of any shape; zero by symmetry for flats, squares, rounds and tubes.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
-    public Angle DishAngle => Angle.FromRadians(_dish);
+    public Angle DishAngle => Angle.FromRadians(Dish);
 
     internal double TotalCurvature => _curvature;
+
+    private double Dish => Math.Atan2(_outOfPlane, _inPlane);
 
     internal double Inside => _inside;
 
@@ -100,12 +112,12 @@ public sealed record FinishedRing
         "ring of {0:0.##} mm inside and {1:0.##} mm outside diameter, dish {2:0.##}°",
         2e3 * _inside,
         2e3 * _outside,
-        _dish * 180 / Math.PI);
+        Dish * 180 / Math.PI);
 
     /// <summary>The same section and length-preserving fiber at another total curvature.</summary>
     internal FinishedRing WithCurvature(double curvature)
     {
         double shift = 1 / curvature - 1 / _curvature;
-        return new(curvature, _inside + shift, _heel + shift, _centroid + shift, _outside + shift, _dish);
+        return new(curvature, _inside + shift, _heel + shift, _centroid + shift, _outside + shift, _outOfPlane, _inPlane);
     }
 }

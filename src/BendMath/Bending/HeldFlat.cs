@@ -8,24 +8,19 @@ internal static class HeldFlat
     /// <summary>The finished curvature, relative to the loaded one, below which a released bar counts as straight.</summary>
     public const double StraightRatio = 1e-6;
 
-    /// <summary>
-    /// Inside radius imposed, κ = 1/(R + y_n). Bracket: at y_n = 0 every fiber is stretched and N &gt; 0, at y_n = h every fiber is compressed and
-    /// N &lt; 0; between, every fiber's strain falls with y_n, and the stress with it.
-    /// </summary>
-    public static BentState AtRadius(BandProfile profile, StressStrainLaw law, double insideRadius, double guess = -1)
+    /// <summary>Inside radius imposed, κ = 1/(R + y_n).</summary>
+    public static BentState AtRadius(BandProfile profile, StressStrainLaw law, double insideRadius, double guess)
     {
-        AxialForceAtRadius force = new(profile, law, insideRadius);
-        double axis = Solve(profile, ref force, guess);
+        double axis = law.AxisAtRadius(profile, insideRadius, guess);
         double curvature = 1 / (insideRadius + axis);
-        return new(curvature, axis, law.Integrate(profile, curvature, axis));
+        return new(curvature, axis, law.MomentsOf(profile, curvature, axis));
     }
 
-    /// <summary>Curvature imposed. The same bracket holds.</summary>
-    public static BentState AtCurvature(BandProfile profile, StressStrainLaw law, double curvature, double guess = -1)
+    /// <summary>Curvature imposed.</summary>
+    public static BentState AtCurvature(BandProfile profile, StressStrainLaw law, double curvature, double guess)
     {
-        AxialForceAtCurvature force = new(profile, law, curvature);
-        double axis = Solve(profile, ref force, guess);
-        return new(curvature, axis, law.Integrate(profile, curvature, axis));
+        double axis = law.AxisAtCurvature(profile, curvature, guess);
+        return new(curvature, axis, law.MomentsOf(profile, curvature, axis));
     }
 
     /// <summary>
@@ -78,30 +73,7 @@ internal static class HeldFlat
         double noise = 2e-16 * profile.Moments.Area;
         double curvature = Newton.Root(ref force, low, high, (low + high) / 2, rises: true, noise);
         force.At(curvature);
-        return new(curvature, 1 / curvature - insideRadius, force.Sums);
-    }
-
-    private static double Solve<TForce>(BandProfile profile, ref TForce force, double guess)
-        where TForce : struct, IDifferentiable
-    {
-        AreaMoments moments = profile.Moments;
-        double start = guess > 0 ? guess : moments.CentroidY;
-        return Newton.Root(ref force, 0, profile.Height, start, rises: false, 1e-16 * moments.Area * profile.Height);
-    }
-
-    /// <summary>N/(E·κ) = A(ȳ − y_n) − P0/κ, with dP0/dy_n = −κ·∫c(1 + e)dA since κ falls as y_n grows.</summary>
-    private readonly struct AxialForceAtRadius(BandProfile profile, StressStrainLaw law, double radius) : IDifferentiable
-    {
-        public (double Value, double Slope) At(double x)
-        {
-            double curvature = 1 / (radius + x);
-            AxialSums sums = law.Balance(profile, curvature, x);
-            double area = profile.Moments.Area;
-            double offset = profile.Moments.CentroidY - x;
-            return (
-                area * offset - sums.P0 * (radius + x),
-                -area + sums.C0 + curvature * (sums.C1 + offset * sums.C0) - sums.P0);
-        }
+        return new(curvature, 1 / curvature - insideRadius, force.Sums.Moments);
     }
 
     /// <summary>(N − P)/E as a function of κ at fixed R: N/E = A(κ(R + ȳ) − 1) − P0.</summary>
@@ -118,17 +90,6 @@ internal static class HeldFlat
         }
     }
 
-    /// <summary>N/(E·κ) at fixed κ: dP0/dy_n = −κ·∫c dA.</summary>
-    private readonly struct AxialForceAtCurvature(BandProfile profile, StressStrainLaw law, double curvature) : IDifferentiable
-    {
-        public (double Value, double Slope) At(double x)
-        {
-            AxialSums sums = law.Balance(profile, curvature, x);
-            double area = profile.Moments.Area;
-            return (area * (profile.Moments.CentroidY - x) - sums.P0 / curvature, -area + sums.C0);
-        }
-    }
-
     /// <summary>κ_t·R_target − (1 + e_f(level)) as a function of v = 1/(R + ȳ), with its derivative through the implicit neutral axis.</summary>
     private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free) : IDifferentiable
     {
@@ -136,18 +97,19 @@ internal static class HeldFlat
 
         private double _axisSlope;
 
-        private double _radius = -1;
+        private double _radius;
 
         public BentState State;
 
         public (double Value, double Slope) At(double x)
         {
-            AreaMoments m = profile.Moments;
+            ref readonly AreaMoments m = ref profile.Moments;
             double radius = 1 / x - m.CentroidY;
-            State = AtRadius(profile, law, radius, _radius < 0 ? _axis : _axis + _axisSlope * (radius - _radius));
-            _axis = State.NeutralAxis;
+            _axis = law.AxisAtRadius(profile, radius, _axis + _axisSlope * (radius - _radius));
             _radius = radius;
-            PlasticSums s = State.Sums;
+            double curvature = 1 / (radius + _axis);
+            PlasticSums s = law.Integrate(profile, curvature, _axis);
+            State = new(curvature, _axis, s.Moments);
             (double f, double r) = State.Permanent(m, free);
             double total = Math.Sqrt(f * f + r * r);
             double value = total * target - (1 + s.P0 / m.Area + f * (level - m.CentroidY));
@@ -157,23 +119,11 @@ internal static class HeldFlat
                 return (value, 0);
             }
 
-            (double p0, double pb, double pr) = Slopes(m, s);
-            (double df, double dr) = BentState.Unloaded(m, free, pb, pr);
-            double slope = (f * df + r * dr) / total * target - (p0 / m.Area + df * (level - m.CentroidY));
+            StateSlopes slopes = StateSlopes.OfRadius(m, State, s);
+            _axisSlope = slopes.Axis;
+            (double df, double dr) = BentState.Unloaded(m, free, slopes.Pb, slopes.Pr);
+            double slope = (f * df + r * dr) / total * target - (slopes.P0 / m.Area + df * (level - m.CentroidY));
             return (value, slope / -(x * x));
-        }
-
-        /// <summary>Derivatives of P0, Pb, Pr with respect to R: the strain changes by de/dR = −κ[e + y_n′(1 + e)] with y_n′ from dN = 0.</summary>
-        private (double P0, double Pb, double Pr) Slopes(in AreaMoments m, in PlasticSums s)
-        {
-            double curvature = State.Curvature;
-            double mean = curvature * (m.CentroidY - State.NeutralAxis);
-            double stretch = m.Area * mean - (mean * s.C0 + curvature * s.C1);
-            double axis = -stretch / (m.Area - s.C0 + stretch);
-            _axisSlope = axis;
-            double a = -curvature * (mean + axis * (1 + mean));
-            double b = -curvature * curvature * (1 + axis);
-            return (a * s.C0 + b * s.C1, a * s.C1 + b * s.C2, a * s.Cr0 + b * s.Cr1);
         }
     }
 }

@@ -15,8 +15,9 @@ public sealed class LoadedBend
 
     private IReadOnlyList<Advisory>? _advisories;
 
-    internal LoadedBend(BendAnalysis analysis, BentState state)
+    internal LoadedBend(BendAnalysis analysis, in BentState state, bool isPulled = false)
     {
+        IsPulled = isPulled;
         Analysis = analysis;
         _state = state;
     }
@@ -95,9 +96,10 @@ public sealed class LoadedBend
         {
             RequireFlat();
             AreaMoments m = Analysis.Moments;
-            double s0 = m.Area - _state.Sums.C0;
-            double s1 = -_state.Sums.C1;
-            return Analysis.Law.E * (m.SecondY - _state.Sums.C2 - (s0 > 0 ? s1 * s1 / s0 : 0));
+            PlasticSums sums = Analysis.Law.Integrate(Analysis.Section.Profile, _state.Curvature, _state.NeutralAxis);
+            double s0 = m.Area - sums.C0;
+            double s1 = -sums.C1;
+            return Analysis.Law.E * (m.SecondY - sums.C2 - (s0 > 0 ? s1 * s1 / s0 : 0));
         }
     }
 
@@ -122,12 +124,14 @@ public sealed class LoadedBend
     public Ratio InnerFiberStrain => Ratio.FromDecimalFractions(Strain(0));
 
     /// <summary>Whether no fiber has yielded.</summary>
-    public bool IsElastic => _state.Sums.C0 == 0;
+    public bool IsElastic => _state.IsElastic;
 
     /// <summary>What is doubtful about this state.</summary>
     public IReadOnlyList<Advisory> Advisories => _advisories ??= BendAdvisories.ForLoaded(Analysis, _state);
 
-    internal BentState State => _state;
+    internal bool IsPulled { get; }
+
+    internal ref readonly BentState State => ref _state;
 
     internal double Moment => _state.BendingMoment(Analysis.Moments, Analysis.Law.E);
 

@@ -57,7 +57,7 @@ internal sealed class MomentSquaredIntegral(BendAnalysis analysis)
             return 0;
         }
 
-        double axis = -1;
+        double axis = analysis.Moments.CentroidY;
         double Integrand(double t)
         {
             double curvature = Math.Exp(t);

@@ -14,7 +14,7 @@ internal static class NotHeld
     public static BentState AtRadius(OrientedSection section, StressStrainLaw law, double insideRadius)
     {
         AreaMoments m = section.Profile.Moments;
-        BentState flat = HeldFlat.AtRadius(section.Profile, law, insideRadius);
+        BentState flat = HeldFlat.AtRadius(section.Profile, law, insideRadius, m.CentroidY);
         if (Math.Abs(m.Product) <= 1e-12 * m.SecondY)
         {
             return flat;
@@ -60,7 +60,7 @@ internal static class NotHeld
         }
 
         PlasticSums sums = force.Sums;
-        PlasticSums own = new() { P0 = sums.P0, Pb = c * sums.Pb - s * sums.Pr, Pr = s * sums.Pb + c * sums.Pr, C0 = sums.C0 };
+        PlasticMoments own = new(sums.P0, c * sums.Pb - s * sums.Pr, s * sums.Pb + c * sums.Pr);
         return new(g * c, 1 / (g * c) - radius, own, g * s);
     }
 

@@ -25,9 +25,8 @@ public sealed class ReleasedBend
     {
         Loaded = loaded;
         Kind = release;
-        AreaMoments m = loaded.Analysis.Moments;
-        BentState state = loaded.State;
-        (_inPlane, _outOfPlane) = state.Permanent(m, release == Release.Free);
+        ref readonly BentState state = ref loaded.State;
+        (_inPlane, _outOfPlane) = state.Permanent(loaded.Analysis.Moments, release == Release.Free);
         double total = Math.Sqrt(_inPlane * _inPlane + _outOfPlane * _outOfPlane);
         IsStraight = total < HeldFlat.StraightRatio * state.Curvature;
         if (!IsStraight)
@@ -51,6 +50,12 @@ public sealed class ReleasedBend
 
     /// <summary>Share of the loaded curvature that stays, κ_t/κ: 1 without springback, 0 for a bar that stays elastic.</summary>
     public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.Curvature;
+
+    /// <summary>How the finished inside radius answers to small changes of the loaded radius and of the yield.</summary>
+    /// <exception cref="InvalidOperationException">The bar springs back straight, or it was not held flat, or was pulled, while it was loaded.</exception>
+    public RingSensitivity Sensitivity => IsStraight || !Loaded.IsHeldFlat || Loaded.IsPulled
+        ? throw new InvalidOperationException($"The sensitivity exists for a ring that was bent held flat and without pull, not for this bar: {this}.")
+        : RingSensitivity.Of(this);
 
     /// <summary>What is doubtful about this result.</summary>
     public IReadOnlyList<Advisory> Advisories => _advisories ??= BendAdvisories.ForReleased(this);
@@ -95,16 +100,18 @@ public sealed class ReleasedBend
 
     private FinishedRing RingOf(LoadedBend loaded, double total)
     {
-        AreaMoments m = loaded.Analysis.Moments;
+        ref readonly AreaMoments m = ref loaded.Analysis.Moments;
         double height = loaded.Analysis.Section.Height;
         double axial = 1 + loaded.State.Sums.P0 / m.Area;
         double inside = axial - _inPlane * m.CentroidY;
+        double radius = 1 / total;
         return new(
             total,
-            inside / total,
-            (inside - _outOfPlane * m.CentroidZ) / total,
-            axial / total,
-            (axial + _inPlane * (height - m.CentroidY)) / total,
-            Math.Atan2(_outOfPlane, _inPlane));
+            inside * radius,
+            (inside - _outOfPlane * m.CentroidZ) * radius,
+            axial * radius,
+            (axial + _inPlane * (height - m.CentroidY)) * radius,
+            _outOfPlane,
+            _inPlane);
     }
 }

@@ -11,7 +11,13 @@ namespace BendMath;
 internal static partial class Guard
 {
     // The bounds are far outside any shop and inside what a double can carry through fourth powers: a value beyond them is a slip of the unit.
-    private static readonly ReaderUnit Millimeter = new("mm", 1e-3, least: 1e-6, most: 1e6);
+    /// <summary>The smallest length of any dimension.</summary>
+    public const double LeastMeters = 1e-6;
+
+    /// <summary>The largest length of any dimension.</summary>
+    public const double MostMeters = 1e6;
+
+    private static readonly ReaderUnit Millimeter = new("mm", 1e-3, LeastMeters, MostMeters);
     private static readonly ReaderUnit Megapascal = new("MPa", 1e6, least: 1, most: 1e18);
     private static readonly ReaderUnit Degree = new("°", Math.PI / 180, least: 1e-9, most: 1e6, space: "");
     private static readonly ReaderUnit NewtonMeter = new("N·m", 1, least: 1e-12, most: 1e15);

@@ -111,6 +111,9 @@ public static class Sources
     /// <summary>Radial stress in curved bars.</summary>
     public static Source CurvedBarRadialStress { get; } = new("boresi-schmidt-9", "A. P. Boresi, R. J. Schmidt, Advanced Mechanics of Materials, Example 9.5, p. 334 (radial stress in curved beams)", SourceKind.Published);
 
+    /// <summary>Bending of wide strips: stiffness and strength in plane strain.</summary>
+    public static Source PlaneStrainBending { get; } = new("marciniak-duncan-hu-6", "Z. Marciniak, J. L. Duncan, S. J. Hu, Mechanics of Sheet Metal Forming, ch. 6 (bending of sheet in plane strain)", SourceKind.FromMemory);
+
     /// <summary>Lengths of right-angle bends in sheet and strip.</summary>
     public static Source MachinerysHandbookSheetBends { get; } = new("machinerys-handbook-1421", "Machinery's Handbook, 31st ed. (2020), p. 1421, formulas 32 to 34", SourceKind.Published);
 

@@ -48,12 +48,12 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
 
     /// <summary>1/R_n of a bar that takes the curvature of the nose itself, κ₀ = 1/(r_nose + y_n).</summary>
     private double NoseCurvature() => setup.Nose > 0
-        ? HeldFlat.AtRadius(analysis.Section.Profile, analysis.Law, setup.Nose).Curvature
+        ? analysis.StateAtRadius(setup.Nose).Curvature
         : TightestCurvature();
 
     /// <summary>Over an edge the inside fiber cannot shorten to nothing: stop just before.</summary>
     private double TightestCurvature() =>
-        HeldFlat.AtRadius(analysis.Section.Profile, analysis.Law, 1e-6 * analysis.Section.Height).Curvature;
+        analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature;
 
     private double Reach(double peak, double nominal)
     {

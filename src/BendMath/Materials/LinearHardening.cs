@@ -60,9 +60,23 @@ public sealed record LinearHardening : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain >= _ramp[0].Start ? _ramp[0].Rate : 0;
 
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio)
+    {
+        double modulus = Stiffened(E, poissonsRatio).Pascals;
+        double plastic = PlaneStrainFactor * PlaneStrainFactor * E * _tangent / (E - _tangent);
+        return new LinearHardening(
+            Pressure.FromPascals(modulus), Pressure.FromPascals(PlaneStrainFactor * _yield), Pressure.FromPascals(modulus * plastic / (modulus + plastic)));
+    }
+
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.Integrate(profile, _ramp, curvature, neutralAxis);
 
-    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
-        RampIntegrator.Balance(profile, _ramp, curvature, neutralAxis);
+    internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.MomentsOf(profile, _ramp, curvature, neutralAxis);
+
+    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
+        NeutralAxis.AtRadius(profile, new RampBalance(profile, _ramp), insideRadius, guess);
+
+    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
+        NeutralAxis.AtCurvature(profile, new RampBalance(profile, _ramp), curvature, guess);
 }

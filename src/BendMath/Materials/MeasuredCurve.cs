@@ -50,6 +50,8 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override double YieldStrain => _law.ElasticLimit;
 
+    internal override double DataStrain => LastStrain;
+
     private double LastStrain => _law.Strains[_law.Strains.Length - 1];
 
     /// <summary>Makes the law from points of engineering strain and engineering stress, as a testing machine prints them.</summary>
@@ -116,11 +118,26 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.PlasticRate(strain);
 
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio)
+    {
+        double modulus = Stiffened(E, poissonsRatio).Pascals;
+        double[] stresses = [.. _stresses.Select(stress => PlaneStrainFactor * stress)];
+        double[] plastic = [.. _law.Plastic.Select(strain => strain / PlaneStrainFactor)];
+        double[] strains = [.. stresses.Select((stress, i) => plastic[i] + stress / modulus)];
+        return new MeasuredCurve(modulus, new(strains, plastic), stresses, PlaneStrainFactor * _measuredYield, PointsAreTrue);
+    }
+
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.Integrate(profile, _law.Ramps, curvature, neutralAxis);
 
-    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
-        RampIntegrator.Balance(profile, _law.Ramps, curvature, neutralAxis);
+    internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.MomentsOf(profile, _law.Ramps, curvature, neutralAxis);
+
+    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
+        NeutralAxis.AtRadius(profile, new RampBalance(profile, _law.Ramps), insideRadius, guess);
+
+    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
+        NeutralAxis.AtCurvature(profile, new RampBalance(profile, _law.Ramps), curvature, guess);
 
     private static MeasuredCurve From(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points, bool pointsAreTrue)
     {

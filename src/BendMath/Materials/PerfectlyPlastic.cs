@@ -44,9 +44,18 @@ public sealed record PerfectlyPlastic : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain >= _ramp[0].Start ? _ramp[0].Rate : 0;
 
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio) =>
+        new PerfectlyPlastic(Stiffened(E, poissonsRatio), Pressure.FromPascals(PlaneStrainFactor * _yield));
+
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.Integrate(profile, _ramp, curvature, neutralAxis);
 
-    internal override AxialSums Balance(BandProfile profile, double curvature, double neutralAxis) =>
-        RampIntegrator.Balance(profile, _ramp, curvature, neutralAxis);
+    internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.MomentsOf(profile, _ramp, curvature, neutralAxis);
+
+    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
+        NeutralAxis.AtRadius(profile, new RampBalance(profile, _ramp), insideRadius, guess);
+
+    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
+        NeutralAxis.AtCurvature(profile, new RampBalance(profile, _ramp), curvature, guess);
 }

@@ -72,6 +72,9 @@ public sealed record PowerHardening : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.At(strain).Rate;
 
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new PowerHardening(
+        Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent);
+
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
 

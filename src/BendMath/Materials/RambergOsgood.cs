@@ -66,6 +66,9 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.At(strain).Rate;
 
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new RambergOsgood(
+        Stiffened(E, poissonsRatio), Pressure.FromPascals(_proof * Math.Pow(PlaneStrainFactor, 1 + 1 / _exponent)), _exponent);
+
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
 

@@ -17,7 +17,13 @@ public abstract record StressStrainLaw
     /// <summary>Stress at which the law leaves the elastic line.</summary>
     public abstract Pressure YieldStress { get; }
 
+    /// <summary>2/√3: stress in plane strain over stress in the tensile test, by the yield condition of von Mises.</summary>
+    private protected static double PlaneStrainFactor { get; } = 2 / Math.Sqrt(3);
+
     internal double E { get; }
+
+    /// <summary>Strain up to which the law rests on data.</summary>
+    internal virtual double DataStrain => double.PositiveInfinity;
 
     /// <summary>Strain at the end of the elastic line, σ_y/E.</summary>
     internal abstract double YieldStrain { get; }
@@ -46,10 +52,31 @@ public abstract record StressStrainLaw
     /// <summary>Every integral of the plastic strain over a section under e = κ(y − y_n).</summary>
     internal abstract PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis);
 
-    /// <summary>The three that the search for the neutral axis needs.</summary>
-    internal virtual AxialSums Balance(BandProfile profile, double curvature, double neutralAxis)
+    /// <summary>Those of them that moments and release need.</summary>
+    internal virtual PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) => Integrate(profile, curvature, neutralAxis).Moments;
+
+    /// <summary>The neutral axis of a section held flat at an inside radius without axial force.</summary>
+    internal virtual double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
+        NeutralAxis.AtRadius(profile, new IntegralBalance(this, profile), insideRadius, guess);
+
+    /// <summary>The neutral axis of a section held flat at a curvature without axial force.</summary>
+    internal virtual double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
+        NeutralAxis.AtCurvature(profile, new IntegralBalance(this, profile), curvature, guess);
+
+    /// <summary>
+    /// The law as it acts along a bar that cannot change its width: elastic with E/(1 − ν²); plastic without change of volume, so that by the yield
+    /// condition of von Mises the stress is 2/√3 times, and the plastic strain √3/2 times, that of the tensile test.
+    /// </summary>
+    internal abstract StressStrainLaw InPlaneStrain(double poissonsRatio);
+
+    private protected static Pressure Stiffened(double modulus, double poissonsRatio) => Pressure.FromPascals(modulus / (1 - poissonsRatio * poissonsRatio));
+
+    private readonly struct IntegralBalance(StressStrainLaw law, BandProfile profile) : IAxialBalance
     {
-        PlasticSums sums = Integrate(profile, curvature, neutralAxis);
-        return new(sums.P0, sums.C0, sums.C1);
+        public AxialSums At(double neutralRadius, double neutralAxis)
+        {
+            PlasticSums sums = law.Integrate(profile, 1 / neutralRadius, neutralAxis);
+            return new(sums.P0 * neutralRadius, sums.C0, sums.C1);
+        }
     }
 }

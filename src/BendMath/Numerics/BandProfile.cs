@@ -8,20 +8,22 @@ namespace BendMath.Numerics;
 /// </summary>
 internal sealed class BandProfile
 {
+    private readonly AreaMoments _moments;
+
     private TailTable? _tails;
 
     private BandProfile(Band[] bands, ArcTerm[] arcs, AreaMoments moments)
     {
         Bands = bands;
         Arcs = arcs;
-        Moments = moments;
+        _moments = moments;
     }
 
     public Band[] Bands { get; }
 
     public ArcTerm[] Arcs { get; }
 
-    public AreaMoments Moments { get; }
+    public ref readonly AreaMoments Moments => ref _moments;
 
     /// <summary>Moments beyond any level; made when first asked for. Two threads may both make it, with the same numbers.</summary>
     public TailTable Tails => _tails ??= new(Bands, Arcs);

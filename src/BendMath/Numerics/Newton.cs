@@ -15,8 +15,14 @@ internal static class Newton
 {
     private const int Enough = 200;
 
+    /// <summary>Rounding level of a root.</summary>
+    private const double Rounding = 2e-16;
+
     /// <summary>A Newton step this small, relative to the root, has squared its error below rounding: the next one would not change the root.</summary>
     private const double Settled = 1e-10;
+
+    /// <summary>Below this step, relative to the root, the last two steps foretell the next one, s·(s/s₋₁)², and with it whether it would change the root.</summary>
+    private const double Foretold = 1e-7;
 
     /// <param name="function">Continuous, negative at <paramref name="low"/> and positive at <paramref name="high"/> or the reverse.</param>
     /// <param name="low">Lower end of the bracket.</param>
@@ -29,6 +35,7 @@ internal static class Newton
     {
         double x = start > low && start < high ? start : low + (high - low) / 2;
         double previous = double.PositiveInfinity;
+        double previousStep = 0;
         for (int i = 0; i < Enough; i++)
         {
             (double value, double slope) = function.At(x);
@@ -47,21 +54,27 @@ internal static class Newton
             }
 
             double next = x - value / slope;
-            bool inside = next > low && next < high && Math.Abs(value) < 0.5 * previous;
-            previous = inside ? Math.Abs(value) : double.PositiveInfinity;
-            if (!inside)
+            if (next > low && next < high && Math.Abs(value) < 0.5 * previous)
+            {
+                double step = Math.Abs(next - x);
+                double size = Math.Abs(x);
+                if (step <= Settled * size || (step <= Foretold * size && step * step * step <= 0.1 * Rounding * size * previousStep * previousStep))
+                {
+                    return next;
+                }
+
+                previous = Math.Abs(value);
+                previousStep = step;
+            }
+            else
             {
                 next = low + (high - low) / 2;
-            }
-
-            if (inside && Math.Abs(next - x) <= Settled * Math.Abs(x))
-            {
-                return next;
-            }
-
-            if (Math.Abs(next - x) <= 2e-16 * Math.Abs(x) || next <= low || next >= high)
-            {
-                return x;
+                previous = double.PositiveInfinity;
+                previousStep = 0;
+                if (Math.Abs(next - x) <= Rounding * Math.Abs(x) || next <= low || next >= high)
+                {
+                    return x;
+                }
             }
 
             x = next;

@@ -16,6 +16,8 @@ internal struct PlasticSums
     public double Cr0;
     public double Cr1;
 
+    public readonly PlasticMoments Moments => new(P0, Pb, Pr);
+
     public void Add(double weightW, double weightQ, double d, double plastic, double rate)
     {
         P0 += weightW * plastic;
@@ -29,11 +31,24 @@ internal struct PlasticSums
     }
 }
 
+/// <summary>The part of <see cref="PlasticSums"/> that moments and release need.</summary>
+internal readonly struct PlasticMoments(double p0, double pb, double pr)
+{
+    /// <summary>∫e_p dA.</summary>
+    public double P0 { get; } = p0;
+
+    /// <summary>∫e_p·(y − ȳ) dA.</summary>
+    public double Pb { get; } = pb;
+
+    /// <summary>∫e_p·(z − z̄) dA.</summary>
+    public double Pr { get; } = pr;
+}
+
 /// <summary>The part of <see cref="PlasticSums"/> that the balance of axial forces and its slope need.</summary>
 internal readonly struct AxialSums(double plastic, double rate, double rateMoment)
 {
-    /// <summary>P0 = ∫e_p.</summary>
-    public double P0 { get; } = plastic;
+    /// <summary>∫e_p dA/κ, in cubic metres: the first moment of the section that the plastic strain takes away.</summary>
+    public double Plastic { get; } = plastic;
 
     /// <summary>C0 = ∫c.</summary>
     public double C0 { get; } = rate;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BendMath.Numerics;
 
 /// <summary>A plastic strain that begins at a strain and grows in proportion to what lies beyond it: e_p = Rate·(e − Start) for e &gt; Start.</summary>
@@ -14,56 +16,60 @@ internal readonly struct Ramp(double start, double rate)
 /// </summary>
 internal static class RampIntegrator
 {
-    public static PlasticSums Integrate(BandProfile profile, ReadOnlySpan<Ramp> ramps, double curvature, double neutralAxis)
+    public static PlasticSums Integrate(BandProfile profile, Ramp[] ramps, double curvature, double neutralAxis)
     {
         PlasticSums sums = default;
         TailTable tails = profile.Tails;
         double centroid = profile.Moments.CentroidY;
-        foreach (Ramp ramp in ramps)
+        double neutralRadius = 1 / curvature;
+        foreach (ref readonly Ramp ramp in ramps.AsSpan())
         {
-            double upper = neutralAxis + ramp.Start / curvature;
-            double lower = neutralAxis - ramp.Start / curvature;
+            double upper = neutralAxis + ramp.Start * neutralRadius;
+            double lower = neutralAxis - ramp.Start * neutralRadius;
             if (upper < tails.Top)
             {
-                Add(tails.Above(upper, full: true), upper - centroid, 1, ramp.Rate, curvature, ref sums);
+                Add(tails.Above(upper), upper - centroid, 1, ramp.Rate, curvature, ref sums);
             }
 
             if (lower > tails.Bottom)
             {
-                Add(tails.Below(lower, full: true), lower - centroid, -1, ramp.Rate, curvature, ref sums);
+                Add(tails.Below(lower), lower - centroid, -1, ramp.Rate, curvature, ref sums);
             }
         }
 
         return sums;
     }
 
-    public static AxialSums Balance(BandProfile profile, ReadOnlySpan<Ramp> ramps, double curvature, double neutralAxis)
+    /// <summary>The same without the rates.</summary>
+    public static PlasticMoments MomentsOf(BandProfile profile, Ramp[] ramps, double curvature, double neutralAxis)
     {
-        double plastic = 0, rate = 0, moment = 0;
+        double p0 = 0, pb = 0, pr = 0;
         TailTable tails = profile.Tails;
         double centroid = profile.Moments.CentroidY;
-        foreach (Ramp ramp in ramps)
+        double neutralRadius = 1 / curvature;
+        foreach (ref readonly Ramp ramp in ramps.AsSpan())
         {
-            double upper = neutralAxis + ramp.Start / curvature;
-            double lower = neutralAxis - ramp.Start / curvature;
+            double upper = neutralAxis + ramp.Start * neutralRadius;
+            double lower = neutralAxis - ramp.Start * neutralRadius;
+            double strain = ramp.Rate * curvature;
             if (upper < tails.Top)
             {
-                TailMoments above = tails.Above(upper, full: false);
-                plastic += ramp.Rate * above.W1;
-                rate += ramp.Rate * above.W0;
-                moment += ramp.Rate * ((upper - centroid) * above.W0 + above.W1);
+                TailMoments tail = tails.Above(upper);
+                p0 += strain * tail.W1;
+                pb += strain * ((upper - centroid) * tail.W1 + tail.W2);
+                pr += strain * tail.Q1;
             }
 
             if (lower > tails.Bottom)
             {
-                TailMoments below = tails.Below(lower, full: false);
-                plastic -= ramp.Rate * below.W1;
-                rate += ramp.Rate * below.W0;
-                moment += ramp.Rate * ((lower - centroid) * below.W0 - below.W1);
+                TailMoments tail = tails.Below(lower);
+                p0 -= strain * tail.W1;
+                pb -= strain * ((lower - centroid) * tail.W1 - tail.W2);
+                pr -= strain * tail.Q1;
             }
         }
 
-        return new(curvature * plastic, rate, moment);
+        return new(p0, pb, pr);
     }
 
     /// <param name="tail">The part beyond the level s.</param>
@@ -83,5 +89,42 @@ internal static class RampIntegrator
         sums.C2 += rate * (offset * (offset * tail.W0 + 2 * side * tail.W1) + tail.W2);
         sums.Cr0 += rate * tail.Q0;
         sums.Cr1 += rate * (offset * tail.Q0 + side * tail.Q1);
+    }
+}
+
+/// <summary>The axial balance of a law of straight lines.</summary>
+internal readonly struct RampBalance(BandProfile profile, Ramp[] ramps) : IAxialBalance
+{
+    private readonly TailTable _tails = profile.Tails;
+
+    private readonly double _centroid = profile.Moments.CentroidY;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public AxialSums At(double neutralRadius, double neutralAxis)
+    {
+        double plastic = 0, rate = 0, moment = 0;
+        foreach (ref readonly Ramp ramp in ramps.AsSpan())
+        {
+            double reach = ramp.Start * neutralRadius;
+            double upper = neutralAxis + reach;
+            double lower = neutralAxis - reach;
+            if (upper < _tails.Top)
+            {
+                (double area, double first) = _tails.AreaAbove(upper);
+                plastic += ramp.Rate * first;
+                rate += ramp.Rate * area;
+                moment += ramp.Rate * ((upper - _centroid) * area + first);
+            }
+
+            if (lower > _tails.Bottom)
+            {
+                (double area, double first) = _tails.AreaBelow(lower);
+                plastic -= ramp.Rate * first;
+                rate += ramp.Rate * area;
+                moment += ramp.Rate * ((lower - _centroid) * area - first);
+            }
+        }
+
+        return new(plastic, rate, moment);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BendMath.Numerics;
 
 /// <summary>
@@ -8,6 +10,8 @@ namespace BendMath.Numerics;
 /// </summary>
 internal sealed class TailTable
 {
+    private const double Third = 1.0 / 3;
+
     private readonly Band[] _bands;
 
     private readonly ArcTerm[] _arcs;
@@ -24,78 +28,134 @@ internal sealed class TailTable
         _arcs = arcs;
         _above = new TailMoments[bands.Length];
         _below = new TailMoments[bands.Length];
+        Bottom = bands[0].Bottom;
+        Top = bands[bands.Length - 1].Top;
         for (int i = bands.Length - 1; i > 0; i--)
         {
-            _above[i - 1] = Extended(_above[i], bands[i], bands[i].Bottom, bands[i].Top, 1, full: true);
+            _above[i - 1] = Extended(_above[i], bands[i], bands[i].Bottom, bands[i].Top, 1);
         }
 
         for (int i = 1; i < bands.Length; i++)
         {
-            _below[i] = Extended(_below[i - 1], bands[i - 1], bands[i - 1].Top, bands[i - 1].Bottom, -1, full: true);
+            _below[i] = Extended(_below[i - 1], bands[i - 1], bands[i - 1].Top, bands[i - 1].Bottom, -1);
         }
     }
 
-    public double Top => _bands[_bands.Length - 1].Top;
+    public double Top { get; }
 
-    public double Bottom => _bands[0].Bottom;
+    public double Bottom { get; }
 
-    /// <summary>The part above a level.</summary>
-    /// <param name="level">Below the top.</param>
-    /// <param name="full">Whether W2, Q0 and Q1 are wanted too.</param>
-    public TailMoments Above(double level, bool full)
+    /// <summary>The part above a level below the top.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public TailMoments Above(double level)
     {
-        int i = _bands.Length - 1;
-        while (i > 0 && level < _bands[i].Bottom)
+        int i = BandAbove(level);
+        double from = Math.Max(level, _bands[i].Bottom);
+        TailMoments tail = Extended(_above[i], _bands[i], from, _bands[i].Top, 1);
+        return from > level ? tail.SeenFrom(from - level) : tail;
+    }
+
+    /// <summary>The part below a level above the bottom.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public TailMoments Below(double level)
+    {
+        int i = BandBelow(level);
+        double from = Math.Min(level, _bands[i].Top);
+        TailMoments tail = Extended(_below[i], _bands[i], from, _bands[i].Bottom, -1);
+        return from < level ? tail.SeenFrom(level - from) : tail;
+    }
+
+    /// <summary>Area of the part above a level below the top, and its first moment about the level.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (double Area, double First) AreaAbove(double level)
+    {
+        int i = BandAbove(level);
+        ref readonly Band band = ref _bands[i];
+        if (level < band.Bottom || band.EndArc > band.FirstArc)
+        {
+            return AreaOf(Above(level));
+        }
+
+        return Extended(_above[i], band.Width0 + (level - band.Bottom) * band.Width1, band.Width1, band.Top - level);
+    }
+
+    /// <summary>Area of the part below a level above the bottom, and its first moment about the level, both positive.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public (double Area, double First) AreaBelow(double level)
+    {
+        int i = BandBelow(level);
+        ref readonly Band band = ref _bands[i];
+        double x = level - band.Bottom;
+        if (level > band.Top || band.EndArc > band.FirstArc)
+        {
+            return AreaOf(Below(level));
+        }
+
+        return Extended(_below[i], band.Width0 + x * band.Width1, -band.Width1, x);
+    }
+
+    private static (double Area, double First) AreaOf(in TailMoments tail) => (tail.W0, tail.W1);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (double Area, double First) Extended(in TailMoments beyond, double width, double slope, double x) => (
+        beyond.W0 + x * (width + x * slope * 0.5),
+        beyond.W1 + x * (beyond.W0 + x * (width * 0.5 + x * slope * Third)));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int BandAbove(double level)
+    {
+        Band[] bands = _bands;
+        int i = bands.Length - 1;
+        while (i > 0 && level < bands[i].Bottom)
         {
             i--;
         }
 
-        double from = Math.Max(level, _bands[i].Bottom);
-        TailMoments tail = Extended(_above[i], _bands[i], from, _bands[i].Top, 1, full);
-        return from > level ? tail.SeenFrom(from - level) : tail;
+        return i;
     }
 
-    /// <summary>The part below a level.</summary>
-    /// <param name="level">Above the bottom.</param>
-    /// <param name="full">Whether W2, Q0 and Q1 are wanted too.</param>
-    public TailMoments Below(double level, bool full)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int BandBelow(double level)
     {
+        Band[] bands = _bands;
         int i = 0;
-        while (i < _bands.Length - 1 && level > _bands[i].Top)
+        while (i < bands.Length - 1 && level > bands[i].Top)
         {
             i++;
         }
 
-        double from = Math.Min(level, _bands[i].Top);
-        TailMoments tail = Extended(_below[i], _bands[i], from, _bands[i].Bottom, -1, full);
-        return from < level ? tail.SeenFrom(level - from) : tail;
+        return i;
     }
 
     /// <summary>The tail beyond the far end of a band, seen from a level in it, and the part of the band between.</summary>
-    private TailMoments Extended(in TailMoments beyond, in Band band, double level, double far, int side, bool full)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private TailMoments Extended(in TailMoments beyond, in Band band, double level, double far, int side)
     {
         double x = side * (far - level);
         double v = level - band.Bottom;
-        double width = band.Width0 + v * band.Width1;
         double slope = side * band.Width1;
+        double width = band.Width0 + v * band.Width1;
+        double moment = band.Moment0 + v * (band.Moment1 + v * band.Moment2);
+        double momentSlope = side * (band.Moment1 + 2 * v * band.Moment2);
         TailMoments tail = default;
-        tail.W0 = beyond.W0 + x * (width + x * slope / 2);
-        tail.W1 = beyond.W1 + x * (beyond.W0 + x * (width / 2 + x * slope / 3));
-        if (full)
+        (tail.W0, tail.W1) = Extended(beyond, width, slope, x);
+        tail.W2 = beyond.W2 + x * (2 * beyond.W1 + x * (beyond.W0 + x * (width * Third + x * slope * 0.25)));
+        tail.Q0 = beyond.Q0 + x * (moment + x * (momentSlope * 0.5 + x * band.Moment2 * Third));
+        tail.Q1 = beyond.Q1 + x * (beyond.Q0 + x * (moment * 0.5 + x * (momentSlope * Third + x * band.Moment2 * 0.25)));
+        if (band.EndArc > band.FirstArc)
         {
-            double moment = band.Moment0 + v * (band.Moment1 + v * band.Moment2);
-            double momentSlope = side * (band.Moment1 + 2 * v * band.Moment2);
-            tail.W2 = beyond.W2 + x * (2 * beyond.W1 + x * (beyond.W0 + x * (width / 3 + x * slope / 4)));
-            tail.Q0 = beyond.Q0 + x * (moment + x * (momentSlope / 2 + x * band.Moment2 / 3));
-            tail.Q1 = beyond.Q1 + x * (beyond.Q0 + x * (moment / 2 + x * (momentSlope / 3 + x * band.Moment2 / 4)));
+            AddArcs(band, level, far, side, ref tail);
         }
 
+        return tail;
+    }
+
+    private void AddArcs(in Band band, double level, double far, int side, ref TailMoments tail)
+    {
         for (int i = band.FirstArc; i < band.EndArc; i++)
         {
             AddArc(_arcs[i], level, far, side, ref tail);
         }
-
-        return tail;
     }
 
     private static void AddArc(in ArcTerm arc, double level, double far, int side, ref TailMoments tail)

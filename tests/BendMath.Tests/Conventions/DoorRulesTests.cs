@@ -28,6 +28,11 @@ public sealed class DoorRulesTests
     }
 
     [Fact]
+    public void Methods_on_spans_are_the_ones_with_a_test_of_their_own() => Assert.Equal(
+        Bending.BendSweepTests.Doors.Select(door => $"BendMath.{nameof(BendSweep)}.{door}").Order(StringComparer.Ordinal),
+        PublicApi.Types.SelectMany(PublicApi.SpanDoors).Select(PublicApi.Name).Order(StringComparer.Ordinal));
+
+    [Fact]
     public void Every_property_of_every_example_is_finite()
     {
         List<string> violations = [];

@@ -112,6 +112,8 @@ internal static class ExampleValues
         Plan.Ring.Check,
         Plan.Ring.Range,
         Caution.All[0],
+        BendSweep.Of(Loaded.Analysis),
+        Loaded.Release(Release.Free).Sensitivity,
         CurvedBar.Of(Angle30.FlangeOut, BendRadius.Inside(Length.FromMillimeters(90))),
         NeutralAxisAnswers.For(Loaded.Analysis, BendRadius.Inside(Length.FromMillimeters(240))),
         NeutralAxisAnswers.For(Elastic.Analysis, BendRadius.Inside(Length.FromMeters(50)), 0.2),

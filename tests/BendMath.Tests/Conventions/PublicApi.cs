@@ -36,8 +36,15 @@ internal static class PublicApi
         _ => true,
     });
 
-    /// <summary>Constructors and methods a caller can hand arguments to.</summary>
-    public static IEnumerable<MethodBase> Callables(Type type) => WrittenMembers(type)
+    /// <summary>Constructors and methods a caller can hand arguments to, by reflection.</summary>
+    public static IEnumerable<MethodBase> Callables(Type type) => Doors(type).Where(method => !TakesSpans(method));
+
+    /// <summary>Methods on spans, which reflection cannot call: each has a test of its own.</summary>
+    public static IEnumerable<MethodBase> SpanDoors(Type type) => Doors(type).Where(TakesSpans);
+
+    private static bool TakesSpans(MethodBase method) => method.GetParameters().Any(parameter => parameter.ParameterType.IsByRefLike);
+
+    private static IEnumerable<MethodBase> Doors(Type type) => WrittenMembers(type)
         .OfType<MethodBase>()
         .Where(method => !type.IsSubclassOf(typeof(Delegate)) && !(method.IsConstructor && type.IsAbstract) && !method.IsAbstract && method.Name != "<Clone>$");
 
