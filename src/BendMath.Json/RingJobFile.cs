@@ -60,6 +60,7 @@ public static class RingJobFile
 
     private static string WhyUnread(string path, Exception unread) => unread switch
     {
+        _ when string.IsNullOrWhiteSpace(path) => "The name of the file is empty.",
         _ when Directory.Exists(path) => $"\"{path}\" is a folder, not a job file.",
         FileNotFoundException or DirectoryNotFoundException => $"There is no file \"{path}\".",
         UnauthorizedAccessException => $"\"{path}\" may not be read by this user.",

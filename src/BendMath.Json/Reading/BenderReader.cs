@@ -120,8 +120,14 @@ internal static class BenderReader
         string? name = die.Text("name", "\"A\"");
         Length? radius = die.Length("stamped radius", "250 mm");
         StampedFace? face = Face(die);
+        bool again = name is not null && names.Contains(name);
+        if (again)
+        {
+            die.Fault("name", $"\"name\" must differ from die to die, but \"{name}\" is given before.");
+        }
+
         names.AddRange(name is null ? [] : [name]);
-        Die? made = name is not null && radius is { } stamp && face is not null ? die.Build(() => new Die(name, stamp, face), ("stampedRadius", "stamped radius")) : null;
+        Die? made = name is not null && !again && radius is { } stamp && face is not null ? die.Build(() => new Die(name, stamp, face), ("stampedRadius", "stamped radius")) : null;
         die.Close();
         return made;
     }
@@ -175,7 +181,7 @@ internal static class BenderReader
         }
 
         MeasuredRing? made = die is not null && size is not null && state is not null && section is not null && material is not null
-            ? ring.Build(() => new MeasuredRing(die, BendAnalysis.Of(section, material), size, state == "free" ? Release.Free : Release.HeldFlat))
+            ? ring.Build(() => new MeasuredRing(die, BendAnalysis.Of(section, material), size, state == "free" ? Release.Free : Release.HeldFlat), ("measured", SizeReader.WordIn(ring)))
             : null;
         ring.Close();
         return made;

@@ -72,7 +72,8 @@ internal static class JobFileReader
 
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
         RingJob? made = job.Build(() => new RingJob(
-            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction));
+            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction),
+            ("barLength", "bar length"), ("leverLength", "lever length"));
         return made is null ? null : new(made, note, inches);
     }
 

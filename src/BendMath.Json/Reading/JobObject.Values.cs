@@ -78,6 +78,12 @@ internal sealed partial class JobObject
             return null;
         }
 
+        if (part.Text.Any(char.IsControl))
+        {
+            Fault(name, $"\"{name}\" must be one line of printable characters, but is {part.Described}.");
+            return null;
+        }
+
         return part.Text.Trim();
     }
 
@@ -113,7 +119,7 @@ internal sealed partial class JobObject
 
         if (length.Meters == 0 && !zero)
         {
-            Fault(name, $"\"{name}\" must be greater than zero, but is \"{part.Text}\".");
+            Fault(name, $"\"{name}\" must be greater than zero, but is {part.Described}.");
             return null;
         }
 
@@ -135,7 +141,7 @@ internal sealed partial class JobObject
 
         if (units.Read(part.Text, out double value) is { } fault)
         {
-            Fault(name, $"\"{name}\" {fault}, but is \"{part.Text}\".");
+            Fault(name, $"\"{name}\" {fault}, but is {part.Described}.");
             return null;
         }
 

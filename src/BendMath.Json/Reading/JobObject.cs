@@ -21,7 +21,7 @@ internal sealed partial class JobObject
         foreach (var twice in part.Members.GroupBy(member => member.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
             string lines = string.Join(", ", twice.Select(member => FormattableString.Invariant($"{member.Line}")));
-            faults.Add(PlaceOf(twice.Key), twice.Last().Line, FormattableString.Invariant($"\"{twice.Key}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
+            faults.Add(PlaceOf(Words.Short(twice.Key)), twice.Last().Line, FormattableString.Invariant($"\"{Words.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
         }
 
         _mark = faults.Count;
@@ -113,7 +113,7 @@ internal sealed partial class JobObject
     {
         foreach ((string name, int line, _) in _part.Members.Where(member => !_words.Contains(member.Name)))
         {
-            _faults.Add(PlaceOf(name), line, $"\"{name}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
+            _faults.Add(PlaceOf(Words.Short(name)), line, $"\"{Words.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
         }
     }
 

@@ -8,6 +8,9 @@ internal static class JsonPartReader
 {
     private const byte NewLine = (byte)'\n';
 
+    /// <summary>End of a sentence of the reader that does not help the author of a file.</summary>
+    private const string ForProgrammers = " which is not supported in this mode. Change the reader options.";
+
     /// <exception cref="JsonException">The text is not JSON.</exception>
     public static JsonPart Read(byte[] text)
     {
@@ -28,9 +31,10 @@ internal static class JsonPartReader
         }
 
         int places = broken.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        string why = places < 0 ? broken.Message : broken.Message.Substring(0, places);
+        string why = (places < 0 ? broken.Message : broken.Message.Substring(0, places)).Replace(ForProgrammers, ".");
         return broken is { LineNumber: { } line, BytePositionInLine: { } position }
             ? FormattableString.Invariant($"The file is not JSON from line {line + 1}, column {Column(text, line, position)} on: {why}")
+            : broken.LineNumber is { } only ? FormattableString.Invariant($"The file is not JSON in line {only + 1}: {why}")
             : $"The file is not JSON: {why}";
     }
 
@@ -81,7 +85,7 @@ internal static class JsonPartReader
         }
         catch (InvalidOperationException unpaired)
         {
-            throw new JsonException("A text holds half of a surrogate pair.", null, line - 1, 0, unpaired);
+            throw new JsonException("A text holds half of a surrogate pair.", null, line - 1, null, unpaired);
         }
     }
 

@@ -17,6 +17,9 @@ internal static class SizeReader
         ("outside radius", BendRadius.Outside),
     ];
 
+    /// <summary>The word of the size an object holds; none when it holds none.</summary>
+    public static string WordIn(JobObject owner) => Sizes.Select(size => size.Word).FirstOrDefault(owner.Has) ?? string.Empty;
+
     /// <param name="owner">The object that holds the size.</param>
     /// <param name="inches">Whether it is written in inches or feet.</param>
     public static BendRadius? Read(JobObject owner, out bool inches)

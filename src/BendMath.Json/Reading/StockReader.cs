@@ -87,7 +87,7 @@ internal static class StockReader
             return null;
         }
 
-        return stock.Build(() => new EqualAngle(a, t, sharp ? AngleFillets.Sharp : AngleFillets.Of(root!.Value, toe!.Value)), ("fillets", sharp ? "corners" : "toe radius"));
+        return stock.Build(() => new EqualAngle(a, t, sharp ? AngleFillets.Sharp : AngleFillets.Of(root!.Value, toe!.Value)), ("fillets", sharp ? "corners" : "toe radius"), ("root", "root radius"), ("toe", "toe radius"));
     }
 
     private static FlatBar? Flat(JobObject stock)

@@ -3,6 +3,12 @@ namespace BendMath.Json.Reading;
 /// <summary>Lists of allowed words in a sentence.</summary>
 internal static class Words
 {
+    private const int Longest = 40;
+
+    /// <summary>Text of a file as it may stand in a sentence: on one line, and not longer than a person reads.</summary>
+    public static string Short(string text) =>
+        string.Concat(text.Take(Longest).Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : $"{c}")) + (text.Length > Longest ? "…" : string.Empty);
+
     public static string Listed(IReadOnlyList<string> words, string last)
     {
         string[] quoted = [.. words.Select(word => $"\"{word}\"")];
