@@ -50,7 +50,7 @@ public sealed class RingPlan
         DieCorrection[] corrections = [.. job.MeasuredRings.Select(ring => DieCorrection.Of(ring, job.Model, job.Setup))];
         MeasuredRing? used = job.Correction is null ? null : Nearest(job);
         FormingModel model = used is null ? job.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used)));
-        return new(job, model, used, corrections, DieChoice.For(job.Rack, job.Analysis, job.Wanted, model, Release.Free));
+        return new(job, model, used, [.. corrections], DieChoice.For(job.Rack, job.Analysis, job.Wanted, model, Release.Free));
     }
 
     /// <summary>Job and best die.</summary>
@@ -61,8 +61,9 @@ public sealed class RingPlan
     {
         string bar = job.Analysis.Section.ToString();
         MeasuredRing[] same = [.. job.MeasuredRings.Where(ring => ring.Analysis.Section.ToString() == bar)];
+        double wanted = job.Wanted.InsideOf(job.Analysis.Section, nameof(job));
         return (same.Length > 0 ? same : job.MeasuredRings)
-            .OrderBy(ring => Math.Abs(ring.Measured.Value.Meters - job.Wanted.Value.Meters)).First();
+            .OrderBy(ring => Math.Abs(ring.Measured.InsideOf(ring.Analysis.Section, nameof(job)) - wanted)).First();
     }
 
     private static FormingModel Corrected(RingJob job, DieCorrection correction)

@@ -65,6 +65,17 @@ public sealed class RingPlanTests
         Assert.Equal(2, plan.Corrections.Count);
     }
 
+    [Fact]
+    public void Rings_measured_to_different_faces_are_compared_at_the_inside_of_the_bar()
+    {
+        MeasuredRing tighter = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
+        MeasuredRing near = Measured("B", 240);
+        RingPlan plan = RingPlan.For(new RingJob(
+            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
+            Length.Zero, measuredRings: [tighter, near], correction: ExplanationKind.CurvatureRatio));
+        Assert.Same(near, plan.UsedRing);
+    }
+
     /// <summary>Every figure of a plan is the one the members it is built from give.</summary>
     [Fact]
     public void A_plan_holds_what_its_parts_say()
