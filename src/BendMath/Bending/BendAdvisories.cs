@@ -73,7 +73,7 @@ internal static class BendAdvisories
                 flow / 1e6), Sources.Mechanics));
         }
 
-        return advisories;
+        return [.. advisories];
     }
 
     /// <summary>The residual stress that exceeds the local flow stress most, at the corners of the outline and where the plastic zones cut its edges.</summary>

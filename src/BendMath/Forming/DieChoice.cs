@@ -93,7 +93,7 @@ public sealed class DieChoice
         Guard.Defined(release, nameof(release));
         DieOutcome[] outcomes = [.. Guard.NotNull(rack, nameof(rack)).Select(die => Try(die, analysis, wanted, model, release))];
         StampedFace face = outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face ?? rack[0].Face;
-        return new(wanted, release, model, outcomes, model.StampFor(analysis, wanted, release, face));
+        return new(wanted, release, model, [.. outcomes], model.StampFor(analysis, wanted, release, face));
     }
 
     /// <summary>Number of dies and the best.</summary>

@@ -39,7 +39,7 @@ public sealed class DieCorrection
         }
 
         explanations.Add(FromRatio(ring, basis));
-        return new(ring, explanations);
+        return new(ring, [.. explanations]);
     }
 
     /// <summary>The explanation of a kind, or null when it was not tried.</summary>

@@ -35,10 +35,12 @@ public abstract record StressStrainLaw
 
     /// <summary>Stress at a strain, positive in tension.</summary>
     /// <param name="strain">Engineering strain, positive in tension.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The strain is not finite.</exception>
     public Pressure StressAt(Ratio strain) => Pressure.FromPascals(Stress(Guard.Finite(strain, nameof(strain))));
 
     /// <summary>Slope dσ/de of the law at a strain; at a kink, the slope of the part farther from zero.</summary>
     /// <param name="strain">Engineering strain, positive in tension.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The strain is not finite.</exception>
     public Pressure TangentModulusAt(Ratio strain) => Pressure.FromPascals(E * (1 - PlasticRate(Math.Abs(Guard.Finite(strain, nameof(strain))))));
 
     internal double Stress(double strain) => E * (strain - Math.Sign(strain) * PlasticStrain(Math.Abs(strain)));

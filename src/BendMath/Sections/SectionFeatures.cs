@@ -81,6 +81,14 @@ public sealed record SectionFeatures
         ? Outstands.First(leg => leg.IsRadial)
         : null;
 
+    /// <summary>Equal when all features are equal, outstand by outstand.</summary>
+    /// <param name="other">The features of another section.</param>
+    public bool Equals(SectionFeatures? other) => other is not null
+        && _radialDepth == other._radialDepth && _wall == other._wall && IsFlatEasyWay == other.IsFlatEasyWay && Outstands.SequenceEqual(other.Outstands);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_radialDepth, _wall, IsFlatEasyWay, Outstands.Count).GetHashCode();
+
     /// <summary>Radial depth, outstands and wall.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "radial depth {0:0.###} mm, {1} outstands", _radialDepth * 1e3, Outstands.Count);

@@ -31,6 +31,8 @@ public sealed class Settable
     public double Width;
 
     public double Depth { get; set; }
+
+    public IReadOnlyList<double> Depths { get; } = new[] { 1.0 };
 }
 
 /// <summary>Prints with the culture of the moment.</summary>

@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Reflection;
 
 namespace BendMath.Tests.Conventions;
@@ -34,6 +35,12 @@ internal static class RecordRules
         }
     }
 
+    /// <summary>A list that is an array behind its interface can be changed by whoever casts it back.</summary>
+    public static IEnumerable<string> OpenLists(object value) => value.GetType().GetProperties()
+        .Where(property => property.GetIndexParameters().Length == 0 && typeof(IEnumerable).IsAssignableFrom(property.PropertyType) && property.PropertyType != typeof(string))
+        .Where(property => property.GetValue(value) is Array { Length: > 0 } or IList { IsReadOnly: false, Count: > 0 })
+        .Select(property => $"{PublicApi.Name(property)} hands out a list that can be changed");
+
     private static bool IsClosedHierarchy(Type type) => type.IsAbstract && type
         .GetConstructors(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic)
         .Where(constructor => !PublicApi.IsCompilerGenerated(constructor))
@@ -56,6 +63,14 @@ public sealed class RecordRulesTests
     [InlineData(typeof(Faulty.Settable), "Settable.Width is a public field that can be changed")]
     public void A_faulty_type_is_reported_by_name(Type type, string expected) =>
         Assert.Contains(RecordRules.Violations(type), violation => violation.Contains(expected, StringComparison.Ordinal));
+
+    [Fact]
+    public void No_list_of_a_result_can_be_changed() =>
+        Assert.Empty(PublicApi.Types.Where(type => !type.IsEnum).SelectMany(ExampleValues.Of).SelectMany(RecordRules.OpenLists).Distinct());
+
+    [Fact]
+    public void A_list_that_can_be_changed_is_reported_by_name() =>
+        Assert.Contains(RecordRules.OpenLists(new Faulty.Settable()), violation => violation.Contains("Settable.Depths hands out a list", StringComparison.Ordinal));
 
     [Fact]
     public void A_sound_type_is_not_reported() => Assert.Empty(RecordRules.Violations(typeof(Faulty.Sound)));
