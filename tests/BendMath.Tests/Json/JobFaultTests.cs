@@ -120,6 +120,7 @@ public sealed class JobFaultTests
             string missing = Path.Combine(folder, "none.json");
             Assert.Equal($"There is no file \"{missing}\".", Assert.Single(RingJobFile.ReadFile(missing).Faults).Rule);
             Assert.Equal($"\"{folder}\" is a folder, not a job file.", Assert.Single(RingJobFile.ReadFile(folder).Faults).Rule);
+            Assert.Equal("The name of the file is empty.", Assert.Single(RingJobFile.ReadFile(string.Empty).Faults).Rule);
             string latin = Path.Combine(folder, "latin.json");
             File.WriteAllBytes(latin, [(byte)'{', 0xE9, (byte)'}']);
             Assert.Equal($"\"{latin}\" is not text in UTF-8; save it as UTF-8.", Assert.Single(RingJobFile.ReadFile(latin).Faults).Rule);
