@@ -33,7 +33,7 @@ internal static class BendAdvisories
                 curve.LargestStrain.Percent), Sources.Mechanics));
         }
 
-        return advisories;
+        return advisories.AsReadOnly();
     }
 
     private static IReadOnlyList<Advisory> Tight(BendAnalysis analysis, in BentState state)

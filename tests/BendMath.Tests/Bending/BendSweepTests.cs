@@ -40,9 +40,9 @@ public sealed class BendSweepTests
             {
                 LoadedBend loaded = analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(Radii[i])));
                 ReleasedBend released = loaded.Release(release);
-                Comparison.Relative(released.IsStraight ? double.PositiveInfinity : released.Ring.InsideRadius.Meters, finished[i], 1e-11);
-                Comparison.Relative(loaded.NeutralAxisFromInside.Meters, axes[i], 1e-12);
-                Comparison.Relative(loaded.BendingMoment.NewtonMeters, moments[i], 1e-12);
+                Near.Relative(released.IsStraight ? double.PositiveInfinity : released.Ring.InsideRadius.Meters, finished[i], 1e-11);
+                Near.Relative(loaded.NeutralAxisFromInside.Meters, axes[i], 1e-12);
+                Near.Relative(loaded.BendingMoment.NewtonMeters, moments[i], 1e-12);
             }
         }
     }
@@ -57,7 +57,7 @@ public sealed class BendSweepTests
         sweep.FinishedRadii(shuffled, mixed, Release.Free);
         for (int i = 0; i < shuffled.Length; i++)
         {
-            Comparison.Relative(inOrder[Array.IndexOf(Radii, shuffled[i])], mixed[i], 1e-10);
+            Near.Relative(inOrder[Array.IndexOf(Radii, shuffled[i])], mixed[i], 1e-10);
         }
     }
 
@@ -70,7 +70,7 @@ public sealed class BendSweepTests
         sweep.LoadedRadii(radii, radii, Release.Free);
         for (int i = 0; i < radii.Length; i++)
         {
-            Comparison.Relative(Radii[i], radii[i], 1e-10);
+            Near.Relative(Radii[i], radii[i], 1e-10);
         }
     }
 

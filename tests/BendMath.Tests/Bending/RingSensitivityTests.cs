@@ -36,10 +36,10 @@ public sealed class RingSensitivityTests
         RingSensitivity slopes = Released(Sections[section], Laws[law], Radius, release).Sensitivity;
         const double Step = 1e-5;
         double radius = (Finished(Sections[section], Laws[law], Radius * (1 + Step), release) - Finished(Sections[section], Laws[law], Radius * (1 - Step), release)) / (2 * Step * Radius);
-        Comparison.Relative(radius, slopes.PerLoadedRadius, 1e-7);
+        Near.Relative(radius, slopes.PerLoadedRadius, 1e-7);
         StressStrainLaw more = Laws[law].WithYield(Laws[law].YieldStress * (1 + Step)), less = Laws[law].WithYield(Laws[law].YieldStress * (1 - Step));
         double yield = (Finished(Sections[section], more, Radius, release) - Finished(Sections[section], less, Radius, release)) / (2 * Step * Laws[law].YieldStress.Megapascals);
-        Comparison.Relative(yield, slopes.PerMegapascalOfYield.Meters, 1e-6);
+        Near.Relative(yield, slopes.PerMegapascalOfYield.Meters, 1e-6);
     }
 
     [Fact]
@@ -51,8 +51,8 @@ public sealed class RingSensitivityTests
         double finished = Radius / (1 - 3 * x + 4 * x * x * x);
         FlatBar flat = new(Length.FromMillimeters(20), Length.FromMeters(Thickness));
         RingSensitivity slopes = Released(flat.EasyWay, Laws[0], Radius - Thickness / 2, Release.HeldFlat).Sensitivity;
-        Comparison.Relative(finished * finished / Radius * (3 - 12 * x * x) * x / 290, slopes.PerMegapascalOfYield.Meters, 1e-6);
-        Comparison.Relative(finished * finished / (Radius * Radius) * (1 - 8 * x * x * x), slopes.PerLoadedRadius, 1e-6);
+        Near.Relative(finished * finished / Radius * (3 - 12 * x * x) * x / 290, slopes.PerMegapascalOfYield.Meters, 1e-6);
+        Near.Relative(finished * finished / (Radius * Radius) * (1 - 8 * x * x * x), slopes.PerLoadedRadius, 1e-6);
     }
 
     [Fact]

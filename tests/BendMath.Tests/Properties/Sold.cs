@@ -117,14 +117,3 @@ internal static class Sold
         Gen.Elements(("steel", 210d, 235d), ("steel", 210d, 355d), ("aluminium", 70d, 150d), ("aluminium", 70d, 215d), ("stainless", 200d, 230d), ("stainless", 200d, 300d))
             .Select(grade => new Metal(grade.Item1, grade.Item2, grade.Item3, grade.Item2 * 1e3 * slope));
 }
-
-/// <summary>Equality to a relative tolerance.</summary>
-internal static class Near
-{
-    public static void Relative(double expected, double actual, double tolerance, string what) =>
-        Absolute(expected, actual, tolerance * Math.Abs(expected), what);
-
-    public static void Absolute(double expected, double actual, double tolerance, string what) => Assert.True(
-        Math.Abs(actual - expected) <= tolerance,
-        FormattableString.Invariant($"{what}: expected {expected:R}, found {actual:R}, apart by {actual - expected:0.##e+0}, allowed {tolerance:0.##e+0}"));
-}
