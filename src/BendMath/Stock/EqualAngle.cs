@@ -55,8 +55,8 @@ public sealed record EqualAngle : BarStock
         _leg = Guard.Positive(leg, nameof(leg));
         _thickness = Guard.Positive(thickness, nameof(thickness));
         AngleOutline.Check(leg, _leg, nameof(leg), _thickness, fillets);
-        FlangeOut = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: true);
-        FlangeIn = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: false);
+        FlangeOut = AngleOutline.FlangeOut(this, _leg, _leg, _thickness, fillets);
+        FlangeIn = AngleOutline.FlangeIn(FlangeOut, _leg, _leg, _thickness);
         Orientations = [FlangeOut, FlangeIn];
     }
 
