@@ -48,10 +48,10 @@ internal readonly record struct EqualAreaAxis
     {
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
-        for (int i = 0; i < count; i++)
+        foreach (ref readonly MonotonePiece piece in pieces.AsSpan(0, count))
         {
-            low = Math.Min(low, pieces[i].Bottom);
-            high = Math.Max(high, pieces[i].Top);
+            low = piece.Bottom < low ? piece.Bottom : low;
+            high = piece.Top > high ? piece.Top : high;
         }
 
         (double level, double below) = Halving(pieces, count, area, low, high, centroid);

@@ -13,20 +13,20 @@ internal readonly struct LevelCut
         {
             if (piece.Bottom >= level)
             {
-                bandTop = Math.Min(bandTop, piece.Bottom);
+                bandTop = piece.Bottom < bandTop ? piece.Bottom : bandTop;
                 continue;
             }
 
             if (piece.Top <= level)
             {
-                bandBottom = Math.Max(bandBottom, piece.Top);
+                bandBottom = piece.Top > bandBottom ? piece.Top : bandBottom;
                 area += piece.Area;
                 first += piece.FirstMoment;
                 continue;
             }
 
-            bandBottom = Math.Max(bandBottom, piece.Bottom);
-            bandTop = Math.Min(bandTop, piece.Top);
+            bandBottom = piece.Bottom > bandBottom ? piece.Bottom : bandBottom;
+            bandTop = piece.Top < bandTop ? piece.Top : bandTop;
             if (piece.Radius == 0)
             {
                 double d = level - piece.Bottom;
