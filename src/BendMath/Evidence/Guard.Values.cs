@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -15,6 +16,9 @@ internal static partial class Guard
     public static ArgumentOutOfRangeException Fault(string name, ReciprocalLength value, string rule) => Fault(
         name, rule, InverseMeter.Text(InverseMeters(value, name)));
 
+    /// <summary>Metres to the fourth, greater than zero.</summary>
+    public static double Positive(AreaMomentOfInertia value, string name) => Positive(MetersToTheFourth(value, name), name, MillimeterToTheFourth);
+
     /// <summary>The value itself, or an exception by name when the enumeration does not define it.</summary>
     public static TEnum Defined<TEnum>(TEnum value, string name)
         where TEnum : struct, Enum =>
@@ -30,6 +34,23 @@ internal static partial class Guard
     public static string NotEmpty(string? value, string name) => string.IsNullOrWhiteSpace(NotNull(value, name))
         ? throw new ArgumentException($"{name} must not be empty.", name)
         : value!;
+
+    /// <summary>A copy of the list, or an exception by name when the list or an item is null or there are too few items.</summary>
+    public static T[] Items<T>(IReadOnlyList<T>? items, string name, int atLeast)
+        where T : class
+    {
+        T[] copy = [.. NotNull(items, name)];
+        return copy.Length < atLeast
+            ? throw new ArgumentException(string.Format(CultureInfo.InvariantCulture, "{0} must hold at least {1}, but holds {2}.", name, atLeast, copy.Length), name)
+            : Array.IndexOf(copy, null) is >= 0 and int place
+            ? throw new ArgumentException(string.Format(CultureInfo.InvariantCulture, "{0} must not hold null, but does at place {1}.", name, place + 1), name)
+            : copy;
+    }
+
+    private static double MetersToTheFourth(AreaMomentOfInertia value, string name) =>
+        Array.IndexOf(AreaMomentOfInertia.Units, value.Unit) >= 0
+            ? Convert(value, name, static quantity => quantity.MetersToTheFourth)
+            : throw UnknownUnit(name, nameof(AreaMomentOfInertiaUnit), (int)value.Unit);
 
     private static double InverseMeters(ReciprocalLength value, string name) =>
         (int)value.Unit == (int)ReciprocalLengthUnit.InverseMeter ? value.Value

@@ -43,14 +43,10 @@ internal readonly struct ArcTerm(double centerY, double radius, double widthFact
     /// The angle φ of the level, y = CenterY + r·sin φ, in [−π/2, π/2]. Taken from both u and s: near the ends of the arc an arcsine of u/r turns one
     /// rounding into an angle of 1e-8, which u·s does not cancel.
     /// </summary>
-    public double AngleAt(double y) => Math.Atan2(y - CenterY, HalfChord(y));
-
-    /// <summary>∫s dy and ∫y·s dy between two levels, closed form: ∫s du = (u·s + r²·φ)/2, ∫u·s du = −s³/3.</summary>
-    public (double S0, double S1) Integrals(double from, double to)
+    public double AngleAt(double y)
     {
-        double sFrom = HalfChord(from);
-        double sTo = HalfChord(to);
-        double s0 = ((to - CenterY) * sTo - (from - CenterY) * sFrom + Radius * Radius * (AngleAt(to) - AngleAt(from))) / 2;
-        return (s0, CenterY * s0 + (sFrom * sFrom * sFrom - sTo * sTo * sTo) / 3);
+        double u = y - CenterY;
+        double s = HalfChord(y);
+        return s == 0 ? (u > 0 ? Math.PI / 2 : -Math.PI / 2) : u == 0 ? 0 : Math.Atan2(u, s);
     }
 }

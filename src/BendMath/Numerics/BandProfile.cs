@@ -32,47 +32,28 @@ internal sealed class BandProfile
     public double Height => Bands[Bands.Length - 1].Top;
 
     /// <summary>Builds the profile of loops whose lowest point is at y = 0.</summary>
-    public static BandProfile Of(IReadOnlyList<Edge[]> loops)
-    {
-        AreaMoments moments = AreaMoments.Of(loops);
-        List<Piece> pieces = Pieces(loops, moments.CentroidZ);
-        double[] levels = Levels(pieces);
-        Band[] bands = new Band[levels.Length - 1];
-        List<ArcTerm> arcs = [];
-        for (int i = 0; i < bands.Length; i++)
-        {
-            bands[i] = BandBetween(levels[i], levels[i + 1], pieces, arcs);
-        }
+    public static BandProfile Of(Edge[][] loops) => Of(loops, AreaMoments.Of(loops));
 
-        return new(bands, [.. arcs], moments);
-    }
-
-    /// <summary>Area of the part below the level and its first moment about y = 0.</summary>
-    public (double Area, double FirstMoment) Below(double level)
+    /// <summary>Builds the profile of loops whose lowest point is at y = 0 and whose moments are known.</summary>
+    public static BandProfile Of(Edge[][] loops, in AreaMoments moments)
     {
-        double area = 0;
-        double first = 0;
-        foreach (Band band in Bands)
+        MonotonePiece[] pieces = MonotonePiece.Rent(loops, moments.CentroidZ, axial: false, out int count);
+        try
         {
-            if (level <= band.Bottom)
+            double[] levels = Levels(pieces, count);
+            Band[] bands = new Band[levels.Length - 1];
+            List<ArcTerm> arcs = [];
+            for (int i = 0; i < bands.Length; i++)
             {
-                break;
+                bands[i] = BandBetween(levels[i], levels[i + 1], pieces.AsSpan(0, count), arcs);
             }
 
-            double top = Math.Min(level, band.Top);
-            double d = top - band.Bottom;
-            area += d * (band.Width0 + d * band.Width1 / 2);
-            first += d * (band.Bottom * (band.Width0 + d * band.Width1 / 2) + d * (band.Width0 / 2 + d * band.Width1 / 3));
-            for (int i = band.FirstArc; i < band.EndArc; i++)
-            {
-                ArcTerm arc = Arcs[i];
-                (double s0, double s1) = arc.Integrals(band.Bottom, top);
-                area += arc.WidthFactor * s0;
-                first += arc.WidthFactor * s1;
-            }
+            return new(bands, [.. arcs], moments);
         }
-
-        return (area, first);
+        finally
+        {
+            MonotonePiece.Return(pieces);
+        }
     }
 
     /// <summary>Chord width at the level.</summary>
@@ -95,84 +76,36 @@ internal sealed class BandProfile
         return 0;
     }
 
-    private static List<Piece> Pieces(IReadOnlyList<Edge[]> loops, double centroidZ)
+    private static double[] Levels(MonotonePiece[] pieces, int count)
     {
-        List<Piece> pieces = [];
-        foreach (Edge[] loop in loops)
+        double[] levels = new double[2 * count];
+        for (int i = 0; i < count; i++)
         {
-            foreach (Edge edge in loop)
+            levels[2 * i] = pieces[i].Bottom;
+            levels[2 * i + 1] = pieces[i].Top;
+        }
+
+        Array.Sort(levels);
+        double same = 1e-13 * (levels[levels.Length - 1] - levels[0]);
+        int kept = 1;
+        foreach (double y in levels)
+        {
+            if (y - levels[kept - 1] > same)
             {
-                if (!edge.IsArc)
-                {
-                    if (edge.Y1 != edge.Y2)
-                    {
-                        pieces.Add(Piece.Line(edge, centroidZ));
-                    }
-
-                    continue;
-                }
-
-                AddMonotoneArcs(edge, centroidZ, pieces);
+                levels[kept++] = y;
             }
         }
 
-        return pieces;
+        Array.Resize(ref levels, kept);
+        return levels;
     }
 
-    /// <summary>Cuts an arc at its highest and lowest points, φ = π/2 + kπ, so that y is monotone along each piece.</summary>
-    private static void AddMonotoneArcs(in Edge edge, double centroidZ, List<Piece> pieces)
-    {
-        const double Slack = 1e-12;
-        double low = Math.Min(edge.StartAngle, edge.StartAngle + edge.Sweep);
-        double high = Math.Max(edge.StartAngle, edge.StartAngle + edge.Sweep);
-        double from = low;
-        double yFrom = edge.Sweep > 0 ? edge.Y1 : edge.Y2;
-        double yEnd = edge.Sweep > 0 ? edge.Y2 : edge.Y1;
-        int k = (int)Math.Floor(low / Math.PI - 0.5) + 1;
-        while (true)
-        {
-            double cut = (k + 0.5) * Math.PI;
-            bool last = cut >= high - Slack;
-            double to = last ? high : cut;
-            double yTo = last ? yEnd : edge.CenterY + (k % 2 == 0 ? edge.Radius : -edge.Radius);
-            if (to - from > Slack)
-            {
-                pieces.Add(Piece.Arc(edge, centroidZ, (from + to) / 2, yFrom, yTo));
-            }
-
-            if (last)
-            {
-                return;
-            }
-
-            from = to;
-            yFrom = yTo;
-            k++;
-        }
-    }
-
-    private static double[] Levels(List<Piece> pieces)
-    {
-        double[] all = [.. pieces.SelectMany(p => new[] { p.Bottom, p.Top }).OrderBy(y => y)];
-        double same = 1e-13 * (all[all.Length - 1] - all[0]);
-        List<double> levels = [all[0]];
-        foreach (double y in all)
-        {
-            if (y - levels[levels.Count - 1] > same)
-            {
-                levels.Add(y);
-            }
-        }
-
-        return [.. levels];
-    }
-
-    private static Band BandBetween(double bottom, double top, List<Piece> pieces, List<ArcTerm> arcs)
+    private static Band BandBetween(double bottom, double top, ReadOnlySpan<MonotonePiece> pieces, List<ArcTerm> arcs)
     {
         double middle = (bottom + top) / 2;
         int firstArc = arcs.Count;
         double w0 = 0, w1 = 0, q0 = 0, q1 = 0, q2 = 0;
-        foreach (Piece piece in pieces)
+        foreach (ref readonly MonotonePiece piece in pieces)
         {
             if (piece.Bottom >= middle || piece.Top <= middle)
             {
@@ -213,53 +146,5 @@ internal sealed class BandProfile
         }
 
         arcs.Add(added);
-    }
-
-    /// <summary>A part of an edge along which y is monotone. Sign is +1 where a counter-clockwise loop climbs; Z is taken from the centroid.</summary>
-    private readonly struct Piece
-    {
-        private Piece(double bottom, double top, int sign, double z, double slope, double centerY, double radius, int side)
-        {
-            Bottom = bottom;
-            Top = top;
-            Sign = sign;
-            Z = z;
-            Slope = slope;
-            CenterY = centerY;
-            Radius = radius;
-            Side = side;
-        }
-
-        public double Bottom { get; }
-
-        public double Top { get; }
-
-        public int Sign { get; }
-
-        public double Z { get; }
-
-        public double Slope { get; }
-
-        public double CenterY { get; }
-
-        public double Radius { get; }
-
-        public int Side { get; }
-
-        public static Piece Line(in Edge edge, double centroidZ)
-        {
-            bool climbs = edge.Y2 > edge.Y1;
-            double slope = (edge.Z2 - edge.Z1) / (edge.Y2 - edge.Y1);
-            return climbs
-                ? new(edge.Y1, edge.Y2, 1, edge.Z1 - centroidZ, slope, 0, 0, 0)
-                : new(edge.Y2, edge.Y1, -1, edge.Z2 - centroidZ, slope, 0, 0, 0);
-        }
-
-        public static Piece Arc(in Edge edge, double centroidZ, double middleAngle, double y1, double y2)
-        {
-            int side = Math.Cos(middleAngle) > 0 ? 1 : -1;
-            int sign = edge.Sweep > 0 ? side : -side;
-            return new(Math.Min(y1, y2), Math.Max(y1, y2), sign, edge.CenterZ - centroidZ, 0, edge.CenterY, edge.Radius, side);
-        }
     }
 }

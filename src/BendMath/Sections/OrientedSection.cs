@@ -6,24 +6,47 @@ namespace BendMath;
 /// <summary>A section as it lies in the bender: it knows its inside face. Made by the orientation members of the stock shapes. Immutable and thread-safe.</summary>
 public sealed class OrientedSection
 {
-    internal OrientedSection(string stockName, string orientation, IReadOnlyList<Edge[]> loops, double width, SectionFeatures features)
+    private readonly object _stock;
+
+    private readonly OrientedSection? _mirrorImage;
+
+    // Figures are computed when first asked for. Two threads that ask at once compute the same; the first to finish is kept.
+    private Edge[][]? _loops;
+
+    private SectionProperties? _properties;
+
+    private BandProfile? _profile;
+
+    private Outline? _outline;
+
+    /// <param name="stock">What prints itself as the name of the stock; asked only when the name is read.</param>
+    /// <param name="orientation">How it lies.</param>
+    /// <param name="loops">Outer loop counter-clockwise, then holes clockwise; the lowest y and z are zero.</param>
+    /// <param name="features">For the distortion checks.</param>
+    internal OrientedSection(object stock, string orientation, Edge[][] loops, SectionFeatures features)
     {
-        StockName = stockName;
+        _stock = stock;
+        _loops = loops;
         Orientation = orientation;
         Features = features;
-        Loops = loops;
-        Profile = BandProfile.Of(loops);
-        Properties = new(Profile, width);
+    }
+
+    private OrientedSection(OrientedSection mirrorImage, string orientation, SectionFeatures features)
+    {
+        _stock = mirrorImage._stock;
+        _mirrorImage = mirrorImage;
+        Orientation = orientation;
+        Features = features;
     }
 
     /// <summary>The stock the section is of, such as <c>angle 30 × 30 × 3 mm</c>.</summary>
-    public string StockName { get; }
+    public string StockName => _stock.ToString()!;
 
     /// <summary>How it lies, such as <c>flange out</c>; empty for shapes that lie one way only.</summary>
     public string Orientation { get; }
 
     /// <summary>Area, centroid, second moments, moduli and axes.</summary>
-    public SectionProperties Properties { get; }
+    public SectionProperties Properties => _properties ?? Once.Keep(ref _properties, new(Loops));
 
     /// <summary>Legs, walls and depth, for the distortion checks.</summary>
     public SectionFeatures Features { get; }
@@ -31,14 +54,22 @@ public sealed class OrientedSection
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
 
-    internal IReadOnlyList<Edge[]> Loops { get; }
+    /// <summary>
+    /// The outline for drawing and CAD. Its x is the axial coordinate z of the section, its y the radial coordinate from the inside face outward.
+    /// </summary>
+    public Outline Outline => _outline ?? Once.Keep(ref _outline, new(Loops, []));
 
-    internal BandProfile Profile { get; }
+    internal Edge[][] Loops => _loops ?? Once.Keep(ref _loops, MirroredLoops(_mirrorImage!));
+
+    internal BandProfile Profile => _profile ?? Once.Keep(ref _profile, BandProfile.Of(Loops, Properties.Moments));
 
     internal double Height => Properties.Height;
 
     /// <summary>Stock and orientation.</summary>
     public override string ToString() => Orientation.Length == 0 ? StockName : StockName + ", " + Orientation;
+
+    /// <summary>The section with y replaced by h − y, such as flange in for flange out; z is not mirrored.</summary>
+    internal OrientedSection Mirrored(string orientation, SectionFeatures features) => new(this, orientation, features);
 
     /// <summary>The level of a fiber in metres from the inside face, or an exception by name when it lies outside the section.</summary>
     internal double LevelOf(Length fromInside, string name)
@@ -47,5 +78,23 @@ public sealed class OrientedSection
         return level <= Height * (1 + 1e-12)
             ? Math.Min(level, Height)
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(Height)}");
+    }
+
+    private static Edge[][] MirroredLoops(OrientedSection image)
+    {
+        Edge[][] mirrored = new Edge[image.Loops.Length][];
+        for (int i = 0; i < mirrored.Length; i++)
+        {
+            Edge[] loop = image.Loops[i];
+            Edge[] edges = new Edge[loop.Length];
+            for (int j = 0; j < edges.Length; j++)
+            {
+                edges[j] = loop[edges.Length - 1 - j].MirroredInY(image.Height);
+            }
+
+            mirrored[i] = edges;
+        }
+
+        return mirrored;
     }
 }

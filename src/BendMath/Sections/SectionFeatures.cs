@@ -23,6 +23,20 @@ public sealed record Outstand
 
     private readonly double _thickness;
 
+    /// <summary>Makes an outstand, for an outline that cannot tell its own.</summary>
+    /// <param name="length">Full length of the leg, from the heel; greater than the thickness.</param>
+    /// <param name="thickness">Thickness of the leg, greater than zero.</param>
+    /// <param name="freeEdge">Where the free edge lies.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, the leg is not longer than it is thick, or the place is not defined.</exception>
+    public Outstand(Length length, Length thickness, FreeEdge freeEdge)
+        : this(Guard.Positive(length, nameof(length)), Guard.Positive(thickness, nameof(thickness)), Guard.Defined(freeEdge, nameof(freeEdge)))
+    {
+        if (_length <= _thickness)
+        {
+            throw Guard.Fault(nameof(length), length, $"must be greater than the thickness, {Guard.Text(thickness)}");
+        }
+    }
+
     internal Outstand(double length, double thickness, FreeEdge freeEdge)
     {
         _length = length;
@@ -64,10 +78,13 @@ public sealed record SectionFeatures
         IsFlatEasyWay = flatEasyWay;
     }
 
+    /// <summary>Whether anybody said what stands out: false for an outline from a drawing that came without that word, whose list of outstands is then empty.</summary>
+    public bool OutstandsAreKnown { get; private init; } = true;
+
     /// <summary>The leg, width or diameter in the plane of the ring, the measure of the leg-to-radius ratio.</summary>
     public Length RadialDepth => Length.FromMeters(_radialDepth);
 
-    /// <summary>Legs and flanges with a free edge; empty for solid bars and tubes.</summary>
+    /// <summary>Legs and flanges with a free edge; empty for solid bars and tubes, and where <see cref="OutstandsAreKnown"/> is false.</summary>
     public IReadOnlyList<Outstand> Outstands { get; }
 
     /// <summary>Wall thickness of a tube, or null.</summary>
@@ -84,10 +101,13 @@ public sealed record SectionFeatures
     /// <summary>Equal when all features are equal, outstand by outstand.</summary>
     /// <param name="other">The features of another section.</param>
     public bool Equals(SectionFeatures? other) => other is not null
-        && _radialDepth == other._radialDepth && _wall == other._wall && IsFlatEasyWay == other.IsFlatEasyWay && Outstands.SequenceEqual(other.Outstands);
+        && _radialDepth == other._radialDepth && _wall == other._wall && IsFlatEasyWay == other.IsFlatEasyWay && OutstandsAreKnown == other.OutstandsAreKnown && Outstands.SequenceEqual(other.Outstands);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_radialDepth, _wall, IsFlatEasyWay, Outstands.Count).GetHashCode();
+
+    /// <summary>Features of an outline from a drawing.</summary>
+    internal static SectionFeatures OfOutline(double radialDepth, IReadOnlyList<Outstand>? outstands) => new(radialDepth, outstands) { OutstandsAreKnown = outstands is not null };
 
     /// <summary>Radial depth, outstands and wall.</summary>
     public override string ToString() => string.Format(

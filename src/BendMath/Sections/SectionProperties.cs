@@ -17,15 +17,21 @@ public sealed record SectionProperties
 {
     private readonly AreaMoments _moments;
 
-    internal SectionProperties(BandProfile profile, double width)
+    private readonly EqualAreaAxis _radial;
+
+    private readonly EqualAreaAxis _axial;
+
+    private readonly Edge[][] _loops;
+
+    internal SectionProperties(Edge[][] loops)
     {
-        _moments = profile.Moments;
-        Height = profile.Height;
-        Breadth = width;
-        EqualArea = EqualAreaLevel(profile);
-        Plastic = PlasticModulusOf(profile, EqualArea);
+        _loops = loops;
+        _moments = AreaMoments.Of(loops);
+        _radial = EqualAreaAxis.Of(loops, _moments, axial: false);
+        _axial = EqualAreaAxis.Of(loops, _moments, axial: true);
         double mean = (_moments.SecondY + _moments.SecondZ) / 2;
-        double half = Math.Sqrt(Math.Pow((_moments.SecondY - _moments.SecondZ) / 2, 2) + _moments.Product * _moments.Product);
+        double difference = (_moments.SecondY - _moments.SecondZ) / 2;
+        double half = Math.Sqrt(difference * difference + _moments.Product * _moments.Product);
         PrincipalMajor = mean + half;
         PrincipalMinor = mean - half;
     }
@@ -66,9 +72,7 @@ public sealed record SectionProperties
     /// Range: any section; a square or round has no distinct principal axes.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Angle PrincipalAxisAngle => Angle.FromRadians(PrincipalMajor - PrincipalMinor <= 1e-12 * PrincipalMajor
-        ? 0
-        : -0.5 * Math.Atan2(2 * _moments.Product, _moments.SecondY - _moments.SecondZ));
+    public Angle PrincipalAxisAngle => Angle.FromRadians(PrincipalAngle);
 
     /// <summary>Elastic section modulus to the inside face, I_b/ȳ.</summary>
     public Volume ElasticModulusInside => Volume.FromCubicMeters(_moments.SecondY / _moments.CentroidY);
@@ -76,11 +80,29 @@ public sealed record SectionProperties
     /// <summary>Elastic section modulus to the outside face, I_b/(h − ȳ).</summary>
     public Volume ElasticModulusOutside => Volume.FromCubicMeters(_moments.SecondY / (Height - _moments.CentroidY));
 
+    /// <summary>Elastic section modulus about the radial axis to the edge at z = 0, I_r/z̄.</summary>
+    public Volume ElasticModulusAboutRadialAxisNear => Volume.FromCubicMeters(_moments.SecondZ / _moments.CentroidZ);
+
+    /// <summary>Elastic section modulus about the radial axis to the edge at z = width, I_r/(width − z̄).</summary>
+    public Volume ElasticModulusAboutRadialAxisFar => Volume.FromCubicMeters(_moments.SecondZ / (Breadth - _moments.CentroidZ));
+
+    /// <summary>Smaller elastic section modulus about the major principal axis, I_max over the farthest distance of the outline from that axis.</summary>
+    public Volume PrincipalElasticModulusMajor => Volume.FromCubicMeters(PrincipalMajor / Reach(PrincipalAngle));
+
+    /// <summary>Smaller elastic section modulus about the minor principal axis, I_min over the farthest distance of the outline from that axis.</summary>
+    public Volume PrincipalElasticModulusMinor => Volume.FromCubicMeters(PrincipalMinor / Reach(PrincipalAngle + Math.PI / 2));
+
     /// <summary>Distance y_p of the equal-area axis from the inside face: the neutral axis of a fully plastic section.</summary>
     public Length EqualAreaAxisFromInside => Length.FromMeters(EqualArea);
 
     /// <summary>Plastic section modulus Z about the bending axis.</summary>
     public Volume PlasticModulus => Volume.FromCubicMeters(Plastic);
+
+    /// <summary>Position z_p of the radial equal-area axis, measured like <see cref="CentroidAxial"/>.</summary>
+    public Length EqualAreaAxisAxial => Length.FromMeters(_axial.Level);
+
+    /// <summary>Plastic section modulus ∫|z − z_p| dA about the radial axis.</summary>
+    public Volume PlasticModulusAboutRadialAxis => Volume.FromCubicMeters(_axial.Modulus);
 
     /// <summary>Z over the smaller elastic modulus: fully plastic moment over moment at first yield.</summary>
     public double ShapeFactor => Plastic * Math.Max(_moments.CentroidY, Height - _moments.CentroidY) / _moments.SecondY;
@@ -91,16 +113,31 @@ public sealed record SectionProperties
     /// <summary>Radius of gyration about the radial axis, √(I_r/A).</summary>
     public Length RadiusOfGyrationAboutRadialAxis => Length.FromMeters(Math.Sqrt(_moments.SecondZ / _moments.Area));
 
-    /// <summary>Length of the outline, the outlines of holes included.</summary>
+    /// <summary>Radius of gyration about the major principal axis, √(I_max/A).</summary>
+    public Length PrincipalRadiusOfGyrationMajor => Length.FromMeters(Math.Sqrt(PrincipalMajor / _moments.Area));
+
+    /// <summary>Radius of gyration about the minor principal axis, √(I_min/A): the smallest of all.</summary>
+    public Length PrincipalRadiusOfGyrationMinor => Length.FromMeters(Math.Sqrt(PrincipalMinor / _moments.Area));
+
+    /// <summary>Length of the outline, the outlines of holes included: the whole surface of the bar per unit of length.</summary>
     public Length Perimeter => Length.FromMeters(_moments.Perimeter);
 
-    internal double Height { get; }
+    /// <summary>Length of the outer outline alone: the surface to paint or galvanize from outside, per unit of length.</summary>
+    public Length OuterPerimeter => Length.FromMeters(_moments.OuterPerimeter);
 
-    internal double Breadth { get; }
+    internal AreaMoments Moments => _moments;
 
-    internal double EqualArea { get; }
+    internal double Height => _radial.High;
 
-    internal double Plastic { get; }
+    internal double Breadth => _axial.High;
+
+    internal double EqualArea => _radial.Level;
+
+    internal double Plastic => _radial.Modulus;
+
+    private double PrincipalAngle => PrincipalMajor - PrincipalMinor <= 1e-12 * PrincipalMajor
+        ? 0
+        : -0.5 * Math.Atan2(2 * _moments.Product, _moments.SecondY - _moments.SecondZ);
 
     internal double PrincipalMajor { get; }
 
@@ -112,6 +149,13 @@ public sealed record SectionProperties
     public LinearDensity MassPerLength(Density density) =>
         LinearDensity.FromKilogramsPerMeter(_moments.Area * Guard.Positive(density, nameof(density)));
 
+    /// <summary>Equal when area, centroid, second moments, extents and equal-area axes are the same to the last bit.</summary>
+    /// <param name="other">Other properties.</param>
+    public bool Equals(SectionProperties? other) => other is not null && _moments == other._moments && _radial == other._radial && _axial == other._axial;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_moments, _radial, _axial).GetHashCode();
+
     /// <summary>Area, depth, centroid and equal-area axis, in millimetres.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
@@ -122,22 +166,29 @@ public sealed record SectionProperties
         EqualArea * 1e3,
         _moments.SecondY * 1e12);
 
-    private static double EqualAreaLevel(BandProfile profile)
+    /// <summary>Farthest distance of the outline from the axis through the centroid that leans by the angle from the bending axis.</summary>
+    private double Reach(double angle)
     {
-        AreaBelow function = new(profile);
-        return Newton.Root(ref function, 0, profile.Height, profile.Moments.CentroidY, rises: true, 1e-16 * profile.Moments.Area);
-    }
+        double sine = Math.Sin(angle);
+        double cosine = Math.Cos(angle);
+        double farthest = 0;
+        foreach (Edge[] loop in _loops)
+        {
+            foreach (ref readonly Edge edge in loop.AsSpan())
+            {
+                // Distances grow along the direction φ = angle + 90°; an arc that faces it, or the opposite, reaches one radius beyond its center.
+                farthest = Math.Max(farthest, Math.Abs(Across(edge.Y1, edge.Z1)));
+                if (edge.IsArc)
+                {
+                    double center = Across(edge.CenterY, edge.CenterZ);
+                    farthest = edge.Faces(angle + Math.PI / 2) ? Math.Max(farthest, Math.Abs(center + edge.Radius)) : farthest;
+                    farthest = edge.Faces(angle - Math.PI / 2) ? Math.Max(farthest, Math.Abs(center - edge.Radius)) : farthest;
+                }
+            }
+        }
 
-    /// <summary>Z = first moment above the level minus first moment below it, about the level.</summary>
-    private static double PlasticModulusOf(BandProfile profile, double level)
-    {
-        (double area, double first) = profile.Below(level);
-        double total = profile.Moments.Area;
-        return profile.Moments.CentroidY * total - 2 * first - level * (total - 2 * area);
-    }
+        return farthest;
 
-    private readonly struct AreaBelow(BandProfile profile) : IDifferentiable
-    {
-        public (double Value, double Slope) At(double x) => (profile.Below(x).Area - profile.Moments.Area / 2, profile.WidthAt(x));
+        double Across(double y, double z) => (y - _moments.CentroidY) * cosine - (z - _moments.CentroidZ) * sine;
     }
 }

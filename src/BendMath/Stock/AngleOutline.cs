@@ -23,50 +23,54 @@ internal static class AngleOutline
         }
     }
 
-    public static OrientedSection Oriented(string name, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
+    public static OrientedSection FlangeOut(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets) => new(
+        stock, "flange out", [Outline(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters)], Features(radialLeg, axialLeg, thickness, FreeEdge.Outside));
+
+    public static OrientedSection FlangeIn(OrientedSection flangeOut, double radialLeg, double axialLeg, double thickness) =>
+        flangeOut.Mirrored("flange in", Features(radialLeg, axialLeg, thickness, FreeEdge.Inside));
+
+    public static OrientedSection Oriented(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
     {
-        Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
-        Outstand radial = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
-        Outstand axial = new(axialLeg, thickness, FreeEdge.Side);
-        return new(
-            name,
-            flangeOut ? "flange out" : "flange in",
-            [flangeOut ? outline : [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(radialLeg))]],
-            axialLeg,
-            new SectionFeatures(radialLeg, [radial, axial]));
+        OrientedSection outward = FlangeOut(stock, radialLeg, axialLeg, thickness, fillets);
+        return flangeOut ? outward : FlangeIn(outward, radialLeg, axialLeg, thickness);
     }
 
-    private static Edge[] FlangeOut(double a, double b, double t, double root, double toe)
+    private static SectionFeatures Features(double radialLeg, double axialLeg, double thickness, FreeEdge toe) =>
+        new(radialLeg, [new(radialLeg, thickness, toe), new(axialLeg, thickness, FreeEdge.Side)]);
+
+    private static Edge[] Outline(double a, double b, double t, double root, double toe)
     {
-        List<Edge> edges = [Edge.Line(0, 0, 0, b)];
+        Edge[] edges = new Edge[4 + (toe < t ? 2 : 0) + (toe > 0 ? 2 : 0) + (root > 0 ? 1 : 0)];
+        int count = 0;
+        edges[count++] = Edge.Line(0, 0, 0, b);
         if (toe < t)
         {
-            edges.Add(Edge.Line(0, b, t - toe, b));
+            edges[count++] = Edge.Line(0, b, t - toe, b);
         }
 
         if (toe > 0)
         {
-            edges.Add(Edge.Fillet(t - toe, b, t, b - toe, t - toe, b - toe, counterClockwise: true));
+            edges[count++] = Edge.Fillet(t - toe, b, t, b - toe, t - toe, b - toe, counterClockwise: true);
         }
 
-        edges.Add(Edge.Line(t, b - toe, t, t + root));
+        edges[count++] = Edge.Line(t, b - toe, t, t + root);
         if (root > 0)
         {
-            edges.Add(Edge.Fillet(t, t + root, t + root, t, t + root, t + root, counterClockwise: false));
+            edges[count++] = Edge.Fillet(t, t + root, t + root, t, t + root, t + root, counterClockwise: false);
         }
 
-        edges.Add(Edge.Line(t + root, t, a - toe, t));
+        edges[count++] = Edge.Line(t + root, t, a - toe, t);
         if (toe > 0)
         {
-            edges.Add(Edge.Fillet(a - toe, t, a, t - toe, a - toe, t - toe, counterClockwise: true));
+            edges[count++] = Edge.Fillet(a - toe, t, a, t - toe, a - toe, t - toe, counterClockwise: true);
         }
 
         if (toe < t)
         {
-            edges.Add(Edge.Line(a, t - toe, a, 0));
+            edges[count++] = Edge.Line(a, t - toe, a, 0);
         }
 
-        edges.Add(Edge.Line(a, 0, 0, 0));
-        return [.. edges];
+        edges[count] = Edge.Line(a, 0, 0, 0);
+        return edges;
     }
 }

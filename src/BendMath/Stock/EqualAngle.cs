@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
@@ -43,6 +44,12 @@ public sealed record EqualAngle : BarStock
 
     private readonly double _thickness;
 
+    private OrientedSection? _flangeOut;
+
+    private OrientedSection? _flangeIn;
+
+    private IReadOnlyList<OrientedSection>? _orientations;
+
     /// <summary>Makes the angle from its dimensions.</summary>
     /// <param name="leg">Length of each leg, measured outside; greater than the thickness and both fillets together.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
@@ -55,9 +62,6 @@ public sealed record EqualAngle : BarStock
         _leg = Guard.Positive(leg, nameof(leg));
         _thickness = Guard.Positive(thickness, nameof(thickness));
         AngleOutline.Check(leg, _leg, nameof(leg), _thickness, fillets);
-        FlangeOut = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: true);
-        FlangeIn = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: false);
-        Orientations = [FlangeOut, FlangeIn];
     }
 
     /// <summary>Length of each leg.</summary>
@@ -70,16 +74,16 @@ public sealed record EqualAngle : BarStock
     public AngleFillets Fillets { get; }
 
     /// <summary>Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.</summary>
-    public OrientedSection FlangeOut { get; }
+    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.FlangeOut(this, _leg, _leg, _thickness, Fillets));
 
     /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
-    public OrientedSection FlangeIn { get; }
+    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.FlangeIn(FlangeOut, _leg, _leg, _thickness));
 
     /// <inheritdoc/>
     public override string Name => Millimeters("angle", _leg, _leg, _thickness);
 
     /// <inheritdoc/>
-    public override IReadOnlyList<OrientedSection> Orientations { get; }
+    public override IReadOnlyList<OrientedSection> Orientations => _orientations ?? Once.Keep(ref _orientations, [FlangeOut, FlangeIn]);
 
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another angle.</param>

@@ -13,7 +13,7 @@ public sealed record RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(Name, string.Empty, [Circle(_diameter / 2, _diameter / 2, hole: false)], _diameter, new SectionFeatures(_diameter));
+        Section = new(this, string.Empty, [Circle(_diameter / 2, _diameter / 2, hole: false)], new SectionFeatures(_diameter));
         Orientations = [Section];
     }
 

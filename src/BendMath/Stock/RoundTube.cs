@@ -24,7 +24,7 @@ public sealed record RoundTube : BarStock
         }
 
         Section = new(
-            Name, string.Empty, [Circle(radius, radius, hole: false), Circle(radius, radius - _wall, hole: true)], _diameter, new SectionFeatures(_diameter, wall: _wall));
+            this, string.Empty, [Circle(radius, radius, hole: false), Circle(radius, radius - _wall, hole: true)], new SectionFeatures(_diameter, wall: _wall));
         Orientations = [Section];
     }
 

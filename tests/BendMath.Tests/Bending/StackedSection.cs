@@ -44,6 +44,6 @@ internal static class StackedSection
             }
         }
 
-        return new("example", string.Empty, [[.. edges]], 2 * half, new SectionFeatures(y));
+        return new("example", string.Empty, [[.. edges]], new SectionFeatures(y));
     }
 }

@@ -50,6 +50,10 @@ internal static class ExampleValues
         (Ratio.FromPercent(10), Pressure.FromMegapascals(420)),
     ];
 
+    private static readonly OutlineLoop Slot = Sections.Drawn.Slot();
+
+    private static readonly CustomBar Drawn = new("slot", new Outline([Sections.Drawn.Reversed(Slot), Sections.Drawn.Circle(20, 5, 2)]), AreaMomentOfInertia.FromMillimetersToTheFourth(9000));
+
     /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
     private static readonly object[] Instances =
     [
@@ -71,6 +75,12 @@ internal static class ExampleValues
         new SquareBar(Length.FromMillimeters(12)),
         new RoundBar(Length.FromMillimeters(10)),
         new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)),
+        Sections.Drawn.At(3, 4),
+        Slot.Edges[1],
+        Slot.Edges[0],
+        Slot,
+        Drawn.Outline,
+        Drawn,
         BendRadius.InsideDiameter(Length.FromMillimeters(480)),
         Loaded.Analysis,
         Loaded,
@@ -134,6 +144,14 @@ internal static class ExampleValues
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
+        ["OutlineLoop..ctor.edges"] = Slot.Edges,
+        ["OutlineLoop.Polygon.corners"] = new[] { Sections.Drawn.At(0, 0), Sections.Drawn.At(3, 0), Sections.Drawn.At(0, 4) },
+        ["OutlineEdge.Arc.start"] = Sections.Drawn.At(5, 0),
+        ["OutlineEdge.Arc.end"] = Sections.Drawn.At(0, 5),
+        ["OutlineEdge.Arc.center"] = Sections.Drawn.At(0, 0),
+        ["Outline..ctor.loops"] = new[] { Slot },
+        ["torsionConstant"] = AreaMomentOfInertia.FromMillimetersToTheFourth(9000),
+        ["Outstand..ctor.length"] = Length.FromMillimeters(30),
         ["leg"] = Length.FromMillimeters(30),
         ["width"] = Length.FromMillimeters(25),
         ["thickness"] = Length.FromMillimeters(3),

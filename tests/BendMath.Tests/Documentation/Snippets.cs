@@ -56,6 +56,39 @@ public sealed class Snippets
         Assert.Equal(Promised("yield-range"), printed);
     }
 
+    [Fact]
+    public void Drawn_outline()
+    {
+        #region drawn-outline
+        OutlinePoint At(double x, double y) => new(Length.FromMillimeters(x), Length.FromMillimeters(y));
+        var rim = new OutlineLoop([
+            OutlineEdge.Line(At(0, 0), At(40, 0)),
+            OutlineEdge.Arc(start: At(40, 0), end: At(40, 10), center: At(40, 5), counterClockwise: true),
+            OutlineEdge.Line(At(40, 10), At(0, 10)),
+            OutlineEdge.Arc(start: At(0, 10), end: At(0, 0), center: At(0, 5), counterClockwise: true),
+        ]);
+        var hole = OutlineLoop.Circle(At(20, 5), Length.FromMillimeters(2));
+        var bar = new CustomBar("flat with round edges and a hole", new Outline([rim, hole]));
+        foreach (var advisory in bar.Advisories)
+        {
+            Console.WriteLine(advisory.Code); // reversed-winding
+        }
+
+        // Upright in the bender, the left end of the drawing outside.
+        var upright = bar.TurnedBy(Angle.FromDegrees(-90));
+        Console.WriteLine($"{upright.Properties.PlasticModulus.CubicCentimeters:F2} cm³"); // 5.73 cm³
+        var end = upright.Outline.Outer.Edges.First(edge => edge.IsArc);
+        Console.WriteLine($"{end.Radius?.Millimeters:F1} mm about y = {end.Center?.Y.Millimeters:F1} mm"); // 5.0 mm about y = 5.0 mm
+        #endregion
+
+        string[] printed = [
+            Assert.Single(bar.Advisories).Code,
+            FormattableString.Invariant($"{upright.Properties.PlasticModulus.CubicCentimeters:F2} cm³"),
+            FormattableString.Invariant($"{end.Radius?.Millimeters:F1} mm about y = {end.Center?.Y.Millimeters:F1} mm"),
+        ];
+        Assert.Equal(Promised("drawn-outline"), printed);
+    }
+
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>
     private static IEnumerable<string> Promised(string region)
     {
