@@ -122,6 +122,14 @@ public static class Sources
 
     /// <summary>Cold bending of flat steel products: developed length.</summary>
     public static Source Din6935 { get; } = new("din-6935", "DIN 6935, Cold bending of flat rolled steel", SourceKind.FromMemory);
+    /// <summary>Dimensions, corner radii, properties and tolerances of cold-formed tube.</summary>
+    public static Source En10219 { get; } = new("en-10219-2", "EN 10219-2, dimensions, tolerances and sectional properties of cold-formed hollow sections", SourceKind.Published);
+
+    /// <summary>Dimensions, corner radii and properties of hot-finished tube.</summary>
+    public static Source En10210 { get; } = new("en-10210-2", "EN 10210-2, dimensions and sectional properties of hot-finished hollow sections", SourceKind.FromMemory);
+
+    /// <summary>Properties of American rolled shapes and hollow structural sections.</summary>
+    public static Source AiscShapes { get; } = new("aisc-shapes-16", "AISC Shapes Database v16.0 (2023), companion to the Steel Construction Manual, 16th ed.; conventions recovered from the printed values", SourceKind.Published);
 
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
@@ -134,5 +142,6 @@ public static class Sources
         KalpakjianSchmid, ShigleyA22, AiscElastic, En1993Elastic, BrassRodData,
 
         CurvedBars, CurvedBarFactors, CurvedBarRadialStress, MachinerysHandbookSheetBends, Groover, Din6935,
+        En10219, En10210, AiscShapes,
     ];
 }

@@ -60,7 +60,7 @@ public sealed class PlannedRing
     private static Length? Handbook(RingJob job, FinishedRing ring)
     {
         IReadOnlyList<Outstand> legs = job.Analysis.Section.Features.Outstands;
-        if (!job.Arc.IsFullRing || legs.Count != 2 || legs[0].Length.Meters != legs[1].Length.Meters)
+        if (!job.Arc.IsFullRing || legs.Count != 2 || legs[0].Length.Meters != legs[1].Length.Meters || legs.Count(leg => leg.IsRadial) != 1)
         {
             return null;
         }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -23,50 +22,26 @@ internal static class AngleOutline
         }
     }
 
-    public static OrientedSection Oriented(string name, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
+    public static OrientedSection Oriented(string name, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut, string radial = "")
     {
-        Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
-        Outstand radial = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
-        Outstand axial = new(axialLeg, thickness, FreeEdge.Side);
+        Corner[] corners = Corners(radialLeg, axialLeg, thickness, fillets);
+        Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
+        Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
         return new(
             name,
-            flangeOut ? "flange out" : "flange in",
-            [flangeOut ? outline : [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(radialLeg))]],
+            radial + (flangeOut ? "flange out" : "flange in"),
+            [CornerOutline.Of(flangeOut ? corners : CornerOutline.Mirrored(corners, radialLeg))],
             axialLeg,
-            new SectionFeatures(radialLeg, [radial, axial]));
+            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]));
     }
 
-    private static Edge[] FlangeOut(double a, double b, double t, double root, double toe)
-    {
-        List<Edge> edges = [Edge.Line(0, 0, 0, b)];
-        if (toe < t)
-        {
-            edges.Add(Edge.Line(0, b, t - toe, b));
-        }
-
-        if (toe > 0)
-        {
-            edges.Add(Edge.Fillet(t - toe, b, t, b - toe, t - toe, b - toe, counterClockwise: true));
-        }
-
-        edges.Add(Edge.Line(t, b - toe, t, t + root));
-        if (root > 0)
-        {
-            edges.Add(Edge.Fillet(t, t + root, t + root, t, t + root, t + root, counterClockwise: false));
-        }
-
-        edges.Add(Edge.Line(t + root, t, a - toe, t));
-        if (toe > 0)
-        {
-            edges.Add(Edge.Fillet(a - toe, t, a, t - toe, a - toe, t - toe, counterClockwise: true));
-        }
-
-        if (toe < t)
-        {
-            edges.Add(Edge.Line(a, t - toe, a, 0));
-        }
-
-        edges.Add(Edge.Line(a, 0, 0, 0));
-        return [.. edges];
-    }
+    public static Corner[] Corners(double radialLeg, double axialLeg, double thickness, AngleFillets fillets) =>
+    [
+        new(0, 0),
+        new(0, axialLeg),
+        new(thickness, axialLeg, fillets.ToeMeters),
+        new(thickness, thickness, fillets.RootMeters),
+        new(radialLeg, thickness, fillets.ToeMeters),
+        new(radialLeg, 0),
+    ];
 }

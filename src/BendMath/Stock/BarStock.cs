@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -30,12 +29,4 @@ public abstract record BarStock
 
     private protected static string Millimeters(string shape, params double[] meters) => shape + " " + string.Join(
         " × ", meters.Select(m => (m * 1e3).ToString("0.###", CultureInfo.InvariantCulture))) + " mm";
-
-    private protected static Edge[] Rectangle(double depth, double width) =>
-    [
-        Edge.Line(0, 0, 0, width), Edge.Line(0, width, depth, width), Edge.Line(depth, width, depth, 0), Edge.Line(depth, 0, 0, 0),
-    ];
-
-    private protected static Edge[] Circle(double center, double radius, bool hole) =>
-        [Edge.Arc(center, center, radius, 0, hole ? -2 * Math.PI : 2 * Math.PI)];
 }

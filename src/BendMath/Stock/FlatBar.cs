@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -22,8 +23,8 @@ public sealed record FlatBar : BarStock
             throw Guard.Fault(nameof(thickness), thickness, $"must not be greater than the width, {Guard.MillimetersText(_width)}");
         }
 
-        EasyWay = new(Name, "easy way", [Rectangle(_thickness, _width)], _width, new SectionFeatures(_thickness, flatEasyWay: true));
-        HardWay = new(Name, "hard way", [Rectangle(_width, _thickness)], _thickness, new SectionFeatures(_width));
+        EasyWay = new(Name, "easy way", [CornerOutline.Rectangle(_thickness, _width)], _width, new SectionFeatures(_thickness, flatEasyWay: true));
+        HardWay = new(Name, "hard way", [CornerOutline.Rectangle(_width, _thickness)], _thickness, new SectionFeatures(_width));
         Orientations = [EasyWay, HardWay];
     }
 

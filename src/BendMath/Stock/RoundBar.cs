@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -13,7 +14,7 @@ public sealed record RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(Name, string.Empty, [Circle(_diameter / 2, _diameter / 2, hole: false)], _diameter, new SectionFeatures(_diameter));
+        Section = new(Name, string.Empty, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], _diameter, new SectionFeatures(_diameter));
         Orientations = [Section];
     }
 

@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -24,7 +25,7 @@ public sealed record RoundTube : BarStock
         }
 
         Section = new(
-            Name, string.Empty, [Circle(radius, radius, hole: false), Circle(radius, radius - _wall, hole: true)], _diameter, new SectionFeatures(_diameter, wall: _wall));
+            Name, string.Empty, [CornerOutline.Circle(radius, radius), CornerOutline.Circle(radius, radius - _wall, hole: true)], _diameter, new SectionFeatures(_diameter, wall: _wall));
         Orientations = [Section];
     }
 

@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -13,7 +14,7 @@ public sealed record SquareBar : BarStock
     public SquareBar(Length side)
     {
         _side = Guard.Positive(side, nameof(side));
-        Section = new(Name, string.Empty, [Rectangle(_side, _side)], _side, new SectionFeatures(_side));
+        Section = new(Name, string.Empty, [CornerOutline.Rectangle(_side, _side)], _side, new SectionFeatures(_side));
         Orientations = [Section];
     }
 

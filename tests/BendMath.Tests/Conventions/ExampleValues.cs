@@ -71,6 +71,10 @@ internal static class ExampleValues
         new SquareBar(Length.FromMillimeters(12)),
         new RoundBar(Length.FromMillimeters(10)),
         new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)),
+        new UnequalAngle(Length.FromMillimeters(50), Length.FromMillimeters(30), Length.FromMillimeters(5), AngleFillets.Sharp),
+        CornerRadii.Of(Length.FromMillimeters(4), Length.FromMillimeters(2)),
+        new SquareTube(Length.FromMillimeters(25), Length.FromMillimeters(2), CornerRadii.Sharp),
+        new RectangularTube(Length.FromMillimeters(40), Length.FromMillimeters(25), Length.FromMillimeters(2), CornerRadii.Sharp),
         BendRadius.InsideDiameter(Length.FromMillimeters(480)),
         Loaded.Analysis,
         Loaded,
@@ -134,6 +138,13 @@ internal static class ExampleValues
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
+        ["longLeg"] = Length.FromMillimeters(50),
+        ["shortLeg"] = Length.FromMillimeters(30),
+        ["side"] = Length.FromMillimeters(25),
+        ["height"] = Length.FromMillimeters(40),
+        ["designWall"] = Length.FromMillimeters(2),
+        ["outside"] = Length.FromMillimeters(4),
+        ["inside"] = Length.FromMillimeters(2),
         ["leg"] = Length.FromMillimeters(30),
         ["width"] = Length.FromMillimeters(25),
         ["thickness"] = Length.FromMillimeters(3),
