@@ -35,6 +35,21 @@ internal static class AngleOutline
             new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]));
     }
 
+    /// <summary>An equal angle symmetric about the plane of the ring.</summary>
+    public static OrientedSection OnBisector(string name, double leg, double thickness, AngleFillets fillets, bool heelIn)
+    {
+        double half = Math.Sqrt(0.5);
+        double depth = (leg + thickness - 2 * fillets.ToeMeters) * half + fillets.ToeMeters;
+        Corner[] corners = CornerOutline.OnBisector(Corners(leg, leg, thickness, fillets), 0, leg * half);
+        Outstand outstand = new(leg, thickness, heelIn ? FreeEdge.Outside : FreeEdge.Inside);
+        return new(
+            name,
+            heelIn ? "heel in" : "heel out",
+            [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
+            2 * leg * half,
+            new SectionFeatures(depth, [outstand, outstand]));
+    }
+
     public static Corner[] Corners(double radialLeg, double axialLeg, double thickness, AngleFillets fillets) =>
     [
         new(0, 0),

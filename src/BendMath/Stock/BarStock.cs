@@ -29,4 +29,7 @@ public abstract record BarStock
 
     private protected static string Millimeters(string shape, params double[] meters) => shape + " " + string.Join(
         " × ", meters.Select(m => (m * 1e3).ToString("0.###", CultureInfo.InvariantCulture))) + " mm";
+
+    private protected static string RoundedText(double radius) =>
+        radius > 0 ? string.Format(CultureInfo.InvariantCulture, ", corner radius {0:0.###} mm", radius * 1e3) : string.Empty;
 }

@@ -38,7 +38,12 @@ internal static class CornerOutline
             ref Rounding to = ref rounded[next];
             double side = Distance(corners[i].Y, corners[i].Z, corners[next].Y, corners[next].Z);
             from.HasSideAfter = side - from.Reach - to.Reach > NoSide * side;
-            if (!from.HasSideAfter)
+            if (!from.HasSideAfter && to.Reach == 0)
+            {
+                from.ExitY = to.EntryY;
+                from.ExitZ = to.EntryZ;
+            }
+            else if (!from.HasSideAfter)
             {
                 to.EntryY = from.ExitY;
                 to.EntryZ = from.ExitZ;
@@ -123,9 +128,9 @@ internal static class CornerOutline
 
         public double EntryZ { get; set; }
 
-        public double ExitY { get; }
+        public double ExitY { get; set; }
 
-        public double ExitZ { get; }
+        public double ExitZ { get; set; }
 
         public double CenterY { get; }
 

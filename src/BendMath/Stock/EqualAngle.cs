@@ -57,7 +57,9 @@ public sealed record EqualAngle : BarStock
         AngleOutline.Check(leg, _leg, nameof(leg), _thickness, fillets);
         FlangeOut = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: true);
         FlangeIn = AngleOutline.Oriented(Name, _leg, _leg, _thickness, fillets, flangeOut: false);
-        Orientations = [FlangeOut, FlangeIn];
+        HeelIn = AngleOutline.OnBisector(Name, _leg, _thickness, fillets, heelIn: true);
+        HeelOut = AngleOutline.OnBisector(Name, _leg, _thickness, fillets, heelIn: false);
+        Orientations = [FlangeOut, FlangeIn, HeelIn, HeelOut];
     }
 
     /// <summary>Length of each leg.</summary>
@@ -74,6 +76,12 @@ public sealed record EqualAngle : BarStock
 
     /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
     public OrientedSection FlangeIn { get; }
+
+    /// <summary>Heel in, on the bisector: the heel points to the center of the bend, as in a vee-grooved die, and both legs stand outward at 45°.</summary>
+    public OrientedSection HeelIn { get; }
+
+    /// <summary>Heel out, on the bisector: the heel points away from the center of the bend and both legs stand inward at 45°.</summary>
+    public OrientedSection HeelOut { get; }
 
     /// <inheritdoc/>
     public override string Name => Millimeters("angle", _leg, _leg, _thickness);
