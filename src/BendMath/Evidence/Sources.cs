@@ -131,6 +131,42 @@ public static class Sources
     /// <summary>Properties of American rolled shapes and hollow structural sections.</summary>
     public static Source AiscShapes { get; } = new("aisc-shapes-16", "AISC Shapes Database v16.0 (2023), companion to the Steel Construction Manual, 16th ed.; conventions recovered from the printed values", SourceKind.Published);
 
+    /// <summary>Torsion of prisms: circle, rectangle, closed thin walls.</summary>
+    public static Source TimoshenkoGoodier10 { get; } = new("timoshenko-goodier-10", "S. P. Timoshenko, J. N. Goodier, Theory of Elasticity, 3rd ed., ch. 10 (torsion of straight bars)", SourceKind.FromMemory);
+
+    /// <summary>Torsion of a hexagon.</summary>
+    public static Source TimoshenkoStrength2 { get; } = new("timoshenko-strength-2", "S. P. Timoshenko, Strength of Materials, Part II, 3rd ed., ch. 6 (torsion of other solid sections)", SourceKind.FromMemory);
+
+    /// <summary>Torsion constants of rolled shapes with fillets.</summary>
+    public static Source ElDarwishJohnston1965 { get; } = new("el-darwish-johnston-1965", "I. A. El Darwish, B. G. Johnston, Torsion of Structural Shapes, Journal of the Structural Division, ASCE 91 (ST1), 1965, 203-227", SourceKind.FromMemory);
+
+    /// <summary>The torsion constants printed for European angles.</summary>
+    public static Source BlueBookAngles { get; } = new("sci-p363-angles", "SCI P363 / Steel for Life Blue Book, properties of EN 10056-1 angles; formula of I_T recovered from the printed values", SourceKind.Derived);
+
+    /// <summary>Warping constants and shear centers of open shapes.</summary>
+    public static Source DesignGuide9 { get; } = new("aisc-design-guide-9", "P. A. Seaburg, C. J. Carter, Torsional Analysis of Structural Steel Members, AISC Design Guide 9 (1997), and thin-wall theory (Vlasov)", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of angles.</summary>
+    public static Source En10056 { get; } = new("en-10056-2", "EN 10056-2, tolerances on shape and dimensions of angles", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of flats.</summary>
+    public static Source En10058 { get; } = new("en-10058", "EN 10058:2018, dimensions and tolerances of hot rolled flats", SourceKind.Published);
+
+    /// <summary>Tolerances of square bars.</summary>
+    public static Source En10059 { get; } = new("en-10059", "EN 10059, dimensions and tolerances of hot rolled square bars", SourceKind.Published);
+
+    /// <summary>Tolerances of round bars.</summary>
+    public static Source En10060 { get; } = new("en-10060", "EN 10060, dimensions and tolerances of hot rolled round bars", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of American angles.</summary>
+    public static Source AstmA6 { get; } = new("astm-a6", "ASTM A6/A6M, permitted variations of angles", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of American square and rectangular tube.</summary>
+    public static Source AstmA500Dimensions { get; } = new("astm-a500-dimensions", "ASTM A500/A500M, dimensional tolerances", SourceKind.Published);
+
+    /// <summary>Tolerances of American pipe.</summary>
+    public static Source AstmA53Dimensions { get; } = new("astm-a53-dimensions", "ASTM A53/A53M, dimensional tolerances", SourceKind.FromMemory);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -143,5 +179,7 @@ public static class Sources
 
         CurvedBars, CurvedBarFactors, CurvedBarRadialStress, MachinerysHandbookSheetBends, Groover, Din6935,
         En10219, En10210, AiscShapes,
+        TimoshenkoGoodier10, TimoshenkoStrength2, ElDarwishJohnston1965, BlueBookAngles, DesignGuide9,
+        En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
     ];
 }

@@ -6,7 +6,7 @@ namespace BendMath;
 /// <summary>A section as it lies in the bender: it knows its inside face. Made by the orientation members of the stock shapes. Immutable and thread-safe.</summary>
 public sealed class OrientedSection
 {
-    internal OrientedSection(string stockName, string orientation, IReadOnlyList<Edge[]> loops, double width, SectionFeatures features)
+    internal OrientedSection(string stockName, string orientation, IReadOnlyList<Edge[]> loops, double width, SectionFeatures features, (double Y, double Z, SectionFormula Formula)? shear = null)
     {
         StockName = stockName;
         Orientation = orientation;
@@ -14,6 +14,7 @@ public sealed class OrientedSection
         Loops = loops;
         Profile = BandProfile.Of(loops);
         Properties = new(Profile, width);
+        ShearCenter = shear is { } at ? new(at.Y, at.Z, PolarRadius(Profile.Moments, at.Y, at.Z), at.Formula) : null;
     }
 
     /// <summary>The stock the section is of, such as <c>angle 30 × 30 × 3 mm</c>.</summary>
@@ -27,6 +28,9 @@ public sealed class OrientedSection
 
     /// <summary>Legs, walls and depth, for the distortion checks.</summary>
     public SectionFeatures Features { get; }
+
+    /// <summary>The shear center, or null where no formula is known for the shape.</summary>
+    public ShearCenter? ShearCenter { get; }
 
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
@@ -48,4 +52,7 @@ public sealed class OrientedSection
             ? Math.Min(level, Height)
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(Height)}");
     }
+
+    private static double PolarRadius(in AreaMoments moments, double y, double z) => Math.Sqrt(
+        (y - moments.CentroidY) * (y - moments.CentroidY) + (z - moments.CentroidZ) * (z - moments.CentroidZ) + (moments.SecondY + moments.SecondZ) / moments.Area);
 }

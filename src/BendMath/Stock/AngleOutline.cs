@@ -25,6 +25,7 @@ internal static class AngleOutline
     public static OrientedSection Oriented(string name, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut, string radial = "")
     {
         Corner[] corners = Corners(radialLeg, axialLeg, thickness, fillets);
+        Corner[] shear = [new(thickness / 2, thickness / 2)];
         Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
         Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
         return new(
@@ -32,7 +33,8 @@ internal static class AngleOutline
             radial + (flangeOut ? "flange out" : "flange in"),
             [CornerOutline.Of(flangeOut ? corners : CornerOutline.Mirrored(corners, radialLeg))],
             axialLeg,
-            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]));
+            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
+            OpenShapeFormulas.CenterLines(flangeOut ? shear : CornerOutline.Mirrored(shear, radialLeg)));
     }
 
     /// <summary>An equal angle symmetric about the plane of the ring.</summary>
@@ -41,13 +43,15 @@ internal static class AngleOutline
         double half = Math.Sqrt(0.5);
         double depth = (leg + thickness - 2 * fillets.ToeMeters) * half + fillets.ToeMeters;
         Corner[] corners = CornerOutline.OnBisector(Corners(leg, leg, thickness, fillets), 0, leg * half);
+        Corner[] shear = CornerOutline.OnBisector([new(thickness / 2, thickness / 2)], 0, leg * half);
         Outstand outstand = new(leg, thickness, heelIn ? FreeEdge.Outside : FreeEdge.Inside);
         return new(
             name,
             heelIn ? "heel in" : "heel out",
             [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
             2 * leg * half,
-            new SectionFeatures(depth, [outstand, outstand]));
+            new SectionFeatures(depth, [outstand, outstand]),
+            OpenShapeFormulas.CenterLines(heelIn ? shear : CornerOutline.Mirrored(shear, depth)));
     }
 
     public static Corner[] Corners(double radialLeg, double axialLeg, double thickness, AngleFillets fillets) =>

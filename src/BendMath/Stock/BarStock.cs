@@ -19,6 +19,15 @@ public abstract record BarStock
     /// <summary>Area of the section.</summary>
     public Area Area => Orientations[0].Properties.Area;
 
+    /// <summary>Torsion constant J by the formula this library prefers, or null for a shape that has no formula with a source.</summary>
+    public TorsionConstant? TorsionConstant => TorsionConstants.Count > 0 ? TorsionConstants[0] : null;
+
+    /// <summary>Torsion constants by every formula known for the shape, the preferred one first; empty where there is none. Tables of other houses use the later ones.</summary>
+    public virtual IReadOnlyList<TorsionConstant> TorsionConstants => [];
+
+    /// <summary>Warping constant of an angle, channel or tee; null for other shapes.</summary>
+    public virtual WarpingConstant? WarpingConstant => null;
+
     /// <summary>Shape and dimensions.</summary>
     public sealed override string ToString() => Name;
 

@@ -36,5 +36,6 @@ internal static class BoxOutline
         orientation,
         [CornerOutline.Rectangle(depth, width, corners.OutsideMeters), CornerOutline.Bore(depth, width, wall, corners.InsideMeters)],
         width,
-        new SectionFeatures(depth, wall: wall));
+        new SectionFeatures(depth, wall: wall),
+        OpenShapeFormulas.Center(depth, width));
 }

@@ -62,6 +62,12 @@ public sealed record Channel : BarStock
 
     private ChannelProfile Profile { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Channel(Profile);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.ChannelWarping(Profile);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another channel.</param>
     public bool Equals(Channel? other) => other is not null && Profile.Equals(other.Profile);

@@ -47,14 +47,7 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
 
     public OrientedSection Oriented(string name, ChannelPosition position)
     {
-        Corner[] corners = Corners();
         bool hardWay = position == ChannelPosition.HardWay;
-        Corner[] turned = position switch
-        {
-            ChannelPosition.FlangesOut => corners,
-            ChannelPosition.FlangesIn => CornerOutline.Mirrored(corners, Flange),
-            _ => CornerOutline.Transposed(corners),
-        };
         FreeEdge edge = position switch
         {
             ChannelPosition.FlangesOut => FreeEdge.Outside,
@@ -69,7 +62,19 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
         };
         Outstand flange = new(Flange, Thickness, edge);
         return new(
-            name, orientation, [CornerOutline.Of(turned)], hardWay ? Flange : Depth, new SectionFeatures(hardWay ? Depth : Flange, [flange, flange]));
+            name,
+            orientation,
+            [CornerOutline.Of(Turned(Corners()))],
+            hardWay ? Flange : Depth,
+            new SectionFeatures(hardWay ? Depth : Flange, [flange, flange]),
+            OpenShapeFormulas.ChannelShearCenter(Turned([new(OpenShapeFormulas.ChannelShearFromBack(this), Depth / 2)])));
+
+        Corner[] Turned(Corner[] corners) => position switch
+        {
+            ChannelPosition.FlangesOut => corners,
+            ChannelPosition.FlangesIn => CornerOutline.Mirrored(corners, Flange),
+            _ => CornerOutline.Transposed(corners),
+        };
     }
 
     /// <summary>Web along z at y = 0, flanges outward.</summary>

@@ -89,6 +89,12 @@ public sealed record EqualAngle : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_leg, _leg, _thickness, Fillets);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_leg, _leg, _thickness);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another angle.</param>
     public bool Equals(EqualAngle? other) => other is not null && _leg == other._leg && _thickness == other._thickness && Fillets == other.Fillets;

@@ -41,8 +41,8 @@ public sealed record FlatBar : BarStock
             throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the thickness, {Guard.MillimetersText(_thickness / 2)}");
         }
 
-        EasyWay = new(Name, "easy way", [CornerOutline.Rectangle(_thickness, _width, _cornerRadius)], _width, new SectionFeatures(_thickness, flatEasyWay: true));
-        HardWay = new(Name, "hard way", [CornerOutline.Rectangle(_width, _thickness, _cornerRadius)], _thickness, new SectionFeatures(_width));
+        EasyWay = Oriented("easy way", _thickness, _width, easyWay: true);
+        HardWay = Oriented("hard way", _width, _thickness, easyWay: false);
         Orientations = [EasyWay, HardWay];
     }
 
@@ -67,6 +67,9 @@ public sealed record FlatBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_width, _thickness)] : [];
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another flat.</param>
     public bool Equals(FlatBar? other) =>
@@ -74,4 +77,7 @@ public sealed record FlatBar : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_width, _thickness, _cornerRadius).GetHashCode();
+
+    private OrientedSection Oriented(string orientation, double depth, double width, bool easyWay) => new(
+        Name, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], width, new SectionFeatures(depth, flatEasyWay: easyWay), OpenShapeFormulas.Center(depth, width));
 }

@@ -17,8 +17,8 @@ public sealed record HexagonBar : BarStock
         double s = _acrossFlats;
         double a = s / Math.Sqrt(3);
         Corner[] flat = [new(0, a / 2), new(0, 1.5 * a), new(s / 2, 2 * a), new(s, 1.5 * a), new(s, a / 2), new(s / 2, 0)];
-        OnFlat = new(Name, "on the flat", [CornerOutline.Of(flat)], 2 * a, new SectionFeatures(s));
-        OnCorner = new(Name, "on the corner", [CornerOutline.Of(CornerOutline.Transposed(flat))], s, new SectionFeatures(2 * a));
+        OnFlat = new(Name, "on the flat", [CornerOutline.Of(flat)], 2 * a, new SectionFeatures(s), OpenShapeFormulas.Center(s, 2 * a));
+        OnCorner = new(Name, "on the corner", [CornerOutline.Of(CornerOutline.Transposed(flat))], s, new SectionFeatures(2 * a), OpenShapeFormulas.Center(2 * a, s));
         Orientations = [OnFlat, OnCorner];
     }
 
@@ -39,6 +39,9 @@ public sealed record HexagonBar : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Hexagon(_acrossFlats)];
 
     /// <summary>Equal when the sizes across flats are equal.</summary>
     /// <param name="other">Another bar.</param>

@@ -60,6 +60,9 @@ public sealed record RectangularTube : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_height, _width, _wall, Corners);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another tube.</param>
     public bool Equals(RectangularTube? other) =>

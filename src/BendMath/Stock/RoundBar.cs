@@ -14,7 +14,7 @@ public sealed record RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(Name, string.Empty, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], _diameter, new SectionFeatures(_diameter));
+        Section = new(Name, string.Empty, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], _diameter, new SectionFeatures(_diameter), OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 
@@ -29,6 +29,9 @@ public sealed record RoundBar : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, 0)];
 
     /// <summary>Equal when the diameters are equal.</summary>
     /// <param name="other">Another bar.</param>

@@ -25,7 +25,12 @@ public sealed record RoundTube : BarStock
         }
 
         Section = new(
-            Name, string.Empty, [CornerOutline.Circle(radius, radius), CornerOutline.Circle(radius, radius - _wall, hole: true)], _diameter, new SectionFeatures(_diameter, wall: _wall));
+            Name,
+            string.Empty,
+            [CornerOutline.Circle(radius, radius), CornerOutline.Circle(radius, radius - _wall, hole: true)],
+            _diameter,
+            new SectionFeatures(_diameter, wall: _wall),
+            OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 
@@ -43,6 +48,9 @@ public sealed record RoundTube : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, _diameter - 2 * _wall)];
 
     /// <summary>Equal when both dimensions are equal.</summary>
     /// <param name="other">Another tube.</param>

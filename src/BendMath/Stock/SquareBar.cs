@@ -31,7 +31,7 @@ public sealed record SquareBar : BarStock
             throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the side, {Guard.MillimetersText(_side / 2)}");
         }
 
-        Section = new(Name, string.Empty, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], _side, new SectionFeatures(_side));
+        Section = new(Name, string.Empty, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], _side, new SectionFeatures(_side), OpenShapeFormulas.Center(_side, _side));
         OnDiagonal = Diagonal();
         Orientations = [Section, OnDiagonal];
     }
@@ -54,6 +54,9 @@ public sealed record SquareBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_side, _side)] : [];
+
     /// <summary>Equal when side and corner radius are equal.</summary>
     /// <param name="other">Another bar.</param>
     public bool Equals(SquareBar? other) => other is not null && _side == other._side && _cornerRadius == other._cornerRadius;
@@ -67,6 +70,6 @@ public sealed record SquareBar : BarStock
         double extent = _side * Math.Sqrt(2) - 2 * lost;
         Corner[] square = [new(0, 0, _cornerRadius), new(0, _side, _cornerRadius), new(_side, _side, _cornerRadius), new(_side, 0, _cornerRadius)];
         return new(
-            Name, "on the diagonal", [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))], extent, new SectionFeatures(extent));
+            Name, "on the diagonal", [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))], extent, new SectionFeatures(extent), OpenShapeFormulas.Center(extent, extent));
     }
 }

@@ -44,6 +44,9 @@ public sealed record SquareTube : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_side, _side, _wall, Corners);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another tube.</param>
     public bool Equals(SquareTube? other) => other is not null && _side == other._side && _wall == other._wall && Corners == other.Corners;

@@ -62,6 +62,12 @@ public sealed record Tee : BarStock
 
     private TeeProfile Profile { get; }
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Tee(Profile);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.TeeWarping(Profile);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another tee.</param>
     public bool Equals(Tee? other) => other is not null && Profile.Equals(other.Profile);

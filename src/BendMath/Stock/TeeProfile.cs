@@ -40,19 +40,36 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
 
     public OrientedSection Oriented(string name, TeePosition position)
     {
-        Corner[] corners = Corners();
-        double halfFlange = Flange / 2;
-        return position switch
+        bool up = position == TeePosition.StemUp;
+        FreeEdge end = position switch
         {
-            TeePosition.StemOut => Section("stem out", corners, Flange, Depth, Leg(Depth, Stem, FreeEdge.Outside), Leg(halfFlange, Thickness, FreeEdge.Side), Leg(halfFlange, Thickness, FreeEdge.Side)),
-            TeePosition.StemIn => Section("stem in", CornerOutline.Mirrored(corners, Depth), Flange, Depth, Leg(Depth, Stem, FreeEdge.Inside), Leg(halfFlange, Thickness, FreeEdge.Side), Leg(halfFlange, Thickness, FreeEdge.Side)),
-            _ => Section("stem up", CornerOutline.Transposed(corners), Depth, Flange, Leg(halfFlange, Thickness, FreeEdge.Inside), Leg(halfFlange, Thickness, FreeEdge.Outside), Leg(Depth, Stem, FreeEdge.Side)),
+            TeePosition.StemOut => FreeEdge.Outside,
+            TeePosition.StemIn => FreeEdge.Inside,
+            _ => FreeEdge.Side,
         };
+        string orientation = position switch
+        {
+            TeePosition.StemOut => "stem out",
+            TeePosition.StemIn => "stem in",
+            _ => "stem up",
+        };
+        Outstand stem = new(Depth, Stem, end);
+        Outstand first = new(Flange / 2, Thickness, up ? FreeEdge.Inside : FreeEdge.Side);
+        Outstand second = new(Flange / 2, Thickness, up ? FreeEdge.Outside : FreeEdge.Side);
+        return new(
+            name,
+            orientation,
+            [CornerOutline.Of(Turned(Corners()))],
+            up ? Depth : Flange,
+            new SectionFeatures(up ? Flange : Depth, [stem, first, second]),
+            OpenShapeFormulas.CenterLines(Turned([new(Thickness / 2, Flange / 2)])));
 
-        OrientedSection Section(string orientation, Corner[] turned, double width, double radial, params Outstand[] legs) =>
-            new(name, orientation, [CornerOutline.Of(turned)], width, new SectionFeatures(radial, legs));
-
-        static Outstand Leg(double length, double thickness, FreeEdge edge) => new(length, thickness, edge);
+        Corner[] Turned(Corner[] corners) => position switch
+        {
+            TeePosition.StemOut => corners,
+            TeePosition.StemIn => CornerOutline.Mirrored(corners, Depth),
+            _ => CornerOutline.Transposed(corners),
+        };
     }
 
     /// <summary>Flange along z at y = 0, stem outward.</summary>

@@ -77,6 +77,12 @@ public sealed record UnequalAngle : BarStock
     /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
     public OrientedSection FlangeIn(RadialLeg radialLeg) => _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 1 : 3];
 
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_long, _short, _thickness, Fillets);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_long, _short, _thickness);
+
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another angle.</param>
     public bool Equals(UnequalAngle? other) =>

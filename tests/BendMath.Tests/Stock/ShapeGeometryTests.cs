@@ -156,7 +156,7 @@ public sealed class ShapeGeometryTests
         Tee tee = new(Length.FromMillimeters(40), Length.FromMillimeters(50), Length.FromMillimeters(5), Length.FromMillimeters(6), FlangeFillets.Sharp);
         Assert.Equal([FreeEdge.Outside, FreeEdge.Side, FreeEdge.Side], tee.StemOut.Features.Outstands.Select(leg => leg.FreeEdge));
         Assert.Equal([FreeEdge.Inside, FreeEdge.Side, FreeEdge.Side], tee.StemIn.Features.Outstands.Select(leg => leg.FreeEdge));
-        Assert.Equal([FreeEdge.Inside, FreeEdge.Outside, FreeEdge.Side], tee.StemUp.Features.Outstands.Select(leg => leg.FreeEdge));
+        Assert.Equal([FreeEdge.Side, FreeEdge.Inside, FreeEdge.Outside], tee.StemUp.Features.Outstands.Select(leg => leg.FreeEdge));
     }
 
     private static (double Depth, double Width) Box(OrientedSection section) =>
