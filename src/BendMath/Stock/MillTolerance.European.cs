@@ -58,7 +58,7 @@ public sealed partial class MillTolerance
                 Limit(StockDimension.Width, width, Millimeter * Pick(width, (0.040, 0.75), (0.080, 1.0), (0.100, 1.5), (0.120, 2.0), (0.150, 2.5))),
                 Limit(StockDimension.Thickness, thickness, Millimeter * Pick(thickness, (0.020, 0.5), (0.040, 1.0), (0.080, 1.5))),
             ],
-            size => new FlatBar(Meters(Math.Max(size[0], size[1])), Meters(Math.Min(size[0], size[1])), flat.CornerRadius));
+            size => AtLimits(flat, Math.Max(size[0], size[1]), Math.Min(size[0], size[1])));
     }
 
     /// <summary>EN 10059: square bars of 8 to 150 mm.</summary>
@@ -70,8 +70,7 @@ public sealed partial class MillTolerance
         double side = Guard.NotNull(square, nameof(square)).Side.Meters;
         Check(nameof(square), square, "side", side, 0.008, 0.150, "EN 10059");
         double either = Millimeter * Pick(side, (0.014, 0.4), (0.025, 0.5), (0.035, 0.6), (0.050, 0.8), (0.090, 1.0), (0.100, 1.3), (0.120, 1.5), (0.150, 1.8));
-        double radius = Math.Min(square.CornerRadius.Meters, (side - either) / 2);
-        return new("EN 10059", Sources.En10059, square, [Limit(StockDimension.Side, side, either)], size => new SquareBar(Meters(size[0]), Meters(radius)));
+        return new("EN 10059", Sources.En10059, square, [Limit(StockDimension.Side, side, either)], size => AtLimits(square, size[0]));
     }
 
     /// <summary>EN 10060: round bars of 10 to 250 mm.</summary>

@@ -78,8 +78,8 @@ public sealed record DimensionTolerance
 }
 
 /// <summary>
-/// What a standard lets the mill deliver for a size ordered, and the bars at those limits. Fillets keep their nominal radii at the limits (a toe radius shrinks
-/// with a leg that is thinner); corner radii of tubes keep their ratio to the wall. Immutable and thread-safe.
+/// What a standard lets the mill deliver for a size ordered, and the bars at those limits. Fillets and rounded corners keep their nominal radii at the
+/// limits, unless a thinner bar leaves no room for them; corner radii of tubes keep their ratio to the wall. Immutable and thread-safe.
 /// </summary>
 public sealed partial class MillTolerance
 {
@@ -174,6 +174,10 @@ public sealed partial class MillTolerance
         double target = share * build(nominal).Area.SquareMeters;
         return Bracketed.Root(t => build(t).Area.SquareMeters / target - 1, nominal * (share < 1 ? 2 * share - 1 : 1), nominal * (share < 1 ? 1 : 2 * share - 1));
     }
+
+    private static FlatBar AtLimits(FlatBar flat, double width, double thickness) => new(Meters(width), Meters(thickness), Meters(Math.Min(flat.CornerRadius.Meters, thickness / 2)));
+
+    private static SquareBar AtLimits(SquareBar square, double side) => new(Meters(side), Meters(Math.Min(square.CornerRadius.Meters, side / 2)));
 
     private static EqualAngle AtLimits(EqualAngle angle, double leg, double thickness) => new EqualAngle(Meters(leg), Meters(thickness), Thinned(angle.Fillets, thickness));
 

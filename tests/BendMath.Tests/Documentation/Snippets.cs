@@ -56,14 +56,42 @@ public sealed class Snippets
         Assert.Equal(Promised("yield-range"), printed);
     }
 
+    [Fact]
+    public void Mill_tolerance()
+    {
+        #region mill-tolerance
+        var angle = new EqualAngle(
+            leg: Length.FromMillimeters(50), thickness: Length.FromMillimeters(4),
+            AngleFillets.Of(root: Length.FromMillimeters(6), toe: Length.FromMillimeters(3)));
+        var tolerance = MillTolerance.En10056(angle);
+        foreach (BarStock bar in new[] { tolerance.Lightest, angle, tolerance.Heaviest })
+        {
+            var section = bar.Orientations.First(way => way.Orientation == "flange out").Properties;
+            Console.WriteLine($"{bar}: {section.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴");
+        }
+
+        // angle 49 × 49 × 3.5 mm: 7.45 cm⁴
+        // angle 50 × 50 × 4 mm: 8.97 cm⁴
+        // angle 51 × 51 × 4.5 mm: 10.65 cm⁴
+        #endregion
+
+        string[] printed = [.. new[] { tolerance.Lightest, angle, tolerance.Heaviest }.Select(bar => FormattableString.Invariant(
+            $"// {bar}: {bar.Orientations[0].Properties.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴"))];
+        Assert.Equal("flange out", angle.Orientations[0].Orientation);
+        Assert.Equal(Region("mill-tolerance").Where(line => line.StartsWith("// angle", StringComparison.Ordinal)), printed);
+    }
+
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>
-    private static IEnumerable<string> Promised(string region)
+    private static IEnumerable<string> Promised(string region) => Region(region)
+        .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))
+        .Select(line => line[(line.IndexOf("; // ", StringComparison.Ordinal) + 5)..]);
+
+    private static IEnumerable<string> Region(string region)
     {
         string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "tests", "BendMath.Tests", "Documentation", "Snippets.cs"));
         return lines
-            .SkipWhile(line => line.Trim() != "#region " + region)
-            .TakeWhile(line => line.Trim() != "#endregion")
-            .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))
-            .Select(line => line[(line.IndexOf("; // ", StringComparison.Ordinal) + 5)..]);
+            .Select(line => line.Trim())
+            .SkipWhile(line => line != "#region " + region)
+            .TakeWhile(line => line != "#endregion");
     }
 }

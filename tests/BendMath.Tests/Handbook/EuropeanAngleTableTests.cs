@@ -50,13 +50,13 @@ public sealed class EuropeanAngleTableTests
         .Relative("torsion_constant_cm4", ByFormula(row, "El Darwish and Johnston, c = 0.21"), Tolerance)
         .Verify(1);
 
-    /// <summary>The preferred formula lies below the print: 0.105·t⁴ less, which is 0.5 to 5 %, 2 % on average.</summary>
+    /// <summary>The preferred formula lies below the print: by 0.105·t⁴, which is 0.8 to 2.9 % of the rows, 1.6 % on average.</summary>
     [Fact]
-    public void Preferred_torsion_constant_lies_about_two_percent_below_the_tables()
+    public void Preferred_torsion_constant_lies_one_to_three_percent_below_the_tables()
     {
         double[] below = [.. Table.Rows.Select(row => 1 - (ByFormula(row, "El Darwish and Johnston, c = 0.315") / row.Number("torsion_constant_cm4")))];
-        Assert.InRange(below.Average(), 0.014, 0.026);
-        Assert.All(below, share => Assert.InRange(share, 0.002, 0.04));
+        Assert.InRange(below.Average(), 0.014, 0.019);
+        Assert.All(below, share => Assert.InRange(share, 0.003, 0.034));
     }
 
     private static double ByFormula(ReferenceRow row, string formula)
