@@ -77,7 +77,6 @@ internal static class ExampleValues
         Angle30.WarpingConstant!,
         Angle30.FlangeOut.ShearCenter!,
         MillTolerance.En10056(Angle30),
-        MillTolerance.En10210(new SquareTube(Length.FromMillimeters(60), Length.FromMillimeters(4), CornerRadii.HotFinished(Length.FromMillimeters(4)))),
         MillTolerance.En10056(Angle30).Dimensions[0],
         new HexagonBar(Length.FromMillimeters(17)),
         FlangeFillets.Of(Length.FromMillimeters(4), Length.FromMillimeters(2), Length.FromMillimeters(1)),
