@@ -167,6 +167,39 @@ public static class Sources
     /// <summary>Tolerances of American pipe.</summary>
     public static Source AstmA53Dimensions { get; } = new("astm-a53-dimensions", "ASTM A53/A53M, dimensional tolerances", SourceKind.FromMemory);
 
+    /// <summary>Dimensions of rolled angles.</summary>
+    public static Source En10056Tables { get; } = new("en-10056-1-tables", "Section tables of equal and unequal angles to EN 10056-1: SCI P363; sizes it lacks from a mill's catalogue of sections and merchant bars", SourceKind.Published);
+
+    /// <summary>Dimensions of European hollow sections.</summary>
+    public static Source HollowSectionTables { get; } = new("sci-p363-hollow", "SCI P363, section property tables of hollow sections to EN 10219-2:2006 and EN 10210-2:2006", SourceKind.Published);
+
+    /// <summary>Diameters of European round bars.</summary>
+    public static Source En10060Rounds { get; } = new("en-10060-rounds", "A mill's catalogue of hot rolled round bars, dimensions to EN 10060", SourceKind.Published);
+
+    /// <summary>Sides of European square bars.</summary>
+    public static Source En10059Squares { get; } = new("en-10059-squares", "EN 10059:2003, Table 1", SourceKind.FromMemory);
+
+    /// <summary>Widths and thicknesses of European flats.</summary>
+    public static Source En10058Flats { get; } = new("en-10058-flats", "EN 10058:2018, Table 1", SourceKind.FromMemory);
+
+    /// <summary>Dimensions of Schedule 40 pipe.</summary>
+    public static Source PipeSchedule40 { get; } = new("asme-b36-10m-40", "ASME B36.10M, Schedule 40, as tabulated in R. L. Mott, Machine Elements in Mechanical Design, 4th ed., Table A16-6", SourceKind.Published);
+
+    /// <summary>Dimensions of Schedule 80 pipe that were read.</summary>
+    public static Source PipeSchedule80 { get; } = new("asme-b36-10m-80", "ASME B36.10M, Schedule 80, as tabulated in a pipe data chart", SourceKind.Published);
+
+    /// <summary>Dimensions of Schedule 80 pipe that were not read.</summary>
+    public static Source PipeSchedule80FromMemory { get; } = new("asme-b36-10m-80-memory", "ASME B36.10M, Schedule 80", SourceKind.FromMemory);
+
+    /// <summary>Sizes of American round, square and flat bars.</summary>
+    public static Source AiscBars { get; } = new("aisc-bars", "AISC Steel Construction Manual, weights of square, round and rectangular bars", SourceKind.FromMemory);
+
+    /// <summary>Sizes of American angles below those of the AISC tables.</summary>
+    public static Source BarSizeAngles { get; } = new("us-bar-size-angles", "Common stock of American bar-size angles", SourceKind.FromMemory);
+
+    /// <summary>The fillet rule for angles of the AISC tables, fitted to their printed values.</summary>
+    public static Source AiscFilletFit { get; } = new("bendmath-aisc-fillets", "BendMath documentation, Standard sizes", SourceKind.Derived);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -181,5 +214,7 @@ public static class Sources
         En10219, En10210, AiscShapes,
         TimoshenkoGoodier10, TimoshenkoStrength2, ElDarwishJohnston1965, BlueBookAngles, DesignGuide9,
         En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
+        En10056Tables, HollowSectionTables, En10060Rounds, En10059Squares, En10058Flats, PipeSchedule40,
+        PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
     ];
 }

@@ -32,6 +32,23 @@ public sealed record AngleFillets
     /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
     public static AngleFillets Of(Length root, Length toe) => new(Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)));
 
+    /// <summary>Fillets for an angle of the AISC tables, which print no radii: a rule fitted to their areas, centroids and second moments. It comes within 1.3 % of the areas and 1.9 % of the second moments.</summary>
+    /// <param name="designDistance">The printed distance k for design, from the heel to the end of the root fillet; not less than the thickness.</param>
+    /// <param name="thickness">Thickness of both legs, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the distance is less than the thickness.</exception>
+    /// <remarks>
+    /// Equation: root radius r₁ = 0.8·(k − t), toe radius r₂ = 0.3·(k − t).
+    /// Range: L-shapes of the AISC shapes database v16.0, 2 to 12 in.
+    /// Source: <see cref="Sources.AiscFilletFit"/>
+    /// </remarks>
+    public static AngleFillets FromDesignDistance(Length designDistance, Length thickness)
+    {
+        double k = Guard.Positive(designDistance, nameof(designDistance));
+        double t = Guard.Positive(thickness, nameof(thickness));
+        return k >= t ? new(0.8 * (k - t), 0.3 * (k - t))
+            : throw Guard.Fault(nameof(designDistance), designDistance, $"must not be less than the thickness, {Guard.MillimetersText(t)}");
+    }
+
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
 }

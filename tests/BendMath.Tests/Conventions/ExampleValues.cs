@@ -143,6 +143,10 @@ internal static class ExampleValues
         Grades.Find("304", "annealed"),
         Grades.Find("C11000", "soft"),
         Grades.Find("C11000", "soft").RefusedPairs[0],
+        SizeSystem.Aisc,
+        SizeSystem.UsBars,
+        StandardSizes.Find("HSS2X2X1/8"),
+        StandardSizes.Find("CHS 33.7x3"),
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -202,6 +206,8 @@ internal static class ExampleValues
         ["maximumYield"] = Pressure.FromMegapascals(360),
         ["ultimateStrength"] = Pressure.FromMegapascals(360),
         ["maximumUltimate"] = Pressure.FromMegapascals(510),
+        ["designation"] = "L2X2X1/8",
+        ["designDistance"] = Length.FromMillimeters(9),
         ["Grades.Find.name"] = "A36",
         ["Grades.Find.detail"] = "hot rolled",
         ["BarMaterial..ctor.yieldRange"] = new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(360)),
