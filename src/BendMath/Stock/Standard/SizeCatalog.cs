@@ -65,6 +65,7 @@ internal sealed class SizeCatalog
         return null;
     }
 
+    /// <summary>A loop, because a closure would cost every look-up an allocation.</summary>
     private static StandardSize? Only(StandardSize[] sizes, SizeSystem? system)
     {
         if (system is null)
@@ -72,7 +73,15 @@ internal sealed class SizeCatalog
             return sizes.Length == 1 ? sizes[0] : null;
         }
 
-        return Array.Find(sizes, size => size.System == system);
+        foreach (StandardSize size in sizes)
+        {
+            if (size.System == system)
+            {
+                return size;
+            }
+        }
+
+        return null;
     }
 
     private static string NoWall(SizeSpelling spelling) =>
