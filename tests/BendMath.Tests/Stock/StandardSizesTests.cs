@@ -17,6 +17,9 @@ public sealed class StandardSizesTests
         { "angle 30 by 30 by 3", "EN 10056-1 L30x30x3" },
         { "ANGLE IRON 30x30x3", "EN 10056-1 L30x30x3" },
         { "Angle-30x30x3", "EN 10056-1 L30x30x3" },
+        { "L 30 x 30 x 3 (EN 10056)", "EN 10056-1 L30x30x3" },
+        { "L30х30х3", "EN 10056-1 L30x30x3" },
+        { "RSA 30x30x3", "EN 10056-1 L30x30x3" },
         { "∟30x30x3", "EN 10056-1 L30x30x3" },
         { "EA 30x3", "EN 10056-1 L30x30x3" },
         { "L30x3", "EN 10056-1 L30x30x3" },
@@ -88,6 +91,8 @@ public sealed class StandardSizesTests
         { "nps2sch40", "ASME B36.10M NPS 2 Sch 40" },
         { "2\" Sch. 40 pipe", "ASME B36.10M NPS 2 Sch 40" },
         { "2 in schedule 40 pipe", "ASME B36.10M NPS 2 Sch 40" },
+        { "Sch 40 2\" pipe", "ASME B36.10M NPS 2 Sch 40" },
+        { "2 in sch STD", "AISC v16.0 Pipe2STD" },
         { "Schedule 40 pipe, 2 in", "ASME B36.10M NPS 2 Sch 40" },
         { "DN 50 Sch 40", "ASME B36.10M NPS 2 Sch 40" },
         { "DN50 Sch-80", "ASME B36.10M NPS 2 Sch 80" },
@@ -124,17 +129,23 @@ public sealed class StandardSizesTests
         { "L30x30x-3", "EN 10056-1 L30x30x3" },
         { "L30x30x3x6000", "EN 10056-1 L30x30x3" },
         { "LL30x30x3", "EN 10056-1 L30x30x3" },
-        { "L3x3x0.3 cm", "EN 10056-1 L30x30x3" },
+        { "L3x3x0.3 cm", "AISC v16.0 L3X3X" },
         { "L30 mm x 30 mm x 1/8 in", "EN 10056-1 L30x30x3" },
         { "L30x30x3,5,1", "EN 10056-1 L30x30x3" },
         { "UPN L30x30x3", "EN 10056-1 L30x30x3" },
         { "AISC L30x30x3", "AISC v16.0" },
         { "L2x2x5/64", "AISC v16.0 L2X2X1/8" },
         { "L2x2x0.13", "AISC v16.0 L2X2X1/8" },
-        { "L2x2x1/0", "AISC v16.0 L2X2X1/8" },
+        { "L2x2x1/0", "AISC v16.0 L2X2X" },
         { "L2x2x1/8 mm", "AISC v16.0 L2X2X1/8" },
-        { "Equal angle 30x20x4", "EN 10056-1 L35x35x4" },
-        { "SHS 40x20x3", "SHS 40x40x3" },
+        { "Equal angle 30x20x4", "EN 10056-1 L30x20x4" },
+        { "SHS 40x20x3", "SHS 40x40x2.5" },
+        { "SHS 60x40x4", "RHS 60x40x4" },
+        { "L100x100x10 S235", "EN 10056-1 L100x100x10" },
+        { "Rohr 33,7 x 3", "EN 10219-2 CHS 33.7x3" },
+        { "L2x2x1/8x1/8", "AISC v16.0 L2X2X1/8" },
+        { "L", "AISC v16.0 L8X8X1" },
+        { "1\" angle", "US bar-size L1x1x1/8" },
         { "CHS 33.7", "EN 10219-2 CHS 33.7x3" },
         { "CHS 33.7x33.7x3", "CHS 33.7x3" },
         { "CHS 34x3", "EN 10219-2 CHS 33.7x3" },
@@ -148,7 +159,7 @@ public sealed class StandardSizesTests
         { "Round 3", "US bars Round 3 in" },
         { "Round 11", "EN bars Round 10" },
         { "Flat 4x1", "US bars Flat 4x1 in" },
-        { "Flat 40x40", "EN bars Flat 40x10" },
+        { "Flat 40x40", "EN 10056-1 L40x40x4" },
         { "Sqare 12", "EN bars Square 12" },
     };
 
@@ -159,7 +170,7 @@ public sealed class StandardSizesTests
         Assert.Equal(fullName, StandardSizes.Find(text).FullName);
         Assert.True(StandardSizes.TryFind(text, out StandardSize? size));
         Assert.Same(StandardSizes.Find(text), size);
-        Assert.Same(size, StandardSizes.Find(text, size.System));
+        Assert.Same(size, StandardSizes.Find(text, size!.System));
         Assert.True(StandardSizes.TryFind(text, null, out _, out string? fault));
         Assert.Null(fault);
     }

@@ -13,6 +13,8 @@ internal sealed class DesignationReader
 
     private readonly StringBuilder _number = new();
 
+    private string? _unknownWord;
+
     private bool _afterWord;
 
     private bool _afterSeparator;
@@ -30,9 +32,14 @@ internal sealed class DesignationReader
     {
         DesignationReader reader = new();
         spelling = reader._spelling;
-        return text.Length > LengthReader.LongestText
-            ? FormattableString.Invariant($"is longer than {LengthReader.LongestText} characters")
-            : reader.ReadAll(WithoutSystem(text.Trim(), spelling));
+        if (text.Length > LengthReader.LongestText)
+        {
+            return FormattableString.Invariant($"is longer than {LengthReader.LongestText} characters");
+        }
+
+        string? fault = reader.ReadAll(WithoutSystem(text.Replace('(', ' ').Replace(')', ' ').Trim(), spelling)) ?? reader.Close();
+        spelling.Numbers.Sort(static (left, right) => right.CompareTo(left));
+        return reader._unknownWord is { } word ? $"has the word {word}, which is no shape, unit or schedule known here" : fault;
     }
 
     /// <summary>The text without the name of a system before or behind the designation.</summary>
@@ -81,7 +88,7 @@ internal sealed class DesignationReader
             }
         }
 
-        return EndNumber() ?? Close();
+        return EndNumber();
     }
 
     private string? Append(char c)
@@ -110,19 +117,27 @@ internal sealed class DesignationReader
             return Separator();
         }
 
-        if (!SizeWords.TryFind(word, out SizeWord known))
+        if (EndNumber() is { } fault)
         {
-            return $"has the word {word}, which is no shape, unit or schedule known here";
+            return fault;
         }
 
-        return EndNumber() ?? Apply(known);
+        _afterWord = true;
+        if (SizeWords.TryFind(word, out SizeWord known))
+        {
+            return Apply(known);
+        }
+
+        // Read on, so that the message can name the sizes nearest to all dimensions.
+        _unknownWord ??= word;
+        return null;
     }
 
-    private static bool IsCross(string word) => word is "x" or "X" || string.Equals(word, "by", StringComparison.OrdinalIgnoreCase);
+    /// <summary>A Cyrillic х looks the same.</summary>
+    private static bool IsCross(string word) => word is "x" or "X" or "х" or "Х" || string.Equals(word, "by", StringComparison.OrdinalIgnoreCase);
 
     private string? Apply(SizeWord word)
     {
-        _afterWord = true;
         _spelling.Kinds &= word.Kinds;
         _isNominalDiameter |= word.Role == SizeWordRole.NominalDiameter;
         _scheduleIsNext |= word.Role == SizeWordRole.Schedule;
@@ -134,6 +149,7 @@ internal sealed class DesignationReader
         if (word.Weight.Length > 0)
         {
             _spelling.Schedule = word.Weight;
+            _scheduleIsNext = false;
         }
 
         if (word.System is not null && _spelling.System is not null && word.System != _spelling.System)
@@ -179,6 +195,12 @@ internal sealed class DesignationReader
         }
 
         _afterWord = false;
+        int gap = _scheduleIsNext ? text.IndexOf(' ') : -1;
+        return gap < 0 ? AddNumber(text) : AddNumber(text.Substring(0, gap)) ?? AddNumber(text.Substring(gap + 1));
+    }
+
+    private string? AddNumber(string text)
+    {
         if (LengthReader.ReadNumber(WithDecimalPoint(text), out LengthReader.WrittenNumber number) is { } fault)
         {
             return fault;
@@ -259,16 +281,17 @@ internal sealed class DesignationReader
         if (_isNominalDiameter)
         {
             double given = _spelling.Numbers[0];
+            _spelling.IsMetric = null;
             if (_spelling.Numbers.Count > 1 || !SizeWords.TryNominalPipeSize(given, out double size))
             {
-                return $"has no nominal diameter known here behind DN";
+                // About as many inches, for the nearest sizes.
+                _spelling.Numbers[0] = given / 25;
+                return "has no nominal diameter known here behind DN";
             }
 
             _spelling.Numbers[0] = size;
-            _spelling.IsMetric = null;
         }
 
-        _spelling.Numbers.Sort(static (left, right) => right.CompareTo(left));
         return null;
     }
 }

@@ -8,13 +8,18 @@ internal static class NearestSizes
     public static string Sentence(IReadOnlyList<StandardSize> nearest) =>
         $"the nearest {(nearest.Count == 1 ? "size is" : "sizes are")} {string.Join(", ", nearest.Select(size => size.FullName))}";
 
-    /// <summary>By dimensions, among the shapes that the words name.</summary>
+    /// <summary>By dimensions and shape.</summary>
     public static IReadOnlyList<StandardSize> Of(SizeSpelling spelling, SizeSystem? system) => First(
-        Listed(system ?? spelling.System).OrderBy(size => (SizeSpelling.Bit(size.Kind) & spelling.Kinds) == 0).ThenBy(size => Distance(spelling, size)));
+        Listed(system ?? spelling.System).OrderBy(size => Distance(spelling, size)));
 
-    /// <summary>By letters.</summary>
-    public static IReadOnlyList<StandardSize> OfText(string text, SizeSystem? system)
+    /// <summary>By what could be read of a text, or by its letters.</summary>
+    public static IReadOnlyList<StandardSize> Of(string text, SizeSpelling spelling, SizeSystem? system)
     {
+        if (spelling.Numbers.Count + Math.Min(spelling.Schedule.Length, 1) > 1)
+        {
+            return Of(spelling, system);
+        }
+
         string squeezed = Squeezed(text.Length > LengthReader.LongestText ? text.Substring(0, LengthReader.LongestText) : text);
         return First(Listed(system).OrderBy(size => Edits(squeezed, Squeezed(size.Designation))));
     }
@@ -23,20 +28,29 @@ internal static class NearestSizes
 
     private static StandardSize[] First(IEnumerable<StandardSize> sizes) => [.. sizes.Take(Shown)];
 
+    /// <summary>The sum of relative differences, and for what else does not fit about as much as a size or two in a list.</summary>
     private static double Distance(SizeSpelling spelling, StandardSize size)
     {
-        IReadOnlyList<double> designated = size.DesignatedNumbers;
-        int shared = Math.Min(spelling.Numbers.Count, designated.Count);
-        double distance = 0.2 * Math.Abs(spelling.Numbers.Count - designated.Count);
-        for (int i = 0; i < shared; i++)
+        bool isOtherShape = (SizeSpelling.Bit(size.Kind) & spelling.Kinds) == 0;
+        bool isOtherUnit = spelling.IsMetric is { } metric && metric != size.System.IsMetric;
+        return Distance(spelling.Numbers, size.DesignatedNumbers) + ScheduleDistance(spelling.Schedule, size.Schedule) + (isOtherShape ? 0.5 : 0) + (isOtherUnit ? 1 : 0);
+    }
+
+    private static double Distance(List<double> wanted, IReadOnlyList<double> listed)
+    {
+        int shared = Math.Min(wanted.Count, listed.Count);
+        double inOrder = Enumerable.Range(0, shared).Sum(i => Difference(wanted[i], listed[i]));
+        if (wanted.Count == listed.Count)
         {
-            double larger = Math.Max(spelling.Numbers[i], designated[i]);
-            distance += larger > 0 ? Math.Abs(spelling.Numbers[i] - designated[i]) / larger : 0;
+            return inOrder;
         }
 
-        bool otherUnit = spelling.IsMetric is { } metric && metric != size.System.IsMetric;
-        return distance + (otherUnit ? 1 : 0) + ScheduleDistance(spelling.Schedule, size.Schedule);
+        // With a number too few or too many the last may be the thickness of both.
+        double atEnds = shared < 2 ? double.PositiveInfinity : Difference(wanted[0], listed[0]) + Difference(wanted[wanted.Count - 1], listed[listed.Count - 1]);
+        return Math.Min(inOrder, atEnds) + 0.2 * Math.Abs(wanted.Count - listed.Count);
     }
+
+    private static double Difference(double left, double right) => left == right ? 0 : Math.Abs(left - right) / Math.Max(left, right);
 
     /// <summary>Schedules are numbers, weights are words, and one is nearer to its like than to the other.</summary>
     private static double ScheduleDistance(string wanted, string listed)

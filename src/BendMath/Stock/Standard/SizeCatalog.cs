@@ -48,7 +48,7 @@ internal sealed class SizeCatalog
     {
         if (DesignationReader.Read(text, out SizeSpelling spelling) is { } unreadable)
         {
-            fault = () => $"must be a designation such as L2X2X1/8, but \"{LengthReader.Quoted(text)}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.OfText(text, system))}";
+            fault = () => $"must be written like L2X2X1/8, but \"{LengthReader.Quoted(text)}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.Of(text, spelling, system))}";
             return null;
         }
 
