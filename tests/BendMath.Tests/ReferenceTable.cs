@@ -5,7 +5,7 @@ using CsvHelper.Configuration;
 namespace BendMath.Tests;
 
 /// <summary>
-/// A table of published values beside the tests, such as <c>Handbook/equal-angles.csv</c>. The first row names the columns;
+/// A table of published values beside the tests, such as <c>Handbook/angles-en.csv</c>. The first row names the columns;
 /// lines that start with <c>#</c> are remarks. Numbers have a decimal point, whatever the culture of the run.
 /// </summary>
 public sealed class ReferenceTable
@@ -26,7 +26,7 @@ public sealed class ReferenceTable
     public IReadOnlyList<ReferenceRow> Rows { get; }
 
     /// <summary>Reads a table copied beside the tests; a missing file or an empty table is an error.</summary>
-    /// <param name="path">Below the test project, for example <c>Handbook/equal-angles.csv</c>.</param>
+    /// <param name="path">Below the test project, for example <c>Handbook/angles-en.csv</c>.</param>
     public static ReferenceTable Load(string path)
     {
         string file = System.IO.Path.Combine(AppContext.BaseDirectory, path);

@@ -9,14 +9,14 @@ internal static class StockReader
 
     private static readonly Dictionary<string, Shape> Shapes = new(StringComparer.Ordinal)
     {
-        ["equal angle"] = new(Angle, "flange out", "flange in"),
+        ["equal angle"] = new(Angle, "flange out", "flange in", "heel in", "heel out"),
         ["flat"] = new(Flat, "easy way", "hard way"),
-        ["square"] = new(stock => stock.Length("side", "12 mm") is { } side ? stock.Build(() => new SquareBar(side)) : null),
+        ["square"] = new(stock => stock.Length("side", "12 mm") is { } side ? stock.Build(() => new SquareBar(side)) : null, string.Empty, "on the diagonal"),
         ["round"] = new(stock => stock.Length("diameter", "10 mm") is { } diameter ? stock.Build(() => new RoundBar(diameter)) : null),
         ["round tube"] = new(Tube),
     };
 
-    /// <summary>The words for shapes and, for each, the ways it can lie; none for a shape that lies one way only.</summary>
+    /// <summary>The words for shapes and, for each, the ways it can lie; none for a shape that lies one way only. An empty one is meant where the file names none.</summary>
     public static IReadOnlyDictionary<string, string[]> Orientations { get; } = Shapes.ToDictionary(pair => pair.Key, pair => pair.Value.Orientations);
 
     /// <summary>Reads <c>stock</c> and <c>orientation</c> of a job or a measured ring.</summary>
@@ -43,7 +43,12 @@ internal static class StockReader
             return null;
         }
 
-        string[] ways = Shapes[shape].Orientations;
+        string[] ways = [.. Shapes[shape].Orientations.Where(way => way.Length > 0)];
+        if (lies is null && ways.Length < Shapes[shape].Orientations.Length)
+        {
+            return bar?.Orientations[0];
+        }
+
         if (ways.Length == 0)
         {
             if (lies is not null)

@@ -5,7 +5,7 @@ namespace BendMath;
 /// </summary>
 internal sealed class LengthReader
 {
-    private const int LongestText = 100;
+    public const int LongestText = 100;
     private const int LongestQuote = 40;
     private const string HowToWrite = "write for example \"30 mm\" or \"1 1/4 in\"";
     private const string Negative = "has a minus sign, but a length here is never negative";
@@ -33,7 +33,33 @@ internal sealed class LengthReader
         return fault is null ? null : $"\"{Quoted(text)}\" {fault}.";
     }
 
-    private static string Quoted(string text)
+    /// <summary>
+    /// Null and one number, with its unit if it has one; or what is wrong, as the rest of a sentence that starts with the text.
+    /// For sizes such as <c>2 x 2 x 1/8</c>, whose numbers may go without a unit.
+    /// </summary>
+    public static string? ReadNumber(string text, out WrittenNumber number)
+    {
+        var reader = new LengthReader();
+        var value = default(ExactFraction);
+        number = default;
+        if ((LengthTokens.Cut(text, reader._tokens) ?? reader.ReadNumber(out value, out _)) is { } fault)
+        {
+            return fault;
+        }
+
+        ExactFraction? unit = null;
+        if (reader.Current.Kind == LengthTokenKind.Unit)
+        {
+            unit = reader.Current.Value;
+            reader._at++;
+        }
+
+        number = new(value, unit, reader._tokens.Exists(token => token.Kind is LengthTokenKind.FractionBar or LengthTokenKind.VulgarFraction));
+        return reader.Current.Kind == LengthTokenKind.End ? null : $"goes on with {reader.Current.Text} after {reader._tokens[reader._at - 1].Text}";
+    }
+
+    /// <summary>The start of a text as a message may show it.</summary>
+    public static string Quoted(string text)
     {
         var trimmed = text.Trim();
         var visible = string.Concat(trimmed.Take(LongestQuote).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '\uFFFD' : c));
@@ -225,6 +251,23 @@ internal sealed class LengthReader
         _at++;
         fraction = new(numerator.Value.Numerator, denominator.Value.Numerator);
         return null;
+    }
+
+    /// <summary>A number, its unit in metres if one was written, and whether it was written with a fraction.</summary>
+    public readonly record struct WrittenNumber
+    {
+        public WrittenNumber(ExactFraction value, ExactFraction? unit, bool hasFraction)
+        {
+            Value = value;
+            Unit = unit;
+            HasFraction = hasFraction;
+        }
+
+        public ExactFraction Value { get; }
+
+        public ExactFraction? Unit { get; }
+
+        public bool HasFraction { get; }
     }
 
     private readonly struct Quantity(ExactFraction number, bool isWhole, ExactFraction unit)

@@ -32,7 +32,7 @@ internal static class LengthTokens
 {
     public static readonly ExactFraction Inch = new(254, 10_000);
     public static readonly ExactFraction Foot = new(3048, 10_000);
-    private static readonly ExactFraction Millimeter = new(1, 1000);
+    public static readonly ExactFraction Millimeter = new(1, 1000);
     private static readonly ExactFraction Centimeter = new(1, 100);
     private static readonly ExactFraction Meter = new(1, 1);
 
@@ -110,6 +110,8 @@ internal static class LengthTokens
             }
         }
     }
+
+    public static bool IsUnit(string word) => Units.ContainsKey(word);
 
     private static string? Next(string text, ref int at, bool spaced, List<LengthToken> tokens)
     {

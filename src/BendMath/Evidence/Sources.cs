@@ -122,6 +122,83 @@ public static class Sources
 
     /// <summary>Cold bending of flat steel products: developed length.</summary>
     public static Source Din6935 { get; } = new("din-6935", "DIN 6935, Cold bending of flat rolled steel", SourceKind.FromMemory);
+    /// <summary>Dimensions, corner radii, properties and tolerances of cold-formed tube.</summary>
+    public static Source En10219 { get; } = new("en-10219-2", "EN 10219-2, dimensions, tolerances and sectional properties of cold-formed hollow sections", SourceKind.Published);
+
+    /// <summary>Dimensions, corner radii and properties of hot-finished tube.</summary>
+    public static Source En10210 { get; } = new("en-10210-2", "EN 10210-2, dimensions and sectional properties of hot-finished hollow sections", SourceKind.FromMemory);
+
+    /// <summary>Properties of American rolled shapes and hollow structural sections.</summary>
+    public static Source AiscShapes { get; } = new("aisc-shapes-16", "AISC Shapes Database v16.0 (2023), companion to the Steel Construction Manual, 16th ed.; conventions recovered from the printed values", SourceKind.Published);
+
+    /// <summary>Torsion of prisms: circle, rectangle, closed thin walls.</summary>
+    public static Source TimoshenkoGoodier10 { get; } = new("timoshenko-goodier-10", "S. P. Timoshenko, J. N. Goodier, Theory of Elasticity, 3rd ed., ch. 10 (torsion of straight bars)", SourceKind.FromMemory);
+
+    /// <summary>Torsion of a hexagon.</summary>
+    public static Source TimoshenkoStrength2 { get; } = new("timoshenko-strength-2", "S. P. Timoshenko, Strength of Materials, Part II, 3rd ed., ch. 6 (torsion of other solid sections)", SourceKind.FromMemory);
+
+    /// <summary>Torsion constants of rolled shapes with fillets.</summary>
+    public static Source ElDarwishJohnston1965 { get; } = new("el-darwish-johnston-1965", "I. A. El Darwish, B. G. Johnston, Torsion of Structural Shapes, Journal of the Structural Division, ASCE 91 (ST1), 1965, 203-227", SourceKind.FromMemory);
+
+    /// <summary>The torsion constants printed for European angles.</summary>
+    public static Source BlueBookAngles { get; } = new("sci-p363-angles", "SCI P363 / Steel for Life Blue Book, properties of EN 10056-1 angles; formula of I_T recovered from the printed values", SourceKind.Derived);
+
+    /// <summary>Warping constants and shear centers of open shapes.</summary>
+    public static Source DesignGuide9 { get; } = new("aisc-design-guide-9", "P. A. Seaburg, C. J. Carter, Torsional Analysis of Structural Steel Members, AISC Design Guide 9 (1997), and thin-wall theory (Vlasov)", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of angles.</summary>
+    public static Source En10056 { get; } = new("en-10056-2", "EN 10056-2, tolerances on shape and dimensions of angles", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of flats.</summary>
+    public static Source En10058 { get; } = new("en-10058", "EN 10058:2018, dimensions and tolerances of hot rolled flats", SourceKind.Published);
+
+    /// <summary>Tolerances of square bars.</summary>
+    public static Source En10059 { get; } = new("en-10059", "EN 10059, dimensions and tolerances of hot rolled square bars", SourceKind.Published);
+
+    /// <summary>Tolerances of round bars.</summary>
+    public static Source En10060 { get; } = new("en-10060", "EN 10060, dimensions and tolerances of hot rolled round bars", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of American angles.</summary>
+    public static Source AstmA6 { get; } = new("astm-a6", "ASTM A6/A6M, permitted variations of angles", SourceKind.FromMemory);
+
+    /// <summary>Tolerances of American square and rectangular tube.</summary>
+    public static Source AstmA500Dimensions { get; } = new("astm-a500-dimensions", "ASTM A500/A500M, dimensional tolerances", SourceKind.Published);
+
+    /// <summary>Tolerances of American pipe.</summary>
+    public static Source AstmA53Dimensions { get; } = new("astm-a53-dimensions", "ASTM A53/A53M, dimensional tolerances", SourceKind.FromMemory);
+
+    /// <summary>Dimensions of rolled angles.</summary>
+    public static Source En10056Tables { get; } = new("en-10056-1-tables", "Section tables of equal and unequal angles to EN 10056-1: SCI P363; sizes it lacks from a mill's catalogue of sections and merchant bars", SourceKind.Published);
+
+    /// <summary>Dimensions of European hollow sections.</summary>
+    public static Source HollowSectionTables { get; } = new("sci-p363-hollow", "SCI P363, section property tables of hollow sections to EN 10219-2:2006 and EN 10210-2:2006", SourceKind.Published);
+
+    /// <summary>Diameters of European round bars.</summary>
+    public static Source En10060Rounds { get; } = new("en-10060-rounds", "A mill's catalogue of hot rolled round bars, dimensions to EN 10060", SourceKind.Published);
+
+    /// <summary>Sides of European square bars.</summary>
+    public static Source En10059Squares { get; } = new("en-10059-squares", "EN 10059:2003, Table 1", SourceKind.FromMemory);
+
+    /// <summary>Widths and thicknesses of European flats.</summary>
+    public static Source En10058Flats { get; } = new("en-10058-flats", "EN 10058:2018, Table 1", SourceKind.FromMemory);
+
+    /// <summary>Dimensions of Schedule 40 pipe.</summary>
+    public static Source PipeSchedule40 { get; } = new("asme-b36-10m-40", "ASME B36.10M, Schedule 40, as tabulated in R. L. Mott, Machine Elements in Mechanical Design, 4th ed., Table A16-6", SourceKind.Published);
+
+    /// <summary>Dimensions of Schedule 80 pipe that were read.</summary>
+    public static Source PipeSchedule80 { get; } = new("asme-b36-10m-80", "ASME B36.10M, Schedule 80, as tabulated in a pipe data chart", SourceKind.Published);
+
+    /// <summary>Dimensions of Schedule 80 pipe that were not read.</summary>
+    public static Source PipeSchedule80FromMemory { get; } = new("asme-b36-10m-80-memory", "ASME B36.10M, Schedule 80", SourceKind.FromMemory);
+
+    /// <summary>Sizes of American round, square and flat bars.</summary>
+    public static Source AiscBars { get; } = new("aisc-bars", "AISC Steel Construction Manual, weights of square, round and rectangular bars", SourceKind.FromMemory);
+
+    /// <summary>Sizes of American angles below those of the AISC tables.</summary>
+    public static Source BarSizeAngles { get; } = new("us-bar-size-angles", "Common stock of American bar-size angles", SourceKind.FromMemory);
+
+    /// <summary>The fillet rule for angles of the AISC tables, fitted to their printed values.</summary>
+    public static Source AiscFilletFit { get; } = new("bendmath-aisc-fillets", "BendMath documentation, Standard sizes", SourceKind.Derived);
 
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
@@ -134,5 +211,10 @@ public static class Sources
         KalpakjianSchmid, ShigleyA22, AiscElastic, En1993Elastic, BrassRodData,
 
         CurvedBars, CurvedBarFactors, CurvedBarRadialStress, MachinerysHandbookSheetBends, Groover, Din6935,
+        En10219, En10210, AiscShapes,
+        TimoshenkoGoodier10, TimoshenkoStrength2, ElDarwishJohnston1965, BlueBookAngles, DesignGuide9,
+        En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
+        En10056Tables, HollowSectionTables, En10060Rounds, En10059Squares, En10058Flats, PipeSchedule40,
+        PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
     ];
 }

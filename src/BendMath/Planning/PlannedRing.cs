@@ -59,13 +59,11 @@ public sealed class PlannedRing
 
     private static Length? Handbook(RingJob job, FinishedRing ring)
     {
-        IReadOnlyList<Outstand> legs = job.Analysis.Section.Features.Outstands;
-        if (!job.Arc.IsFullRing || legs.Count != 2 || legs[0].Length.Meters != legs[1].Length.Meters)
+        if (!job.Arc.IsFullRing || job.Analysis.Section.Features.EqualLegs is not { } radial)
         {
             return null;
         }
 
-        Outstand radial = legs.Single(leg => leg.IsRadial);
         bool flangeOut = radial.FreeEdge == FreeEdge.Outside;
         return AngleRingRule.BlankLength(
             flangeOut ? ring.InsideDiameter : ring.OutsideDiameter, radial.Length, radial.Thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);

@@ -19,16 +19,22 @@ public sealed class OrientedSection
 
     private Outline? _outline;
 
+    private readonly (double Y, double Z, SectionFormula Formula)? _shear;
+
+    private ShearCenter? _shearCenter;
+
     /// <param name="stock">What prints itself as the name of the stock; asked only when the name is read.</param>
     /// <param name="orientation">How it lies.</param>
     /// <param name="loops">Outer loop counter-clockwise, then holes clockwise; the lowest y and z are zero.</param>
     /// <param name="features">For the distortion checks.</param>
-    internal OrientedSection(object stock, string orientation, Edge[][] loops, SectionFeatures features)
+    /// <param name="shear">Where the shear center lies and why, or null where no formula is known.</param>
+    internal OrientedSection(object stock, string orientation, Edge[][] loops, SectionFeatures features, (double Y, double Z, SectionFormula Formula)? shear = null)
     {
         _stock = stock;
         _loops = loops;
         Orientation = orientation;
         Features = features;
+        _shear = shear;
     }
 
     private OrientedSection(OrientedSection mirrorImage, string orientation, SectionFeatures features)
@@ -50,6 +56,9 @@ public sealed class OrientedSection
 
     /// <summary>Legs, walls and depth, for the distortion checks.</summary>
     public SectionFeatures Features { get; }
+
+    /// <summary>The shear center, or null where no formula is known for the shape.</summary>
+    public ShearCenter? ShearCenter => _shear is { } at ? _shearCenter ?? Once.Keep(ref _shearCenter, new(at.Y, at.Z, PolarRadius(Properties.Moments, at.Y, at.Z), at.Formula)) : null;
 
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
@@ -97,4 +106,7 @@ public sealed class OrientedSection
 
         return mirrored;
     }
+
+    private static double PolarRadius(in AreaMoments moments, double y, double z) => Math.Sqrt(
+        (y - moments.CentroidY) * (y - moments.CentroidY) + (z - moments.CentroidZ) * (z - moments.CentroidZ) + (moments.SecondY + moments.SecondZ) / moments.Area);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -23,54 +22,43 @@ internal static class AngleOutline
         }
     }
 
-    public static OrientedSection FlangeOut(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets) => new(
-        stock, "flange out", [Outline(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters)], Features(radialLeg, axialLeg, thickness, FreeEdge.Outside));
-
-    public static OrientedSection FlangeIn(OrientedSection flangeOut, double radialLeg, double axialLeg, double thickness) =>
-        flangeOut.Mirrored("flange in", Features(radialLeg, axialLeg, thickness, FreeEdge.Inside));
-
-    public static OrientedSection Oriented(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
+    public static OrientedSection Oriented(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut, string radial = "")
     {
-        OrientedSection outward = FlangeOut(stock, radialLeg, axialLeg, thickness, fillets);
-        return flangeOut ? outward : FlangeIn(outward, radialLeg, axialLeg, thickness);
+        Corner[] corners = Corners(radialLeg, axialLeg, thickness, fillets);
+        Corner[] shear = [new(thickness / 2, thickness / 2)];
+        Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
+        Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
+        return new(
+            stock,
+            radial + (flangeOut ? "flange out" : "flange in"),
+            [CornerOutline.Of(flangeOut ? corners : CornerOutline.Mirrored(corners, radialLeg))],
+            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
+            OpenShapeFormulas.CenterLines(flangeOut ? shear : CornerOutline.Mirrored(shear, radialLeg)));
     }
 
-    private static SectionFeatures Features(double radialLeg, double axialLeg, double thickness, FreeEdge toe) =>
-        new(radialLeg, [new(radialLeg, thickness, toe), new(axialLeg, thickness, FreeEdge.Side)]);
-
-    private static Edge[] Outline(double a, double b, double t, double root, double toe)
+    /// <summary>An equal angle symmetric about the plane of the ring.</summary>
+    public static OrientedSection OnBisector(object stock, double leg, double thickness, AngleFillets fillets, bool heelIn)
     {
-        Edge[] edges = new Edge[4 + (toe < t ? 2 : 0) + (toe > 0 ? 2 : 0) + (root > 0 ? 1 : 0)];
-        int count = 0;
-        edges[count++] = Edge.Line(0, 0, 0, b);
-        if (toe < t)
-        {
-            edges[count++] = Edge.Line(0, b, t - toe, b);
-        }
-
-        if (toe > 0)
-        {
-            edges[count++] = Edge.Fillet(t - toe, b, t, b - toe, t - toe, b - toe, counterClockwise: true);
-        }
-
-        edges[count++] = Edge.Line(t, b - toe, t, t + root);
-        if (root > 0)
-        {
-            edges[count++] = Edge.Fillet(t, t + root, t + root, t, t + root, t + root, counterClockwise: false);
-        }
-
-        edges[count++] = Edge.Line(t + root, t, a - toe, t);
-        if (toe > 0)
-        {
-            edges[count++] = Edge.Fillet(a - toe, t, a, t - toe, a - toe, t - toe, counterClockwise: true);
-        }
-
-        if (toe < t)
-        {
-            edges[count++] = Edge.Line(a, t - toe, a, 0);
-        }
-
-        edges[count] = Edge.Line(a, 0, 0, 0);
-        return edges;
+        double half = Math.Sqrt(0.5);
+        double depth = (leg + thickness - 2 * fillets.ToeMeters) * half + fillets.ToeMeters;
+        Corner[] corners = CornerOutline.OnBisector(Corners(leg, leg, thickness, fillets), 0, leg * half);
+        Corner[] shear = CornerOutline.OnBisector([new(thickness / 2, thickness / 2)], 0, leg * half);
+        Outstand outstand = new(leg, thickness, heelIn ? FreeEdge.Outside : FreeEdge.Inside);
+        return new(
+            stock,
+            heelIn ? "heel in" : "heel out",
+            [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
+            new SectionFeatures(depth, [outstand, outstand]),
+            OpenShapeFormulas.CenterLines(heelIn ? shear : CornerOutline.Mirrored(shear, depth)));
     }
+
+    public static Corner[] Corners(double radialLeg, double axialLeg, double thickness, AngleFillets fillets) =>
+    [
+        new(0, 0),
+        new(0, axialLeg),
+        new(thickness, axialLeg, fillets.ToeMeters),
+        new(thickness, thickness, fillets.RootMeters),
+        new(radialLeg, thickness, fillets.ToeMeters),
+        new(radialLeg, 0),
+    ];
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -20,6 +19,15 @@ public abstract record BarStock
     /// <summary>Area of the section.</summary>
     public Area Area => Orientations[0].Properties.Area;
 
+    /// <summary>Torsion constant J by the formula this library prefers, or null for a shape that has no formula with a source.</summary>
+    public TorsionConstant? TorsionConstant => TorsionConstants.Count > 0 ? TorsionConstants[0] : null;
+
+    /// <summary>Torsion constants by every formula known for the shape, the preferred one first; empty where there is none. Tables of other houses use the later ones.</summary>
+    public virtual IReadOnlyList<TorsionConstant> TorsionConstants => [];
+
+    /// <summary>Warping constant of an angle, channel or tee; null for other shapes.</summary>
+    public virtual WarpingConstant? WarpingConstant => null;
+
     /// <summary>Shape and dimensions.</summary>
     public sealed override string ToString() => Name;
 
@@ -31,11 +39,6 @@ public abstract record BarStock
     private protected static string Millimeters(string shape, params double[] meters) => shape + " " + string.Join(
         " × ", meters.Select(m => (m * 1e3).ToString("0.###", CultureInfo.InvariantCulture))) + " mm";
 
-    private protected static Edge[] Rectangle(double depth, double width) =>
-    [
-        Edge.Line(0, 0, 0, width), Edge.Line(0, width, depth, width), Edge.Line(depth, width, depth, 0), Edge.Line(depth, 0, 0, 0),
-    ];
-
-    private protected static Edge[] Circle(double center, double radius, bool hole) =>
-        [Edge.Arc(center, center, radius, 0, hole ? -2 * Math.PI : 2 * Math.PI)];
+    private protected static string RoundedText(double radius) =>
+        radius > 0 ? string.Format(CultureInfo.InvariantCulture, ", corner radius {0:0.###} mm", radius * 1e3) : string.Empty;
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
-using BendMath.Numerics;
 using BendMath.Stock;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -33,6 +33,23 @@ public sealed record AngleFillets
     /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
     public static AngleFillets Of(Length root, Length toe) => new(Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)));
 
+    /// <summary>Fillets for an angle of the AISC tables, which print no radii: a rule fitted to their areas, centroids and second moments. It comes within 1.3 % of the areas and 1.9 % of the second moments.</summary>
+    /// <param name="designDistance">The printed distance k for design, from the heel to the end of the root fillet; not less than the thickness.</param>
+    /// <param name="thickness">Thickness of both legs, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the distance is less than the thickness.</exception>
+    /// <remarks>
+    /// Equation: root radius r₁ = 0.8·(k − t), toe radius r₂ = 0.3·(k − t).
+    /// Range: L-shapes of the AISC shapes database v16.0, 2 to 12 in.
+    /// Source: <see cref="Sources.AiscFilletFit"/>
+    /// </remarks>
+    public static AngleFillets FromDesignDistance(Length designDistance, Length thickness)
+    {
+        double k = Guard.Positive(designDistance, nameof(designDistance));
+        double t = Guard.Positive(thickness, nameof(thickness));
+        return k >= t ? new(0.8 * (k - t), 0.3 * (k - t))
+            : throw Guard.Fault(nameof(designDistance), designDistance, $"must not be less than the thickness, {Guard.MillimetersText(t)}");
+    }
+
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
 }
@@ -47,6 +64,10 @@ public sealed record EqualAngle : BarStock
     private OrientedSection? _flangeOut;
 
     private OrientedSection? _flangeIn;
+
+    private OrientedSection? _heelIn;
+
+    private OrientedSection? _heelOut;
 
     private IReadOnlyList<OrientedSection>? _orientations;
 
@@ -74,16 +95,28 @@ public sealed record EqualAngle : BarStock
     public AngleFillets Fillets { get; }
 
     /// <summary>Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.</summary>
-    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.FlangeOut(this, _leg, _leg, _thickness, Fillets));
+    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.Oriented(this, _leg, _leg, _thickness, Fillets, flangeOut: true));
 
     /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
-    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.FlangeIn(FlangeOut, _leg, _leg, _thickness));
+    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.Oriented(this, _leg, _leg, _thickness, Fillets, flangeOut: false));
+
+    /// <summary>Heel in, on the bisector: the heel points to the center of the bend, as in a vee-grooved die, and both legs stand outward at 45°.</summary>
+    public OrientedSection HeelIn => _heelIn ?? Once.Keep(ref _heelIn, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: true));
+
+    /// <summary>Heel out, on the bisector: the heel points away from the center of the bend and both legs stand inward at 45°.</summary>
+    public OrientedSection HeelOut => _heelOut ?? Once.Keep(ref _heelOut, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: false));
 
     /// <inheritdoc/>
     public override string Name => Millimeters("angle", _leg, _leg, _thickness);
 
     /// <inheritdoc/>
-    public override IReadOnlyList<OrientedSection> Orientations => _orientations ?? Once.Keep(ref _orientations, [FlangeOut, FlangeIn]);
+    public override IReadOnlyList<OrientedSection> Orientations => _orientations ?? Once.Keep(ref _orientations, Array.AsReadOnly(new[] { FlangeOut, FlangeIn, HeelIn, HeelOut }));
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_leg, _leg, _thickness, Fillets);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_leg, _leg, _thickness);
 
     /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another angle.</param>

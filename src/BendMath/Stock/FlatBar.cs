@@ -1,29 +1,48 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Flat bar with sharp corners. Immutable and thread-safe.</summary>
+/// <summary>Flat bar, its four corners sharp or rounded. Immutable and thread-safe.</summary>
 public sealed record FlatBar : BarStock
 {
     private readonly double _width;
 
     private readonly double _thickness;
 
-    /// <summary>Makes the flat from its dimensions.</summary>
+    private readonly double _cornerRadius;
+
+    /// <summary>Makes a flat with sharp corners.</summary>
     /// <param name="width">The larger dimension, greater than zero.</param>
     /// <param name="thickness">The smaller dimension, greater than zero and not greater than the width.</param>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the thickness exceeds the width.</exception>
     public FlatBar(Length width, Length thickness)
+        : this(width, thickness, Length.Zero)
+    {
+    }
+
+    /// <summary>Makes a flat with rounded corners; half the thickness makes round edges.</summary>
+    /// <param name="width">The larger dimension, greater than zero.</param>
+    /// <param name="thickness">The smaller dimension, greater than zero and not greater than the width.</param>
+    /// <param name="cornerRadius">Radius of the corners, zero or more and not greater than half the thickness.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    public FlatBar(Length width, Length thickness, Length cornerRadius)
     {
         _width = Guard.Positive(width, nameof(width));
         _thickness = Guard.Positive(thickness, nameof(thickness));
+        _cornerRadius = Guard.NonNegative(cornerRadius, nameof(cornerRadius));
         if (_thickness > _width)
         {
             throw Guard.Fault(nameof(thickness), thickness, $"must not be greater than the width, {Guard.MillimetersText(_width)}");
         }
 
-        EasyWay = new(this, "easy way", [Rectangle(_thickness, _width)], new SectionFeatures(_thickness, flatEasyWay: true));
-        HardWay = new(this, "hard way", [Rectangle(_width, _thickness)], new SectionFeatures(_width));
+        if (2 * _cornerRadius > _thickness)
+        {
+            throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the thickness, {Guard.MillimetersText(_thickness / 2)}");
+        }
+
+        EasyWay = Oriented("easy way", _thickness, _width, easyWay: true);
+        HardWay = Oriented("hard way", _width, _thickness, easyWay: false);
         Orientations = [EasyWay, HardWay];
     }
 
@@ -33,6 +52,9 @@ public sealed record FlatBar : BarStock
     /// <summary>The smaller dimension.</summary>
     public Length Thickness => Length.FromMeters(_thickness);
 
+    /// <summary>Radius of the corners; zero for sharp ones, half the thickness for round edges.</summary>
+    public Length CornerRadius => Length.FromMeters(_cornerRadius);
+
     /// <summary>Easy way: the thickness lies in the plane of the ring, like a barrel hoop.</summary>
     public OrientedSection EasyWay { get; }
 
@@ -40,15 +62,22 @@ public sealed record FlatBar : BarStock
     public OrientedSection HardWay { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("flat", _width, _thickness);
+    public override string Name => Millimeters("flat", _width, _thickness) + RoundedText(_cornerRadius);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
-    /// <summary>Equal when both dimensions are equal.</summary>
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_width, _thickness)] : [];
+
+    /// <summary>Equal when all dimensions are equal.</summary>
     /// <param name="other">Another flat.</param>
-    public bool Equals(FlatBar? other) => other is not null && _width == other._width && _thickness == other._thickness;
+    public bool Equals(FlatBar? other) =>
+        other is not null && _width == other._width && _thickness == other._thickness && _cornerRadius == other._cornerRadius;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => (_width, _thickness).GetHashCode();
+    public override int GetHashCode() => (_width, _thickness, _cornerRadius).GetHashCode();
+
+    private OrientedSection Oriented(string orientation, double depth, double width, bool easyWay) => new(
+        this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], new SectionFeatures(depth, flatEasyWay: easyWay), OpenShapeFormulas.Center(depth, width));
 }

@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -13,7 +14,7 @@ public sealed record RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(this, string.Empty, [Circle(_diameter / 2, _diameter / 2, hole: false)], new SectionFeatures(_diameter));
+        Section = new(this, string.Empty, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], new SectionFeatures(_diameter), OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 
@@ -28,6 +29,9 @@ public sealed record RoundBar : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, 0)];
 
     /// <summary>Equal when the diameters are equal.</summary>
     /// <param name="other">Another bar.</param>

@@ -1,3 +1,4 @@
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
@@ -24,7 +25,11 @@ public sealed record RoundTube : BarStock
         }
 
         Section = new(
-            this, string.Empty, [Circle(radius, radius, hole: false), Circle(radius, radius - _wall, hole: true)], new SectionFeatures(_diameter, wall: _wall));
+            this,
+            string.Empty,
+            [CornerOutline.Circle(radius, radius), CornerOutline.Circle(radius, radius - _wall, hole: true)],
+            new SectionFeatures(_diameter, wall: _wall),
+            OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 
@@ -42,6 +47,9 @@ public sealed record RoundTube : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, _diameter - 2 * _wall)];
 
     /// <summary>Equal when both dimensions are equal.</summary>
     /// <param name="other">Another tube.</param>

@@ -87,16 +87,71 @@ public sealed class Snippets
             FormattableString.Invariant($"{end.Radius?.Millimeters:F1} mm about y = {end.Center?.Y.Millimeters:F1} mm"),
         ];
         Assert.Equal(Promised("drawn-outline"), printed);
+
+    public void Mill_tolerance()
+    {
+        #region mill-tolerance
+        var angle = new EqualAngle(
+            leg: Length.FromMillimeters(50), thickness: Length.FromMillimeters(4),
+            AngleFillets.Of(root: Length.FromMillimeters(7), toe: Length.FromMillimeters(3.5)));
+        var tolerance = MillTolerance.En10056(angle);
+        foreach (BarStock bar in new[] { tolerance.Lightest, angle, tolerance.Heaviest })
+        {
+            var section = bar.Orientations.First(way => way.Orientation == "flange out").Properties;
+            Console.WriteLine($"{bar}: {section.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴");
+        }
+
+        // angle 49 × 49 × 3.5 mm: 7.44 cm⁴
+        // angle 50 × 50 × 4 mm: 8.97 cm⁴
+        // angle 51 × 51 × 4.5 mm: 10.63 cm⁴
+        #endregion
+
+        string[] printed = [.. new[] { tolerance.Lightest, angle, tolerance.Heaviest }.Select(bar => FormattableString.Invariant(
+            $"// {bar}: {bar.Orientations[0].Properties.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴"))];
+        Assert.Equal("flange out", angle.Orientations[0].Orientation);
+        Assert.Equal(Region("mill-tolerance").Where(line => line.StartsWith("// angle", StringComparison.Ordinal)), printed);
+    }
+
+    [Fact]
+    public void Standard_size()
+    {
+        #region standard-size
+        var size = StandardSizes.Find("2 x 2 x 1/8 angle");
+        Console.WriteLine(size); // AISC v16.0 L2X2X1/8
+
+        if (size.Stock is EqualAngle angle)
+        {
+            Console.WriteLine(angle.Fillets); // root 5.08 mm, toe 1.905 mm
+        }
+
+        // On the rack a tube has its nominal wall; the tables calculate with less.
+        var tube = StandardSizes.Find("HSS 2 x 2 x 1/8");
+        Console.WriteLine(tube.Stock); // square tube 50.8 × 3.175 mm
+        Console.WriteLine(tube.WithDesignWall()); // square tube 50.8 × 2.946 mm
+
+        // Two standards list this one, and a near miss names its neighbors.
+        var pipe = StandardSizes.Find("CHS 42,4 x 3,2", SizeSystem.En10210);
+        StandardSizes.TryFind("L2x2x5/64", null, out _, out var fault);
+        Console.WriteLine(pipe); // EN 10210-2 CHS 42.4x3.2
+        Console.WriteLine(fault); // The designation must be a listed size, but is "L2x2x5/64"; the nearest sizes are AISC v16.0 L2X2X1/8, AISC v16.0 L2X2X3/16, US bar-size L1-3/4x1-3/4x1/8.
+        #endregion
+
+        EqualAngle two = Assert.IsType<EqualAngle>(size.Stock);
+        string[] printed = [size.ToString(), two.Fillets.ToString(), tube.Stock.ToString(), tube.WithDesignWall().ToString(), pipe.ToString(), fault!];
+        Assert.Equal(Promised("standard-size"), printed);
     }
 
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>
-    private static IEnumerable<string> Promised(string region)
+    private static IEnumerable<string> Promised(string region) => Region(region)
+        .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))
+        .Select(line => line[(line.IndexOf("; // ", StringComparison.Ordinal) + 5)..]);
+
+    private static IEnumerable<string> Region(string region)
     {
         string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "tests", "BendMath.Tests", "Documentation", "Snippets.cs"));
         return lines
-            .SkipWhile(line => line.Trim() != "#region " + region)
-            .TakeWhile(line => line.Trim() != "#endregion")
-            .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))
-            .Select(line => line[(line.IndexOf("; // ", StringComparison.Ordinal) + 5)..]);
+            .Select(line => line.Trim())
+            .SkipWhile(line => line != "#region " + region)
+            .TakeWhile(line => line != "#endregion");
     }
 }

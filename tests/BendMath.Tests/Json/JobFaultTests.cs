@@ -16,7 +16,7 @@ public sealed class JobFaultTests
     [InlineData("\"toe radius\": \"2.5 mm\"", "\"toe radius\": \"3.5 mm\"", "stock.toe radius", 4, "\"toe radius\" must have a toe radius not greater than the thickness, 3 mm, but is 3.5 mm.")]
     [InlineData("\"equal angle\"", "\"hexagon\"", "stock.shape", 4, "\"shape\" must be \"equal angle\", \"flat\", \"square\", \"round\" or \"round tube\", but is \"hexagon\".")]
     [InlineData("\"orientation\": \"flange out\",", "", "orientation", 1, "\"orientation\" is missing; write for example \"orientation\": \"flange out\".")]
-    [InlineData("\"flange out\"", "\"easy way\"", "orientation", 5, "\"orientation\" must be \"flange out\" or \"flange in\", but is \"easy way\".")]
+    [InlineData("\"flange out\"", "\"easy way\"", "orientation", 5, "\"orientation\" must be \"flange out\", \"flange in\", \"heel in\" or \"heel out\", but is \"easy way\".")]
     [InlineData("\"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"root radius\": \"5 mm\", \"toe radius\": \"2.5 mm\"", "\"shape\": \"round\", \"diameter\": \"10 mm\"", "orientation", 5, "\"orientation\" must be left out, because round lies one way only, but is \"flange out\".")]
     [InlineData("\"200 GPa\"", "\"200\"", "material.elastic modulus", 6, "\"elastic modulus\" must have a unit, \"MPa\", \"GPa\", \"N/mm2\", \"ksi\" or \"psi\", but is \"200\".")]
     [InlineData("\"200 GPa\"", "\"200 bar\"", "material.elastic modulus", 6, "\"elastic modulus\" must have the unit \"MPa\", \"GPa\", \"N/mm2\", \"ksi\" or \"psi\", but is \"200 bar\".")]

@@ -73,6 +73,8 @@ public sealed class RingJobFileTests
     [InlineData("{ \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }", "easy way", "flat 25 × 5 mm, easy way")]
     [InlineData("{ \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }", "hard way", "flat 25 × 5 mm, hard way")]
     [InlineData("{ \"shape\": \"square\", \"side\": \"12 mm\" }", null, "square 12 mm")]
+    [InlineData("{ \"shape\": \"square\", \"side\": \"12 mm\" }", "on the diagonal", "square 12 mm, on the diagonal")]
+    [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "heel in", "angle 30 × 30 × 3 mm, heel in")]
     [InlineData("{ \"shape\": \"round\", \"diameter\": \"10 mm\" }", null, "round 10 mm")]
     [InlineData("{ \"shape\": \"round tube\", \"outside diameter\": \"21.3 mm\", \"wall\": \"2.6 mm\" }", null, "round tube 21.3 × 2.6 mm")]
     [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "flange in", "angle 30 × 30 × 3 mm, flange in")]

@@ -1,0 +1,73 @@
+using BendMath.Stock;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Rectangular tube of even wall. Immutable and thread-safe.</summary>
+public sealed record RectangularTube : BarStock
+{
+    private readonly double _height;
+
+    private readonly double _width;
+
+    private readonly double _wall;
+
+    /// <summary>Makes the tube from its dimensions.</summary>
+    /// <param name="height">The larger outside dimension, greater than zero.</param>
+    /// <param name="width">The smaller outside dimension, greater than zero and not greater than the height.</param>
+    /// <param name="wall">Wall thickness, greater than zero and less than half the width.</param>
+    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none. They must fit and leave a wall in the corners.</param>
+    /// <exception cref="ArgumentNullException">The corners are null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    public RectangularTube(Length height, Length width, Length wall, CornerRadii corners)
+    {
+        Corners = Guard.NotNull(corners, nameof(corners));
+        _height = Guard.Positive(height, nameof(height));
+        _width = Guard.Positive(width, nameof(width));
+        _wall = Guard.Positive(wall, nameof(wall));
+        if (_width > _height)
+        {
+            throw Guard.Fault(nameof(width), width, $"must not be greater than the height, {Guard.MillimetersText(_height)}");
+        }
+
+        BoxOutline.Check(_width, nameof(width), wall, _wall, corners);
+        EasyWay = BoxOutline.Oriented(this, "easy way", _width, _height, _wall, corners);
+        HardWay = BoxOutline.Oriented(this, "hard way", _height, _width, _wall, corners);
+        Orientations = [EasyWay, HardWay];
+    }
+
+    /// <summary>The larger outside dimension.</summary>
+    public Length Height => Length.FromMeters(_height);
+
+    /// <summary>The smaller outside dimension.</summary>
+    public Length Width => Length.FromMeters(_width);
+
+    /// <summary>Wall thickness.</summary>
+    public Length Wall => Length.FromMeters(_wall);
+
+    /// <summary>Corner radii.</summary>
+    public CornerRadii Corners { get; }
+
+    /// <summary>Easy way: the smaller dimension lies in the plane of the ring.</summary>
+    public OrientedSection EasyWay { get; }
+
+    /// <summary>Hard way: the larger dimension lies in the plane of the ring.</summary>
+    public OrientedSection HardWay { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters("rectangular tube", _height, _width, _wall);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_height, _width, _wall, Corners);
+
+    /// <summary>Equal when all dimensions are equal.</summary>
+    /// <param name="other">Another tube.</param>
+    public bool Equals(RectangularTube? other) =>
+        other is not null && _height == other._height && _width == other._width && _wall == other._wall && Corners == other.Corners;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_height, _width, _wall, Corners).GetHashCode();
+}

@@ -1,0 +1,56 @@
+using BendMath.Stock;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>Square tube of even wall with a face inside. Immutable and thread-safe.</summary>
+public sealed record SquareTube : BarStock
+{
+    private readonly double _side;
+
+    private readonly double _wall;
+
+    /// <summary>Makes the tube from its dimensions.</summary>
+    /// <param name="side">Outside dimension, greater than zero.</param>
+    /// <param name="wall">Wall thickness, greater than zero and less than half the side.</param>
+    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none. They must fit and leave a wall in the corners.</param>
+    /// <exception cref="ArgumentNullException">The corners are null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    public SquareTube(Length side, Length wall, CornerRadii corners)
+    {
+        Corners = Guard.NotNull(corners, nameof(corners));
+        _side = Guard.Positive(side, nameof(side));
+        _wall = Guard.Positive(wall, nameof(wall));
+        BoxOutline.Check(_side, nameof(side), wall, _wall, corners);
+        Section = BoxOutline.Oriented(this, string.Empty, _side, _side, _wall, corners);
+        Orientations = [Section];
+    }
+
+    /// <summary>Outside dimension.</summary>
+    public Length Side => Length.FromMeters(_side);
+
+    /// <summary>Wall thickness.</summary>
+    public Length Wall => Length.FromMeters(_wall);
+
+    /// <summary>Corner radii.</summary>
+    public CornerRadii Corners { get; }
+
+    /// <summary>The section with a face toward the center of the bend.</summary>
+    public OrientedSection Section { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters("square tube", _side, _wall);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_side, _side, _wall, Corners);
+
+    /// <summary>Equal when all dimensions are equal.</summary>
+    /// <param name="other">Another tube.</param>
+    public bool Equals(SquareTube? other) => other is not null && _side == other._side && _wall == other._wall && Corners == other.Corners;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_side, _wall, Corners).GetHashCode();
+}

@@ -1,0 +1,97 @@
+using System.Diagnostics.CodeAnalysis;
+using BendMath.Stock;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>The leg of an unequal angle that lies in the plane of the ring.</summary>
+[SuppressMessage("Naming", "CA1720:Identifier contains type name", Justification = "Long leg and short leg are the words of the trade.")]
+public enum RadialLeg
+{
+    /// <summary>The long leg stands inward or outward; the short leg lies along the axis of the ring.</summary>
+    Long,
+
+    /// <summary>The short leg stands inward or outward; the long leg lies along the axis of the ring.</summary>
+    Short,
+}
+
+/// <summary>Angle with legs of different length and one thickness. Immutable and thread-safe.</summary>
+public sealed record UnequalAngle : BarStock
+{
+    private readonly double _long;
+
+    private readonly double _short;
+
+    private readonly double _thickness;
+
+    private readonly OrientedSection[] _orientations;
+
+    /// <summary>Makes the angle from its dimensions.</summary>
+    /// <param name="longLeg">Length of the longer leg, measured outside.</param>
+    /// <param name="shortLeg">Length of the shorter leg, measured outside; smaller than the longer leg, greater than the thickness and both fillets together.</param>
+    /// <param name="thickness">Thickness of both legs, greater than zero.</param>
+    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the thickness.</param>
+    /// <exception cref="ArgumentNullException">The fillets are null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    public UnequalAngle(Length longLeg, Length shortLeg, Length thickness, AngleFillets fillets)
+    {
+        Fillets = Guard.NotNull(fillets, nameof(fillets));
+        _long = Guard.Positive(longLeg, nameof(longLeg));
+        _short = Guard.Positive(shortLeg, nameof(shortLeg));
+        _thickness = Guard.Positive(thickness, nameof(thickness));
+        if (_short >= _long)
+        {
+            throw Guard.Fault(nameof(shortLeg), shortLeg, $"must be shorter than the long leg, {Guard.MillimetersText(_long)} (two equal legs make an {nameof(EqualAngle)})");
+        }
+
+        AngleOutline.Check(shortLeg, _short, nameof(shortLeg), _thickness, fillets);
+        _orientations = [Oriented(RadialLeg.Long, true), Oriented(RadialLeg.Long, false), Oriented(RadialLeg.Short, true), Oriented(RadialLeg.Short, false)];
+        Orientations = Array.AsReadOnly(_orientations);
+    }
+
+    /// <summary>Length of the longer leg.</summary>
+    public Length LongLeg => Length.FromMeters(_long);
+
+    /// <summary>Length of the shorter leg.</summary>
+    public Length ShortLeg => Length.FromMeters(_short);
+
+    /// <summary>Thickness of both legs.</summary>
+    public Length Thickness => Length.FromMeters(_thickness);
+
+    /// <summary>Root and toe radii.</summary>
+    public AngleFillets Fillets { get; }
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters("angle", _long, _short, _thickness);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<OrientedSection> Orientations { get; }
+
+    /// <summary>Flange out (leg out): the radial leg stands outward, the other leg lies along the axis at the inside face.</summary>
+    /// <param name="radialLeg">The leg in the plane of the ring.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
+    public OrientedSection FlangeOut(RadialLeg radialLeg) => _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 0 : 2];
+
+    /// <summary>Flange in (leg in): the radial leg stands inward, the other leg lies along the axis at the outside face.</summary>
+    /// <param name="radialLeg">The leg in the plane of the ring.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
+    public OrientedSection FlangeIn(RadialLeg radialLeg) => _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 1 : 3];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_long, _short, _thickness, Fillets);
+
+    /// <inheritdoc/>
+    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_long, _short, _thickness);
+
+    /// <summary>Equal when all dimensions are equal.</summary>
+    /// <param name="other">Another angle.</param>
+    public bool Equals(UnequalAngle? other) =>
+        other is not null && _long == other._long && _short == other._short && _thickness == other._thickness && Fillets == other.Fillets;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (_long, _short, _thickness, Fillets).GetHashCode();
+
+    private OrientedSection Oriented(RadialLeg radial, bool flangeOut) => radial == RadialLeg.Long
+        ? AngleOutline.Oriented(this, _long, _short, _thickness, Fillets, flangeOut, "long leg radial, ")
+        : AngleOutline.Oriented(this, _short, _long, _thickness, Fillets, flangeOut, "short leg radial, ");
+}
