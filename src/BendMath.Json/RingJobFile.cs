@@ -11,8 +11,9 @@ namespace BendMath;
 /// <remarks>
 /// <para>A file holds one job, or several under <c>"jobs"</c> with an optional <c>"note"</c> for all.</para>
 /// <para>Words of a job: <c>name</c>, <c>note</c>, <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>wanted</c>, <c>arc</c>, <c>forming</c>, <c>bender</c>,
-/// <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>measured rings</c>, <c>correction</c>.
-/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width.</para>
+/// <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>tolerance</c>, <c>measured rings</c>, <c>correction</c>.
+/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width; without <c>tolerance</c>, the accepted difference in diameter is <see cref="RingJob.UsualTolerance"/>.
+/// A job whose wanted size is written in inches is cut to sixteenths of an inch, any other to whole millimeters.</para>
 /// </remarks>
 public static class RingJobFile
 {

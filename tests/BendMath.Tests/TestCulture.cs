@@ -31,13 +31,14 @@ public sealed class TestCultureTests
     [Fact]
     public void Tests_run_under_the_requested_culture()
     {
-        string expected = TestCulture.Requested switch
+        if (TestCulture.Requested is { } name)
         {
-            null => CultureInfo.CurrentCulture.Name,
-            "invariant" => string.Empty,
-            var name => name,
-        };
-        Assert.Equal(expected, CultureInfo.CurrentCulture.Name);
+            Assert.Equal(name == "invariant" ? string.Empty : name, CultureInfo.CurrentCulture.Name);
+        }
+        else
+        {
+            Assert.Null(CultureInfo.DefaultThreadCurrentCulture);
+        }
     }
 
     [Fact]

@@ -11,9 +11,10 @@ internal sealed partial class PlanPage
         DieChoice choice = _plan.Choice;
         _page.Heading("1. Which die, and what ring it leaves");
         _page.Show(Dies(choice));
-        foreach (IGrouping<string, Die> kind in _plan.Job.Rack.GroupBy(die => die.Face.ToString()))
+        foreach (IGrouping<string, Die> kind in _plan.Job.Rack.GroupBy(die => _plan.Model.FaceOf(die).ToString()))
         {
-            _page.Fact("Stamp means", $"{kind.Key}: {string.Join(", ", kind.Select(die => die.Name))}");
+            string told = kind.Any(die => die.Face != _plan.Model.FaceOf(die)) ? ", as the measured ring says" : string.Empty;
+            _page.Fact("Stamp means", _units.Sentence($"{kind.Key}{told}: ") + string.Join(", ", kind.Select(die => die.Name)));
         }
 
         if (_plan.Ring is { } ring)
@@ -25,15 +26,37 @@ internal sealed partial class PlanPage
             _page.Sentence("No die of this rack leaves a ring; there is nothing to cut or to bend.");
         }
 
-        _page.Fact("Die to make", choice.IdealStampedRadius is { } stamp
-            ? $"stamped radius {_units.Size(stamp)} ({(choice.Best?.Die ?? choice.Outcomes[0].Die).Face}) would leave the wanted ring"
-            : "no stamped radius of this kind of die leaves the wanted ring");
+        _page.Fact("Die to make", DieToMake(choice));
         foreach (DieCorrection correction in _plan.Corrections)
         {
             Explain(correction);
         }
 
+        foreach (ExplanationAgreement agreement in _plan.Agreements)
+        {
+            _page.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
+        }
+
+        if (_plan.Agreements.Count == 0 && _plan.Corrections.Any(correction => correction.Explanations.Count(explanation => explanation.Fits) > 1))
+        {
+            _page.Fact(string.Empty, "Rings of one die cannot tell these explanations apart: a ring measured on a second die can.");
+        }
+
         Cautions(PlanStep.Die);
+    }
+
+    private string DieToMake(DieChoice choice)
+    {
+        if (choice.Ideal is not { } ideal)
+        {
+            return "no die of this kind leaves the wanted ring";
+        }
+
+        StampedFace face = _plan.Model.FaceOf(ideal.Die!);
+        string stamp = face == StampedFace.InsideOfBar ? string.Empty : $"; its stamp, if it means {(face == StampedFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
+        string stroke = ideal.Contact is { WrapsNose: false } contact ? $"; the stroke is then {_units.Fine(contact.Stroke)}" : string.Empty;
+        string tight = ideal.Loaded.Advisories.Count > 0 ? ". So tight a bend is doubtful: make a trial first" : string.Empty;
+        return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted ring{stamp}{stroke}{tight}";
     }
 
     private Table Dies(DieChoice choice)
@@ -58,7 +81,7 @@ internal sealed partial class PlanPage
                 outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
                 flat is null ? "-" : _units.Cell(flat.InsideDiameter),
                 outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
-                Remark(choice, outcome),
+                _units.Sentence(Remark(choice, outcome)),
             }.Select(cell => new Text(cell)));
         }
 
@@ -83,7 +106,15 @@ internal sealed partial class PlanPage
     {
         string wide = ring.Outcome.Difference!.Value.Meters > 0 ? "wider" : "tighter";
         Length off = Length.FromMeters(2 * Math.Abs(ring.Outcome.Difference.Value.Meters));
-        _page.Fact($"> Use die {ring.Outcome.Die.Name}", $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted");
+        _page.Fact(
+            $"> {(ring.Serves ? "Use die" : "Nearest is")} {ring.Outcome.Die.Name}",
+            $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK SERVES")}");
+        if (ring.Outcome.Formed!.Contact is { } contact)
+        {
+            _page.Fact("Set the stroke", $"{_units.Fine(contact.Stroke)} past the line tangent to the nose; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
+            _page.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
+        }
+
         _page.Fact("As it comes off", $"inside {_units.Size(ring.Free.InsideDiameter)}, outside {_units.Size(ring.Free.OutsideDiameter)}{Dish(ring.Free)}");
         if (Math.Abs(ring.Free.DishAngle.Degrees) > 1e-6)
         {
@@ -107,13 +138,7 @@ internal sealed partial class PlanPage
         foreach (Explanation explanation in correction.Explanations)
         {
             bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Correction;
-            string mark = used ? "  used in this plan" : explanation.Fits ? "  fits too" : "  does not fit";
-            _page.Fact(mark, explanation.Sentence);
-        }
-
-        if (correction.Explanations.Count(explanation => explanation.Fits) > 1)
-        {
-            _page.Fact(string.Empty, "One ring cannot tell these apart: a ring measured on a second die can.");
+            _page.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));
         }
     }
 }

@@ -9,15 +9,16 @@ internal sealed partial class PlanPage
     private void DistortionStep(PlannedRing ring)
     {
         _page.Heading("2. Will it distort");
-        _page.Fact("Risk", ring.Distortion.Level.ToString().ToUpperInvariant());
+        bool partly = ring.Distortion.NotChecked.Count > 0;
+        _page.Fact("Risk", ring.Distortion.Level.ToString().ToUpperInvariant() + (partly ? ", as far as it is checked" : string.Empty));
         foreach (DistortionFinding finding in ring.Distortion.Findings)
         {
-            _page.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{finding.Sentence} [{finding.Source}]");
+            _page.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
         }
 
-        foreach (string sentence in ring.Distortion.NotChecked)
+        if (partly)
         {
-            _page.Fact("not checked", sentence);
+            _page.Fact("NOT checked", string.Join("; ", ring.Distortion.NotChecked));
         }
 
         Cautions(PlanStep.Distortion);
@@ -26,7 +27,7 @@ internal sealed partial class PlanPage
     private void CutStep(PlannedRing ring)
     {
         DevelopedLayout layout = ring.Layout;
-        _page.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves");
+        _page.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
         _page.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
         if (ring.HandbookLength is { } handbook)
         {
@@ -43,15 +44,22 @@ internal sealed partial class PlanPage
         _page.Fact("Cut the blank", _units.Cut(layout.BlankLength));
         if (ends.Total.Meters > 0)
         {
-            _page.Fact("Marks from its start", $"{_units.Size(layout.ArcStartMark)} and {_units.Size(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
+            _page.Fact("Marks from its start", $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
         }
 
         _page.Fact("Weight of the blank", _units.Weight(ring.BlankMass));
-        _page.Fact("From a bar", ring.Bar is { } bar
-            ? string.Format(CultureInfo.InvariantCulture, "{0} from {1} with saw cuts of {2}; {3} left over", bar.Pieces, _units.Size(bar.BarLength), _units.Size(layout.Kerf), _units.Size(bar.Offcut))
-            : "no bar length is given");
+        _page.Fact("From a bar", FromBar(ring));
         Cautions(PlanStep.Cut);
     }
+
+    private string FromBar(PlannedRing ring) => ring.Bar switch
+    {
+        null => "no bar length is given",
+        { Pieces: 0 } bar => $"NONE: a bar of {_units.Size(bar.BarLength)} is shorter than the blank",
+        { } bar => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{bar.Pieces} of that length from {_units.Size(bar.BarLength)} with saw cuts of {_units.Size(ring.Layout.Kerf)}; {_units.Size(bar.Offcut)} left over"),
+    };
 
     private void BendStep(PlannedRing ring)
     {
@@ -65,7 +73,7 @@ internal sealed partial class PlanPage
 
         _page.Fact("Pull at the lever", effort.HandForce is { } hand && _plan.Job.LeverLength is { } lever
             ? $"{_units.Push(hand)} square to the end of a lever of {_units.Size(lever)} that turns the bar directly; friction comes on top"
-            : "no lever length is given");
+            : effort.WhyNoHandForce!);
         _page.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
             ? "nothing needed: the bar bends in its own plane"
             : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment)}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength)}");
@@ -74,29 +82,23 @@ internal sealed partial class PlanPage
 
     private void CheckStep(PlannedRing ring)
     {
-        RingCheck check = CheckWithin(ring);
-        bool full = ring.Layout.Arc.IsFullRing;
+        RingCheck check = ring.Check;
         _page.Heading("5. What to check afterwards, free as it comes off");
-        _page.Fact("Inside diameter", _units.Size(check.InsideDiameter) + (full ? string.Empty : ", if the arc went on to a full ring"));
-        _page.Fact("Outside diameter", _units.Size(check.OutsideDiameter) + (full ? string.Empty : ", if the arc went on to a full ring"));
-        if (full)
+        if (check.OpeningBetweenEnds is { } opening)
         {
+            _page.Fact("Inside radius", _units.Size(ring.Free.InsideRadius));
+            _page.Fact("Outside radius", _units.Size(ring.Free.OutsideRadius));
+            _page.Fact("Between the ends", $"{_units.Size(opening)} from inside face to inside face, where the arc itself ends");
+        }
+        else
+        {
+            _page.Fact("Inside diameter", _units.Size(check.InsideDiameter));
+            _page.Fact("Outside diameter", _units.Size(check.OutsideDiameter));
             _page.Fact("Tape around outside", _units.Size(check.TapeAroundOutside));
         }
 
         Length change = Length.FromMeters(Math.Abs(check.RiseChangePerPercent.Meters));
         _page.Fact("Chord and rise", $"a {_units.Size(check.Chord)} chord inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
         Cautions(PlanStep.Check);
-    }
-
-    /// <summary>The check of the plan; with a chord of whole inches for a job in inches, and one that fits on a short arc.</summary>
-    private RingCheck CheckWithin(PlannedRing ring)
-    {
-        double half = Math.Min(ring.Layout.Arc.Turn.Radians / 2, Math.PI / 2);
-        double reach = 2 * ring.Free.InsideRadius.Meters * Math.Sin(half);
-        double inch = Length.FromInches(1).Meters;
-        double chord = ring.Check.Chord.Meters;
-        chord = _units.Inches && chord > inch ? Math.Floor(ring.Free.InsideRadius.Meters / inch) * inch : chord;
-        return RingCheck.Of(ring.Free, Length.FromMeters(chord <= reach ? chord : reach));
     }
 }

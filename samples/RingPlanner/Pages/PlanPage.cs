@@ -19,7 +19,7 @@ internal sealed partial class PlanPage
         _page = page;
         _plan = plan;
         _entry = entry;
-        _units = new(entry.IsInInches);
+        _units = new(entry.IsInInches, plan.Job.CutStyle);
     }
 
     public static string Text(IReadOnlyList<(RingPlan Plan, RingJobEntry Entry)> plans, bool plain)
@@ -65,12 +65,14 @@ internal sealed partial class PlanPage
             _page.Fact("Note", note);
         }
 
-        _page.Fact("Bar", job.Analysis.Section.ToString());
+        _page.Fact("Bar", _units.Sentence(job.Analysis.Section.ToString()));
         string yield = material.YieldRange is { } range
             ? $"{_units.Stress(material.Law.YieldStress)}, may be {_units.Stress(range.Low)} to {_units.Stress(range.High)}"
             : _units.Stress(material.Law.YieldStress);
         _page.Fact("Material", $"{material.Name}, yield {yield}");
-        _page.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}");
+        _page.Fact("Law", material.Law.ToString());
+        string radius = job.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Value)})";
+        _page.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}{radius}");
     }
 
     private string WantedSize(BendRadius wanted) => wanted.Reference switch
@@ -84,18 +86,18 @@ internal sealed partial class PlanPage
     {
         _page.Heading("What the sizes rest on");
         _page.Fact("Model", _plan.Model.Name);
-        _page.Fact("It assumes", _plan.Model.Assumption);
+        _page.Fact("It assumes", _units.Sentence(_plan.Model.Assumption));
         _page.Fact("Measured rings", _plan.Model.Evidence.Count == 0
             ? "none: the model is unproved on this bender"
             : string.Join("; ", _plan.Model.Evidence.Select(Ring)));
         foreach (Advisory advisory in _plan.Advisories)
         {
-            _page.Fact("WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", advisory.Message, advisory.Code, advisory.Source));
+            _page.Fact(advisory.IsMinor ? "note" : "WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", _units.Sentence(advisory.Message), advisory.Code, advisory.Source));
         }
     }
 
     private string Ring(MeasuredRing ring) =>
-        $"{ring.Analysis.Section} on die {ring.Die.Name}, {WantedSize(ring.Measured)}, measured {(ring.Release == Release.Free ? "free, as it came off" : "held flat")}";
+        $"{_units.Sentence(ring.Analysis.Section.ToString())} on die {ring.Die.Name}, {WantedSize(ring.Measured)}, measured {(ring.Release == Release.Free ? "free, as it came off" : "held flat")}";
 
     private void Cautions(PlanStep step)
     {

@@ -1,17 +1,16 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using BendMath;
 using UnitsNet;
 
 namespace RingPlanner.Pages;
 
 /// <summary>Quantities as this job wants to read them: metric, with inches and pounds beside for a job written in inches.</summary>
-internal sealed class Units(bool inches)
+internal sealed partial class Units(bool inches, LengthStyle cutStyle)
 {
     private static readonly LengthStyle Tenths = LengthStyle.Millimeters(1);
 
     private static readonly LengthStyle Thousandths = LengthStyle.DecimalInches(3);
-
-    public bool Inches => inches;
 
     public string Size(Length length) => Beside(LengthText.Format(length, Tenths), LengthText.Format(length, Thousandths));
 
@@ -37,9 +36,28 @@ internal sealed class Units(bool inches)
     }
 
     /// <summary>A length to cut: never short, so rounded up to what a rule shows.</summary>
-    public string Cut(Length length) => inches
-        ? $"{LengthText.Format(length, LengthStyle.FractionalInches(16, LengthRounding.Up))} (rounded up to 1/16 in; {LengthText.Format(length, Tenths)})"
-        : $"{LengthText.Format(length, LengthStyle.Millimeters(0, LengthRounding.Up))} (rounded up from {LengthText.Format(length, Tenths)})";
+    public string Cut(Length length)
+    {
+        string rounded = LengthText.Format(length, cutStyle);
+        return inches
+            ? $"{rounded} (rounded up to {LengthText.Format(cutStyle.Step, cutStyle)}; {LengthText.Format(length, Tenths)})"
+            : $"{rounded} (rounded up from {LengthText.Format(length, Tenths)})";
+    }
+
+    /// <summary>A place on the bar, to what a rule shows.</summary>
+    public string Mark(Length length) => inches
+        ? $"{LengthText.Format(length, LengthStyle.FractionalInches(16, LengthRounding.Nearest))} ({LengthText.Format(length, Tenths)})"
+        : LengthText.Format(length, Tenths);
+
+    /// <summary>A sentence of the library, which speaks in millimeters, with inches beside each length for a job in inches; behind = where it stands in parentheses already.</summary>
+    public string Sentence(string text) => inches
+        ? InMillimeters().Replace(text, found =>
+        {
+            string beside = Number().Replace(found.Groups[1].Value, one => InInches(one.Value)) + " in";
+            bool inParentheses = text[..found.Index].Count(c => c == '(') > text[..found.Index].Count(c => c == ')');
+            return inParentheses ? $"{found.Value} = {beside}" : $"{found.Value} ({beside})";
+        })
+        : text;
 
     public string Moment(Torque torque) => Beside(Figures(torque.NewtonMeters, "N·m"), Figures(torque.PoundForceFeet, "lbf·ft"));
 
@@ -63,8 +81,23 @@ internal sealed class Units(bool inches)
         return string.Format(CultureInfo.InvariantCulture, step >= 1 ? "{0:0} {1}" : step >= 0.1 ? "{0:0.0} {1}" : "{0:0.00} {1}", rounded, unit);
     }
 
+    /// <summary>A tenth of a millimeter is some thousandths of an inch: as many digits as the sentence holds, and no more.</summary>
+    private static string InInches(string millimeters)
+    {
+        int point = millimeters.IndexOf('.', StringComparison.Ordinal);
+        int decimals = point < 0 ? 2 : Math.Min(3, millimeters.Length - point);
+        return Bare(LengthText.Parse(millimeters + " mm"), LengthStyle.DecimalInches(decimals), " in");
+    }
+
     private static string Bare(Length length, LengthStyle style, string unit) =>
         LengthText.Format(length, style).Replace(unit, string.Empty, StringComparison.Ordinal);
 
     private string Beside(string metric, string imperial) => inches ? $"{metric} ({imperial})" : metric;
+
+    /// <summary>One length, a range, a list or the dimensions of a bar.</summary>
+    [GeneratedRegex(@"(?<![\d.])(\d+(?:\.\d+)?(?:(?: × | to |, )\d+(?:\.\d+)?)*) mm(?![A-Za-z])")]
+    private static partial Regex InMillimeters();
+
+    [GeneratedRegex(@"\d+(?:\.\d+)?")]
+    private static partial Regex Number();
 }

@@ -60,6 +60,7 @@ internal static class JobFileReader
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
         Length? bar = job.OptionalLength("bar length", "6 m");
         Length? lever = job.OptionalLength("lever length", "800 mm");
+        Length? tolerance = job.OptionalLength("tolerance", "5 mm");
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
         ExplanationKind? correction = BenderReader.Correction(job, setup is not null || job.Has("bender"));
@@ -70,9 +71,11 @@ internal static class JobFileReader
             return null;
         }
 
+        LengthStyle rule = inches ? LengthStyle.FractionalInches(16, LengthRounding.Up) : LengthStyle.Millimeters(0, LengthRounding.Up);
+
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
         RingJob? made = job.Build(() => new RingJob(
-            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction),
+            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule),
             ("barLength", "bar length"), ("leverLength", "lever length"));
         return made is null ? null : new(made, note, inches);
     }

@@ -14,6 +14,7 @@ internal sealed partial class PlanWriter
 
         json.WriteStartObject("ring");
         json.WriteString("die", ring.Outcome.Die.Name);
+        json.WriteBoolean("serves", ring.Serves);
         Finished("free", ring.Free);
         Finished("heldFlat", ring.Flattened);
         json.WriteStartObject("overYieldRange");
@@ -120,6 +121,7 @@ internal sealed partial class PlanWriter
         json.WriteStartObject("cut");
         Millimeters("developedLength", layout.DevelopedLength);
         Millimeters("blankLength", layout.BlankLength);
+        Millimeters("cutLength", ring.CutLength);
         Millimeters("arcStartMark", layout.ArcStartMark);
         Millimeters("arcEndMark", layout.ArcEndMark);
         json.WriteNumber("blankMassKilograms", ring.BlankMass.Kilograms);
@@ -136,6 +138,7 @@ internal sealed partial class PlanWriter
         json.WriteNumber("holdDownCoupleNewtonMetersPerMeter", effort.HoldDownCouplePerLength.Newtons);
         Number("noseForceNewtons", effort.NoseForce?.Newtons);
         Number("handForceNewtons", effort.HandForce?.Newtons);
+        json.WriteString("whyNoHandForce", effort.WhyNoHandForce);
         json.WriteEndObject();
     }
 
@@ -145,6 +148,7 @@ internal sealed partial class PlanWriter
         Millimeters("insideDiameter", check.InsideDiameter);
         Millimeters("outsideDiameter", check.OutsideDiameter);
         Millimeters("tapeAroundOutside", check.TapeAroundOutside);
+        Millimeters("openingBetweenEnds", check.OpeningBetweenEnds);
         Millimeters("chord", check.Chord);
         Millimeters("rise", check.Rise);
         Millimeters("riseChangePerPercent", check.RiseChangePerPercent);

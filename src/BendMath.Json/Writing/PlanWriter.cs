@@ -19,14 +19,26 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("dies");
-        foreach (DieOutcome outcome in plan.Choice.Outcomes)
+        json.WriteStartArray("agreements");
+        foreach (ExplanationAgreement agreement in plan.Agreements)
         {
-            Outcome(plan.Choice, outcome);
+            json.WriteStartObject();
+            json.WriteString("kind", CamelCase(agreement.Kind.ToString()));
+            json.WriteBoolean("agrees", agreement.Agrees);
+            Number("largestDeviationPercent", agreement.LargestDeviation?.Percent);
+            json.WriteString("sentence", agreement.Sentence);
+            json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        Millimeters("stampedRadiusOfTheDieToMake", plan.Choice.IdealStampedRadius);
+        json.WriteStartArray("dies");
+        foreach (DieOutcome outcome in plan.Choice.Outcomes)
+        {
+            Outcome(plan, outcome);
+        }
+
+        json.WriteEndArray();
+        DieToMake(plan);
         Ring(plan.Ring);
         json.WriteStartArray("advisories");
         foreach (Advisory advisory in plan.Advisories)
@@ -34,6 +46,7 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
             json.WriteStartObject();
             json.WriteString("code", advisory.Code);
             json.WriteString("message", advisory.Message);
+            json.WriteBoolean("isMinor", advisory.IsMinor);
             Source(advisory.Source);
             json.WriteEndObject();
         }
@@ -86,6 +99,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Millimeters("kerf", job.Kerf);
         Millimeters("barLength", job.BarLength);
         Millimeters("leverLength", job.LeverLength);
+        Millimeters("tolerance", job.Tolerance);
+        json.WriteBoolean("isToleranceGiven", job.IsToleranceGiven);
     }
 
     private void Model(string name, FormingModel? model)
@@ -145,12 +160,30 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Outcome(DieChoice choice, DieOutcome outcome)
+    private void DieToMake(RingPlan plan)
     {
+        if (plan.Choice.Ideal is not { } ideal)
+        {
+            json.WriteNull("dieToMake");
+            return;
+        }
+
+        json.WriteStartObject("dieToMake");
+        Millimeters("insideFaceRadius", plan.Choice.IdealInsideFaceRadius);
+        Millimeters("stampedRadius", plan.Choice.IdealStampedRadius);
+        json.WriteString("stampMeans", plan.Model.FaceOf(ideal.Die!).ToString());
+        Millimeters("stroke", ideal.Contact?.Stroke);
+        json.WriteEndObject();
+    }
+
+    private void Outcome(RingPlan plan, DieOutcome outcome)
+    {
+        DieChoice choice = plan.Choice;
         json.WriteStartObject();
         json.WriteString("name", outcome.Die.Name);
         Millimeters("stampedRadius", outcome.Die.StampedRadius);
         json.WriteString("stampMeans", outcome.Die.Face.ToString());
+        json.WriteString("modelTakesStampToMean", plan.Model.FaceOf(outcome.Die).ToString());
         json.WriteString("refusal", outcome.Refusal);
         Millimeters("radiusMinusWanted", outcome.Difference);
         json.WriteBoolean("isBest", ReferenceEquals(outcome, choice.Best));

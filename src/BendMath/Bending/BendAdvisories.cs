@@ -6,7 +6,11 @@ namespace BendMath.Bending;
 /// <summary>The advisories of loaded and released states.</summary>
 internal static class BendAdvisories
 {
-    private const double TightRatio = 3;
+    private const double Rounding = 1e-12;
+
+    private const double TightRatio = 5;
+
+    private const double VeryTightRatio = 3;
 
     private const double WideRatio = 8;
 
@@ -38,7 +42,7 @@ internal static class BendAdvisories
 
     private static IReadOnlyList<Advisory> Tight(BendAnalysis analysis, in BentState state)
     {
-        double ratio = state.InsideRadius / analysis.Section.Height;
+        double ratio = state.InsideRadius / analysis.Section.Height * (1 + Rounding);
         if (ratio >= TightRatio)
         {
             return [];
@@ -46,7 +50,9 @@ internal static class BendAdvisories
 
         string message = string.Format(
             CultureInfo.InvariantCulture,
-            "The inside radius is {0:0.##} depths of the section. Below 3 depths, engineering strain without thinning is no longer accurate: expect more than 1 % error in cut length.",
+            ratio < VeryTightRatio
+                ? "The inside radius is {0:0.##} depths of the section, below 3: strain is taken without thinning, and the cut length can be off by more than 1 %, the radius by more than 0.3 %. Do not cut from this figure without a trial piece."
+                : "The inside radius is {0:0.##} depths of the section, below 5: strain is taken without thinning, and the cut length can be off by up to 1 %, the radius by up to 0.3 %. Bend a trial piece.",
             ratio);
         return [new("tight-radius", message, Sources.Mechanics)];
     }
@@ -68,9 +74,9 @@ internal static class BendAdvisories
         {
             advisories.Add(new("residual-beyond-flow", string.Format(
                 CultureInfo.InvariantCulture,
-                "The residual stress of elastic unloading reaches {0:0} MPa where the material flows at {1:0} MPa; some fibers yield again on release, which changes the finished radius by less than 0.1 %.",
+                "The stress left in the bar reaches {0:0} MPa on paper, where the metal flows at {1:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %.",
                 residual / 1e6,
-                flow / 1e6), Sources.Mechanics));
+                flow / 1e6), Sources.Mechanics, isMinor: true));
         }
 
         return [.. advisories];

@@ -164,10 +164,8 @@ public sealed class BendAnalysis
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
-        return StateForFinished(finished.Radius, finished.LevelIn(Section), release == Release.Free) is { } found
-            ? new(this, found)
-            : throw Guard.Fault(nameof(finished), finished.Value, string.Format(
-                CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
+        return TryLoadedFor(finished, release) ?? throw Guard.Fault(nameof(finished), finished.Value, string.Format(
+            CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
     }
 
     /// <summary>The yield stress that makes a bar loaded to a radius finish as it was measured: what the mill really delivered.</summary>
@@ -211,6 +209,16 @@ public sealed class BendAnalysis
     internal BentState? StateForFinished(double radius, double level, bool free) => HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free);
 
     internal BentState StateAtRadius(double insideRadius) => HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
+
+    /// <summary>Bent to any positive inside radius.</summary>
+    internal LoadedBend LoadedToInside(double inside) => new(this, StateAtRadius(inside));
+
+    /// <summary>The loaded state that leaves a ring, or null when even the tightest bend leaves a wider one.</summary>
+    internal LoadedBend? TryLoadedFor(BendRadius finished, Release release) => TryLoadedFor(finished.Radius, finished.LevelIn(Section), release);
+
+    /// <summary>The same for a radius at a level of the section.</summary>
+    internal LoadedBend? TryLoadedFor(double radius, double level, Release release) =>
+        StateForFinished(radius, level, release == Release.Free) is { } state ? new(this, state) : null;
 
     internal BentState StateAt(double curvature, string name)
     {

@@ -113,11 +113,4 @@ public sealed record FinishedRing
         2e3 * _inside,
         2e3 * _outside,
         Dish * 180 / Math.PI);
-
-    /// <summary>The same section and length-preserving fiber at another total curvature.</summary>
-    internal FinishedRing WithCurvature(double curvature)
-    {
-        double shift = 1 / curvature - 1 / _curvature;
-        return new(curvature, _inside + shift, _heel + shift, _centroid + shift, _outside + shift, _outOfPlane, _inPlane);
-    }
 }

@@ -29,7 +29,7 @@ public sealed record LegToRadiusCheck
         }
     }
 
-    /// <summary>Low up to 0.15, medium up to 0.25: common practice, no source.</summary>
+    /// <summary>Low up to 0.15, which is common practice without a source; medium up to 0.25, which is a setting.</summary>
     public static LegToRadiusCheck CommonPractice { get; } = new(0.15, 0.25);
 
     /// <summary>Ratio up to and including which the risk is low.</summary>
@@ -41,38 +41,17 @@ public sealed record LegToRadiusCheck
     /// <summary>Checks a loaded bend.</summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    public DistortionFinding Of(LoadedBend loaded) => Of(
-        Guard.NotNull(loaded, nameof(loaded)).Analysis.Section.Features.RadialDepth, loaded.InsideRadius);
+    public DistortionFinding Of(LoadedBend loaded)
+    {
+        SectionFeatures features = Guard.NotNull(loaded, nameof(loaded)).Analysis.Section.Features;
+        return Of(features.RadialDepth, loaded.InsideRadius, features.WallThickness is not null);
+    }
 
     /// <summary>Checks a leg against a radius.</summary>
     /// <param name="radialLeg">Leg, width or diameter in the plane of the ring, greater than zero.</param>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or their ratio is not finite.</exception>
-    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius)
-    {
-        double leg = Guard.Positive(radialLeg, nameof(radialLeg));
-        double ratio = leg / Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
-        if (double.IsInfinity(ratio) || ratio == 0)
-        {
-            throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
-        }
-
-        RiskLevel level = ratio <= LowUpTo * (1 + Rounding) ? RiskLevel.Low : ratio <= MediumUpTo * (1 + Rounding) ? RiskLevel.Medium : RiskLevel.High;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The bar is {0:0.###} of the inside radius deep ({1:0.#} mm at {2:0.#} mm). {3}",
-            ratio,
-            leg * 1e3,
-            leg / ratio * 1e3,
-            level == RiskLevel.Low
-                ? string.Format(CultureInfo.InvariantCulture, "Up to {0:0.##} such bends usually come out clean.", LowUpTo)
-                : string.Format(
-                    CultureInfo.InvariantCulture,
-                    "For a low risk use a leg of at most {0:0.#} mm or an inside radius of at least {1:0.#} mm while loaded.",
-                    LowUpTo * leg / ratio * 1e3,
-                    leg / LowUpTo * 1e3));
-        return new("leg to radius", ratio, LowUpTo, level, sentence, Sources.CommonPractice);
-    }
+    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius) => Of(radialLeg, loadedInsideRadius, hollow: false);
 
     /// <summary>Largest leg of low risk at a radius.</summary>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
@@ -90,4 +69,31 @@ public sealed record LegToRadiusCheck
 
     /// <summary>Both bounds.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "leg to radius: low up to {0:0.###}, medium up to {1:0.###}", LowUpTo, MediumUpTo);
+
+    private DistortionFinding Of(Length radialLeg, Length loadedInsideRadius, bool hollow)
+    {
+        double leg = Guard.Positive(radialLeg, nameof(radialLeg));
+        double ratio = leg / Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
+        if (double.IsInfinity(ratio) || ratio == 0)
+        {
+            throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
+        }
+
+        RiskLevel level = ratio <= LowUpTo * (1 + Rounding) ? RiskLevel.Low : ratio <= MediumUpTo * (1 + Rounding) ? RiskLevel.Medium : RiskLevel.High;
+        string rule = level != RiskLevel.Low ? "For a low risk use a leg of at most {3:0.#} mm or an inside radius of at least {4:0.#} mm while loaded; above {6:0.##} the risk counts as high."
+            : hollow ? "Up to {5:0.##} counts as low, which says nothing about the wall."
+            : "Up to {5:0.##} such bends usually come out clean.";
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "The bar is {0:0.###} of the inside radius deep ({1:0.#} mm at {2:0.#} mm). " + rule,
+            ratio,
+            leg * 1e3,
+            leg / ratio * 1e3,
+            LowUpTo * leg / ratio * 1e3,
+            leg / LowUpTo * 1e3,
+            LowUpTo,
+            MediumUpTo);
+        bool practice = level == RiskLevel.Low && LowUpTo == CommonPractice.LowUpTo && !hollow;
+        return new("leg to radius", ratio, LowUpTo, level, sentence, practice ? Sources.CommonPractice : Sources.Setting);
+    }
 }

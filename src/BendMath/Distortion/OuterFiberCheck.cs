@@ -6,7 +6,7 @@ namespace BendMath;
 /// <remarks>
 /// Equation: e_out = (h − y_n)·κ; low up to half the elongation, high above it.
 /// Range: sound edges; a sheared or notched edge cracks earlier. Half the elongation as the lower bound is a setting, not a finding.
-/// Source: <see cref="Sources.CommonPractice"/>
+/// Source: <see cref="Sources.Setting"/>
 /// </remarks>
 public static class OuterFiberCheck
 {
@@ -28,11 +28,11 @@ public static class OuterFiberCheck
         RiskLevel level = strain <= limit ? RiskLevel.Low : strain <= 2 * limit ? RiskLevel.Medium : RiskLevel.High;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
-            "The outside face stretches {0:0.0} %; {1} breaks at about {2:0.#} %.{3}",
+            "The outside face stretches {0:0.0} %; {1} breaks at about {2:0.#} %, and up to half of that counts as low.{3}",
             100 * strain,
             material.Name,
             elongation.Percent,
             level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks off the edge.");
-        return new("outside face strain", strain, limit, level, sentence, Sources.CommonPractice);
+        return new("outside face strain", strain, limit, level, sentence, Sources.Setting);
     }
 }

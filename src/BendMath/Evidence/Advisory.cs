@@ -3,8 +3,9 @@ namespace BendMath;
 /// <summary>Something doubtful about a result that is otherwise usable: a formula outside its range, an assumption no measurement supports, a value to check at the bender. Immutable and thread-safe.</summary>
 public sealed record Advisory
 {
-    internal Advisory(string code, string message, Source source)
+    internal Advisory(string code, string message, Source source, bool isMinor = false)
     {
+        IsMinor = isMinor;
         Code = code;
         Message = message;
         Source = source;
@@ -18,6 +19,9 @@ public sealed record Advisory
 
     /// <summary>What the limit behind the advisory rests on.</summary>
     public Source Source { get; }
+
+    /// <summary>Whether its effect is known to be smaller than a shop can measure: a note, not a warning.</summary>
+    public bool IsMinor { get; }
 
     /// <summary>Code and sentence.</summary>
     public override string ToString() => $"{Code}: {Message}";

@@ -38,6 +38,9 @@ public sealed record LengthStyle
     /// <summary>The smallest difference this style can print, such as 0.1 mm or 1/16 in.</summary>
     public Length Step => Length.FromMeters(new ExactFraction(StepNumerator, StepDenominator).ToDouble());
 
+    /// <summary>Whether it prints inches, or feet and inches.</summary>
+    public bool IsInInches => !IsMetric;
+
     private bool IsMetric => _notation == Notation.Millimeters;
 
     // A step is StepNumerator/StepDenominator metres; an inch is 254/10000 m exactly.
@@ -75,6 +78,16 @@ public sealed record LengthStyle
     public static LengthStyle FeetAndInches(int denominator, LengthRounding rounding)
         => new(Notation.FeetAndInches, CheckedDenominator(denominator), rounding);
 
+    /// <summary>The length that is printed: a whole number of steps.</summary>
+    /// <param name="length">The length, of either sign; rounding up is away from zero, as in print.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not finite, or has more steps than a double can count.</exception>
+    public Length Round(Length length)
+    {
+        double meters = Guard.Finite(length, nameof(length));
+        double steps = (double)WholeSteps(ExactSteps(meters, nameof(length)));
+        return Length.FromMeters(Math.Sign(meters) * (steps * StepNumerator / StepDenominator));
+    }
+
     /// <summary>Unit, step and rounding in words, such as <c>inches to 1/16, rounded up</c>.</summary>
     public override string ToString()
     {
@@ -96,13 +109,7 @@ public sealed record LengthStyle
 
     internal string Print(double meters)
     {
-        var exactSteps = Math.Abs(meters) * StepDenominator / StepNumerator;
-        if (double.IsInfinity(exactSteps))
-        {
-            throw Guard.Fault("length", Length.FromMeters(meters), "must be short enough for its steps to be counted");
-        }
-
-        var steps = WholeSteps(exactSteps);
+        var steps = WholeSteps(ExactSteps(meters, "length"));
         var sign = meters < 0 && !steps.IsZero ? "-" : "";
         return sign + _notation switch
         {
@@ -132,6 +139,12 @@ public sealed record LengthStyle
         }
 
         return power;
+    }
+
+    private double ExactSteps(double meters, string name)
+    {
+        double steps = Math.Abs(meters) * StepDenominator / StepNumerator;
+        return steps < double.PositiveInfinity ? steps : throw Guard.Fault(name, Length.FromMeters(meters), "must be short enough for its steps to be counted");
     }
 
     private static string Digits(BigInteger number) => number.ToString(CultureInfo.InvariantCulture);

@@ -14,6 +14,9 @@ public enum SourceKind
 
     /// <summary>Derived in the documentation of this library and checked numerically there.</summary>
     Derived,
+
+    /// <summary>A value chosen for this library where no source gives one: change it where it can be changed, and do not quote it.</summary>
+    Setting,
 }
 
 /// <summary>What a number or a formula rests on. Immutable and thread-safe.</summary>
@@ -40,6 +43,7 @@ public sealed record Source
     {
         SourceKind.FromMemory => Citation + " (from memory)",
         SourceKind.CommonPractice => "Common practice, no source",
+        SourceKind.Setting => "A setting, not a finding",
         SourceKind.Derived => Citation + " (derived)",
         _ => Citation,
     };

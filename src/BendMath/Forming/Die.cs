@@ -20,6 +20,13 @@ public sealed record Die
         Face = Guard.NotNull(face, nameof(face));
     }
 
+    private Die(string name, StampedFace face, double stamp)
+    {
+        Name = name;
+        Stamp = stamp;
+        Face = face;
+    }
+
     /// <summary>What the shop calls it.</summary>
     public string Name { get; }
 
@@ -31,22 +38,24 @@ public sealed record Die
 
     internal double Stamp { get; }
 
-    /// <summary>Radius of the bar's inside face when the bar lies on the die.</summary>
+    /// <summary>Radius of the bar's inside face when the bar lies on the die and the stamp means what the die says.</summary>
     /// <param name="section">The bar in its orientation.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stamp is too small for the bar: no inside radius is left.</exception>
-    public Length InsideFaceRadiusFor(OrientedSection section) => Length.FromMeters(InsideFace(Guard.NotNull(section, nameof(section)), Face));
+    public Length InsideFaceRadiusFor(OrientedSection section)
+    {
+        double inside = InsideFace(Guard.NotNull(section, nameof(section)), Face);
+        return inside > 0
+            ? Length.FromMeters(inside)
+            : throw new ArgumentOutOfRangeException(nameof(section), $"section must leave an inside radius on die {this}, but its {Face} lies {Guard.Text(Face.OffsetFor(section))} outside the inside face.");
+    }
 
     /// <summary>Name, stamp and face.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} ({1:0.##} mm to the {2})", Name, Stamp * 1e3, Face);
 
-    internal bool Takes(OrientedSection section, StampedFace? face = null) => Stamp > (face ?? Face).Offset(section);
+    /// <summary>A die that is only tried, of any stamp.</summary>
+    internal static Die Trial(double stamp, StampedFace face) => new("trial", face, stamp);
 
-    internal double InsideFace(OrientedSection section, StampedFace face)
-    {
-        double offset = face.Offset(section);
-        return Stamp > offset
-            ? Stamp - offset
-            : throw Guard.Fault("stampedRadius", StampedRadius, $"of die {Name} must be greater than the offset of its face from the inside of the bar, {Guard.MillimetersText(offset)}");
-    }
+    /// <summary>Inside-face radius, zero or less when the stamp leaves none.</summary>
+    internal double InsideFace(OrientedSection section, StampedFace face) => Stamp - face.Offset(section);
 }

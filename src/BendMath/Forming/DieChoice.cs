@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming;
 using UnitsNet;
 
 namespace BendMath;
@@ -6,14 +7,14 @@ namespace BendMath;
 /// <summary>What one die of the rack would leave. Immutable and thread-safe.</summary>
 public sealed class DieOutcome
 {
-    internal DieOutcome(Die die, FormedBend? formed, string? refusal, Release release, BendRadius wanted)
+    internal DieOutcome(Die die, FormingTrial trial, Release release, BendRadius wanted)
     {
         Die = die;
-        Formed = formed;
-        Refusal = refusal ?? (formed!.IsStraightWhen(release) ? "the bar springs back straight" : null);
+        Formed = trial.Formed;
+        Refusal = trial.Refusal ?? (Formed!.IsStraightWhen(release) ? "the bar springs back straight" : null);
         if (Refusal is null)
         {
-            Ring = formed!.RingWhen(release);
+            Ring = Formed!.RingWhen(release);
             Difference = Length.FromMeters(Ring.RadiusTo(wanted.Reference).Meters - wanted.Radius);
         }
     }
@@ -40,13 +41,13 @@ public sealed class DieOutcome
 /// <summary>Every die of a rack against a wanted ring. Immutable and thread-safe.</summary>
 public sealed class DieChoice
 {
-    private DieChoice(BendRadius wanted, Release release, FormingModel model, IReadOnlyList<DieOutcome> outcomes, Length? ideal)
+    private DieChoice(BendRadius wanted, Release release, FormingModel model, IReadOnlyList<DieOutcome> outcomes, FormedBend? ideal)
     {
         Wanted = wanted;
         Release = release;
         Model = model;
         Outcomes = outcomes;
-        IdealStampedRadius = ideal;
+        Ideal = ideal;
         IEnumerable<DieOutcome> usable = outcomes.Where(outcome => outcome.Difference is not null);
         Best = usable.OrderBy(outcome => Math.Abs(outcome.Difference!.Value.Meters)).FirstOrDefault();
         NextTighter = usable.Where(outcome => outcome.Difference!.Value.Meters <= 0).OrderByDescending(outcome => outcome.Difference!.Value.Meters).FirstOrDefault();
@@ -74,8 +75,16 @@ public sealed class DieChoice
     /// <summary>The nearest die that leaves a wider ring, or null.</summary>
     public DieOutcome? NextWider { get; }
 
-    /// <summary>Stamped radius of the die that would leave the wanted ring, with the stamp meaning what it means on the best die; null when there is none.</summary>
-    public Length? IdealStampedRadius { get; }
+    /// <summary>What the die one would make does to the bar, its stamp meaning what it means on the best die; null when no die of this kind leaves the wanted ring.</summary>
+    public FormedBend? Ideal { get; }
+
+    /// <summary>Stamped radius of the die that would leave the wanted ring, to the face <see cref="FormingModel.FaceOf"/> gives; null when there is none.</summary>
+    public Length? IdealStampedRadius => Ideal?.Die!.StampedRadius;
+
+    /// <summary>Radius to machine on that die where the inside of the bar is to lie, in the sense of the model; null when there is none.</summary>
+    public Length? IdealInsideFaceRadius => Ideal is { } ideal
+        ? Length.FromMeters(ideal.Die!.InsideFace(ideal.Loaded.Analysis.Section, Model.FaceOf(ideal.Die)))
+        : null;
 
     /// <summary>Tries every die of a rack.</summary>
     /// <param name="rack">The dies.</param>
@@ -91,19 +100,12 @@ public sealed class DieChoice
         Guard.NotNull(wanted, nameof(wanted)).InsideOf(analysis.Section, nameof(wanted));
         Guard.NotNull(model, nameof(model));
         Guard.Defined(release, nameof(release));
-        DieOutcome[] outcomes = [.. Guard.NotNull(rack, nameof(rack)).Select(die => Try(die, analysis, wanted, model, release))];
+        DieOutcome[] outcomes = [.. Guard.NotNull(rack, nameof(rack)).Select(die => new DieOutcome(die, model.Try(analysis, die), release, wanted))];
         StampedFace face = outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face ?? rack[0].Face;
-        return new(wanted, release, model, [.. outcomes], model.StampFor(analysis, wanted, release, face));
+        FormedBend? ideal = model.StampFor(analysis, wanted, release, face) is { } stamp ? model.Try(analysis, Die.Trial(stamp.Meters, face)).Formed : null;
+        return new(wanted, release, model, [.. outcomes], ideal);
     }
 
     /// <summary>Number of dies and the best.</summary>
     public override string ToString() => Best is null ? "no die leaves a ring" : string.Format(CultureInfo.InvariantCulture, "best of {0}: {1}", Outcomes.Count, Best);
-
-    private static DieOutcome Try(Die die, BendAnalysis analysis, BendRadius wanted, FormingModel model, Release release)
-    {
-        string? refusal = model.RefusalOf(analysis, die);
-        return refusal is null
-            ? new(die, model.ShapeFor(analysis, die), null, release, wanted)
-            : new(die, null, refusal, release, wanted);
-    }
 }

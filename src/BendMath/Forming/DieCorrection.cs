@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendMath.Bending;
+using BendMath.Forming;
 using UnitsNet;
 
 namespace BendMath;
@@ -31,8 +31,7 @@ public sealed class DieCorrection
     {
         Guard.NotNull(ring, nameof(ring));
         Guard.NotNull(basis, nameof(basis));
-        double loaded = ring.Analysis.LoadedFor(ring.Measured, ring.Release).State.InsideRadius;
-        List<Explanation> explanations = [FromFace(ring, loaded)];
+        List<Explanation> explanations = [FromFace(ring)];
         if (setup is not null)
         {
             explanations.Add(FromStroke(ring, setup));
@@ -49,10 +48,11 @@ public sealed class DieCorrection
     /// <summary>The ring and how many explanations fit.</summary>
     public override string ToString() => $"{Ring}: {Explanations.Count(e => e.Fits)} of {Explanations.Count} explanations fit";
 
-    private static Explanation FromFace(MeasuredRing ring, double loaded)
+    private static Explanation FromFace(MeasuredRing ring)
     {
+        OrientedSection section = ring.Analysis.Section;
+        double loaded = ring.Loaded.State.InsideRadius;
         double offset = ring.Die.Stamp - loaded;
-        double depth = ring.Analysis.Section.Height;
         if (offset < 0)
         {
             string looser = string.Format(
@@ -63,54 +63,63 @@ public sealed class DieCorrection
             return new(ExplanationKind.StampedFace, false, looser, null);
         }
 
-        bool fits = offset <= depth * 1.02;
+        StampedFace face = StampedFace.OffsetBy(Length.FromMeters(offset));
+        bool fits = offset <= (1 + StampedFace.Negligible) * section.Height;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
-            "wrapping fits if the stamp means a face {0:0.##} mm outside the inside of the bar, {1:0} % of its depth{2}",
+            "{0} if the stamp means a face {1:0.##} mm outside the inside of the bar, {2:0} % of its depth{3}",
+            fits ? "wrapping fits" : "wrapping would fit only",
             offset * 1e3,
-            100 * offset / depth,
-            fits ? string.Empty : ", which is beyond the bar itself");
-        return new(ExplanationKind.StampedFace, fits, sentence, new WrapBending(StampedFace.OffsetBy(Length.FromMeters(offset)), ring));
+            100 * offset / section.Height,
+            !fits ? ", which is beyond the bar itself" : face.IsFaceOf(section) ? string.Empty : "; the bar has no face there");
+        return new(ExplanationKind.StampedFace, fits, sentence, new WrapBending(face, ring));
     }
 
     private static Explanation FromStroke(MeasuredRing ring, ThreePointSetup setup)
     {
-        IncrementalThreePointBending model = new(setup);
-        Length? stroke = model.StrokeFor(ring.Analysis, ring.Measured, ring.Release);
-        if (stroke is not { } found || model.RefusalOf(ring.Analysis, ring.Die) is not null)
+        IncrementalThreePointBending plain = new(setup);
+        double implied = plain.StrokeForDie(ring.Analysis, ring.Die);
+        if (plain.StrokeFor(ring.Loaded) is { } found && found.Meters / implied is > 0 and < double.PositiveInfinity)
         {
-            return new(ExplanationKind.Stroke, false, $"pinching does not explain it: no stroke over {setup} leaves this ring", null);
+            double share = found.Meters / implied;
+            IncrementalThreePointBending model = new(setup, share, ring);
+            if (model.Try(ring.Analysis, ring.Die).Formed is not null)
+            {
+                string sentence = string.Format(
+                    CultureInfo.InvariantCulture,
+                    "pinching bit by bit fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
+                    found.Millimeters,
+                    100 * share,
+                    setup.A * 1e3);
+                return new(ExplanationKind.Stroke, true, sentence, model);
+            }
         }
 
-        double share = found.Meters / model.StrokeForDie(ring.Analysis, ring.Die);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "pinching bit by bit fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
-            found.Millimeters,
-            100 * share,
-            setup.A * 1e3);
-        return new(ExplanationKind.Stroke, true, sentence, new IncrementalThreePointBending(setup, share, ring));
+        return new(ExplanationKind.Stroke, false, $"pinching does not explain it: no stroke over {setup} leaves this ring", null);
     }
 
     private static Explanation FromRatio(MeasuredRing ring, FormingModel basis)
     {
-        FormedBend formed = basis.ShapeFor(ring.Analysis, ring.Die);
-        if (formed.IsStraightWhen(ring.Release))
+        FormingTrial trial = basis.Try(ring.Analysis, ring.Die);
+        if (trial.Formed is not { } formed || formed.IsStraightWhen(ring.Release))
         {
-            return new(ExplanationKind.CurvatureRatio, false, $"a curvature ratio does not explain it: {basis.Name} leaves the bar straight", null);
+            string why = trial.Refusal is null ? $"{basis.Name} leaves the bar straight" : $"{basis.Name} cannot use die {ring.Die.Name}: {trial.Refusal}";
+            return new(ExplanationKind.CurvatureRatio, false, "a curvature ratio does not explain it: " + why, null);
         }
 
-        // The fiber that keeps its length stays where the model has it, so that the measured radius fixes the curvature.
-        FinishedRing modeled = formed.RingWhen(ring.Release);
-        double shift = ring.Measured.Radius - modeled.RadiusTo(ring.Measured.Reference).Meters;
-        double ratio = 1 / (1 + shift * modeled.TotalCurvature);
+        double ratio = CurvatureRatioCorrection.RatioOf(formed.RingWhen(ring.Release), ring.Ring);
+        bool fits = ratio >= CurvatureRatioCorrection.LeastCredible && ratio <= CurvatureRatioCorrection.MostCredible;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
-            "{0} fits with a curvature ratio of {1:0.####}: the ring is {2:0.0} % {3} than the model says",
+            fits
+                ? "{0} fits with a curvature ratio of {1:0.####}: the ring is {2:0.0} % {3} than the model says"
+                : "{0} would fit only with a curvature ratio of {1:0.##}, outside {4:0.#} to {5:0.#}, the ratios a bender is taken to have (a setting)",
             basis.Name,
             ratio,
             100 * Math.Abs(ratio - 1),
-            ratio >= 1 ? "more curved" : "less curved");
-        return new(ExplanationKind.CurvatureRatio, true, sentence, new CurvatureRatioCorrection(basis, ratio, ring));
+            ratio >= 1 ? "more curved" : "less curved",
+            CurvatureRatioCorrection.LeastCredible,
+            CurvatureRatioCorrection.MostCredible);
+        return new(ExplanationKind.CurvatureRatio, fits, sentence, new CurvatureRatioCorrection(basis, ratio, ring));
     }
 }

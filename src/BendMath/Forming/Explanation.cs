@@ -39,6 +39,13 @@ public sealed class Explanation
     /// <summary>The model that reproduces the measured ring and predicts others; null when no number does.</summary>
     public FormingModel? Model { get; }
 
+    internal static string Words(ExplanationKind kind) => kind switch
+    {
+        ExplanationKind.StampedFace => "stamped face",
+        ExplanationKind.Stroke => "stroke",
+        _ => "curvature ratio",
+    };
+
     /// <summary>Kind and sentence.</summary>
     public override string ToString() => $"{Kind}: {Sentence}";
 }

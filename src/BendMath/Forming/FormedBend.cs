@@ -1,21 +1,23 @@
-using BendMath.Numerics;
-using UnitsNet;
-
 namespace BendMath;
 
 /// <summary>What a forming model says of one bar on one die: the loaded state under the tool and the ring that comes off. Immutable and thread-safe.</summary>
 public sealed class FormedBend
 {
-    private readonly double _ratio;
+    private readonly IEnumerable<Advisory> _evidence;
 
-    internal FormedBend(FormingModel model, Die? die, LoadedBend loaded, double ratio, ThreePointContact? contact, IReadOnlyList<Advisory> advisories)
+    private readonly IEnumerable<Advisory> _validity;
+
+    private IReadOnlyList<Advisory>? _advisories;
+
+    internal FormedBend(FormingModel model, Die? die, LoadedBend loaded, ThreePointContact? contact, IEnumerable<Advisory> evidence, IEnumerable<Advisory> validity, double ratio = 1)
     {
         Model = model;
         Die = die;
         Loaded = loaded;
-        _ratio = ratio;
         Contact = contact;
-        Advisories = [.. loaded.Advisories, .. advisories];
+        CurvatureRatio = ratio;
+        _evidence = evidence;
+        _validity = validity;
     }
 
     /// <summary>The model that said so.</summary>
@@ -24,17 +26,17 @@ public sealed class FormedBend
     /// <summary>The die, or null where the model was asked for a stroke.</summary>
     public Die? Die { get; }
 
-    /// <summary>The most tightly bent section under the tool.</summary>
+    /// <summary>The most tightly bent section under the tool; with a curvature ratio, the loaded state that leaves the corrected ring.</summary>
     public LoadedBend Loaded { get; }
 
     /// <summary>Contacts and forces of three-point bending, or null for wrap bending.</summary>
     public ThreePointContact? Contact { get; }
 
     /// <summary>Measured curvature over the model's, when a measured ring corrects it; 1 otherwise.</summary>
-    public double CurvatureRatio => _ratio;
+    public double CurvatureRatio { get; }
 
-    /// <summary>What is doubtful about this prediction.</summary>
-    public IReadOnlyList<Advisory> Advisories { get; }
+    /// <summary>What is doubtful about this prediction: the loaded state, its release as it comes off, the evidence for the model and its range; what is minor comes last.</summary>
+    public IReadOnlyList<Advisory> Advisories => _advisories ??= [.. _validity.Concat(_evidence).Concat(Loaded.Release(Release.Free).Advisories).OrderBy(advisory => advisory.IsMinor)];
 
     /// <summary>Whether the bar springs back straight.</summary>
     /// <param name="release">How it is let go.</param>
@@ -45,15 +47,12 @@ public sealed class FormedBend
     /// <param name="release">How it is let go.</param>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
     /// <exception cref="InvalidOperationException">The bar springs back straight.</exception>
-    public FinishedRing RingWhen(Release release)
-    {
-        FinishedRing ring = Loaded.Release(release).Ring;
-        return _ratio == 1 ? ring : ring.WithCurvature(ring.TotalCurvature * _ratio);
-    }
+    public FinishedRing RingWhen(Release release) => Loaded.Release(release).Ring;
 
     /// <summary>Model, die and loaded state.</summary>
     public override string ToString() => $"{Model.Name}{(Die is null ? string.Empty : " on " + Die.Name)}: {Loaded}";
 
-    internal FormedBend Corrected(FormingModel model, double ratio, IReadOnlyList<Advisory> advisories) =>
-        new(model, Die, Loaded, _ratio * ratio, Contact, advisories);
+    /// <summary>The same machine setting with the loaded state a correction asks for.</summary>
+    internal FormedBend Corrected(FormingModel model, LoadedBend loaded, double ratio, IEnumerable<Advisory> evidence) =>
+        new(model, Die, loaded, Contact?.Under(loaded.Moment), evidence, _validity, CurvatureRatio * ratio);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming;
 using BendMath.Numerics;
 using UnitsNet;
 
@@ -26,8 +27,16 @@ public abstract class FormingModel
     /// <param name="die">The die.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The die is too small for the bar or for the span of the bender.</exception>
-    public FormedBend Form(BendAnalysis analysis, Die die) =>
-        Shape(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
+    public FormedBend Form(BendAnalysis analysis, Die die)
+    {
+        FormingTrial trial = Try(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
+        return trial.Formed ?? throw new ArgumentOutOfRangeException(nameof(die), $"die {die} does not suit {analysis.Section}: {trial.Refusal}.");
+    }
+
+    /// <summary>The face of the bar the model takes a die's stamp to mean: what the die says, unless a measured ring says otherwise.</summary>
+    /// <param name="die">The die.</param>
+    /// <exception cref="ArgumentNullException">The die is null.</exception>
+    public virtual StampedFace FaceOf(Die die) => Guard.NotNull(die, nameof(die)).Face;
 
     /// <summary>The stamped radius of the die that would leave the wanted ring: the die one would make.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -42,13 +51,13 @@ public abstract class FormingModel
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
         double target = Guard.NotNull(wanted, nameof(wanted)).InsideOf(section, nameof(wanted));
         Guard.Defined(release, nameof(release));
-        double least = Guard.NotNull(face, nameof(face)).Offset(section) + LeastInsideRadius;
+        double least = FaceOf(Die.Trial(1, Guard.NotNull(face, nameof(face)))).Offset(section) + LeastInsideRadius;
         double bottom = least + 1e-3 * target;
         double top = least + 20 * target;
 
-        // A die too small for the bar or the bender counts as too tight.
-        double Residual(double stamp) => new Die("trial", Length.FromMeters(stamp), face) is var die && RefusalOf(analysis, die) is null
-            ? FinishedCurvatureTimes(Shape(analysis, die), release, wanted) - 1
+        // Wanted over finished radius, less 1; a refused die counts as too tight, and so does a ring of less than half the wanted radius.
+        double Residual(double stamp) => Try(analysis, Die.Trial(stamp, face)).Formed is { } formed
+            ? Math.Min(1, FinishedCurvatureTimes(formed, release, wanted) - 1)
             : 1;
 
         // The finished curvature falls as the stamp grows: one sign change at most.
@@ -63,36 +72,24 @@ public abstract class FormingModel
         : string.Format(CultureInfo.InvariantCulture, "{0}, from {1} measured ring{2}", Name, Evidence.Count, Evidence.Count == 1 ? string.Empty : "s");
 
     /// <summary>Inside-face radius below which the model cannot work at all.</summary>
-    private protected virtual double LeastInsideRadius => 0;
+    internal virtual double LeastInsideRadius => 0;
 
-    private protected abstract FormedBend Shape(BendAnalysis analysis, Die die);
+    /// <summary>The formed bar, or why the model cannot form it on the die.</summary>
+    internal abstract FormingTrial Try(BendAnalysis analysis, Die die);
 
-    /// <summary>Why the model cannot form the bar on the die, or null when it can.</summary>
-    internal abstract string? RefusalOf(BendAnalysis analysis, Die die);
-
-    internal FormedBend ShapeFor(BendAnalysis analysis, Die die) => Shape(analysis, die);
-
-    private protected IReadOnlyList<Advisory> EvidenceAdvisories(BendAnalysis analysis, Die? die)
+    private protected IEnumerable<Advisory> EvidenceAdvisories(BendAnalysis analysis, Die? die)
     {
         if (Evidence.Count == 0)
         {
-            return [new("no-measured-ring", $"No measured ring supports \"{Name}\" in this shop: bend and measure one ring before relying on the size.", Sources.CommonPractice)];
+            yield return new("no-measured-ring", $"No measured ring supports \"{Name}\" in this shop: bend and measure one ring before relying on the size.", Sources.CommonPractice);
+            yield break;
         }
 
-        List<string> differences = [];
-        if (die is not null && !Evidence.Any(ring => ring.Die.Stamp == die.Stamp))
+        IReadOnlyList<string> differences = Evidence.Select(ring => ring.DifferencesFrom(analysis, die)).OrderBy(found => found.Count).First();
+        if (differences.Count > 0)
         {
-            differences.Add(string.Format(CultureInfo.InvariantCulture, "another die than {0}", string.Join(" or ", Evidence.Select(ring => ring.Die.Name).Distinct())));
+            yield return new("extrapolated", $"The prediction is for {string.Join(" and for ", differences)}: it carries a measured ring over to a case nobody measured.", Sources.CommonPractice);
         }
-
-        if (!Evidence.Any(ring => ring.Analysis.Section.ToString() == analysis.Section.ToString()))
-        {
-            differences.Add("other stock or another orientation");
-        }
-
-        return differences.Count == 0
-            ? []
-            : [new("extrapolated", $"The prediction is for {string.Join(" and for ", differences)}: it carries a measured ring over to a case nobody measured.", Sources.CommonPractice)];
     }
 
     /// <summary>Wanted radius over finished radius; zero for a straight bar.</summary>

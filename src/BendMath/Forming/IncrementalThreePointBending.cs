@@ -16,6 +16,9 @@ namespace BendMath;
 /// </remarks>
 public sealed class IncrementalThreePointBending : FormingModel
 {
+    /// <summary>Stroke over half-span up to which the error of the small-slope model is known.</summary>
+    private const double KnownShare = 0.3;
+
     private readonly double _share = 1;
 
     /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
@@ -47,15 +50,21 @@ public sealed class IncrementalThreePointBending : FormingModel
         Setup,
         _share == 1 ? "until" : string.Format(CultureInfo.InvariantCulture, "{0:0.#} % of the stroke at which", 100 * _share));
 
-    private protected override double LeastInsideRadius => Setup.A;
+    internal override double LeastInsideRadius => Setup.A;
 
     /// <summary>The bar after pinching with a given stroke.</summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="stroke">How far the supports advance past the line tangent to the nose; greater than zero and not greater than the half-span.</param>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stroke is outside its range.</exception>
-    public FormedBend FormAtStroke(BendAnalysis analysis, Length stroke) => Pinch(
-        Guard.NotNull(analysis, nameof(analysis)), null, Guard.Positive(stroke, nameof(stroke)));
+    public FormedBend FormAtStroke(BendAnalysis analysis, Length stroke)
+    {
+        OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
+        double closed = Guard.Positive(stroke, nameof(stroke));
+        return SpanRefusal(section) is not null ? throw Guard.Fault(nameof(analysis), section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
+            : closed > Setup.A ? throw Guard.Fault(nameof(stroke), stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
+            : Pinch(analysis, null, closed).Formed ?? throw Guard.Fault(nameof(stroke), stroke, $"must not fold {section} flat over an edge");
+    }
 
     /// <summary>The stroke that leaves the wanted ring, in closed form once the loaded state is known.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -63,71 +72,69 @@ public sealed class IncrementalThreePointBending : FormingModel
     /// <param name="release">How the ring is let go.</param>
     /// <returns>The stroke, or null when the bar would have to be bent tighter than the nose allows or the supports cannot close so far.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The ring is tighter than the tightest bend leaves.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
     public Length? StrokeFor(BendAnalysis analysis, BendRadius wanted, Release release)
     {
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(wanted, nameof(wanted)).InsideOf(analysis.Section, nameof(wanted));
-        BentState peak = analysis.LoadedFor(wanted, release).State;
-        if (peak.InsideRadius <= Setup.Nose)
+        Guard.Defined(release, nameof(release));
+        return StrokeFor(analysis.TryLoadedFor(wanted, release));
+    }
+
+    /// <summary>The stroke under which the bar is in a loaded state at the nose, or null when there is none.</summary>
+    internal Length? StrokeFor(LoadedBend? peak)
+    {
+        if (peak is null || peak.State.InsideRadius <= Setup.Nose)
         {
             return null;
         }
 
-        double nominal = new ThreePointEquilibrium(analysis, Setup).NominalFor(peak);
+        double nominal = new ThreePointEquilibrium(peak.Analysis, Setup).NominalFor(peak.State);
         return nominal > 0 && nominal * Setup.A < 1 ? Length.FromMeters(StrokeOf(nominal)) : null;
     }
 
-    internal override string? RefusalOf(BendAnalysis analysis, Die die)
+    internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
-        if (Setup.A <= analysis.Section.Height)
+        if (SpanRefusal(analysis.Section) is { } refusal)
         {
-            return $"the half-span of the bender must be greater than the depth of the bar, {Guard.MillimetersText(analysis.Section.Height)}";
+            return FormingTrial.Refused(refusal);
         }
 
-        if (!die.Takes(analysis.Section) || die.InsideFace(analysis.Section, die.Face) <= Setup.A)
+        if (die.InsideFace(analysis.Section, die.Face) <= Setup.A)
         {
-            return $"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}";
+            return FormingTrial.Refused($"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
         }
 
         double stroke = StrokeForDie(analysis, die);
-        return stroke > Setup.A ? $"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span" : null;
+        return stroke > Setup.A
+            ? FormingTrial.Refused($"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span")
+            : Pinch(analysis, die, stroke);
     }
 
-    private protected override FormedBend Shape(BendAnalysis analysis, Die die) => RefusalOf(analysis, die) is { } refusal
-        ? throw Guard.Fault("die", die.StampedRadius, $"{die.Name} does not suit {analysis.Section}: {refusal}")
-        : Pinch(analysis, die, StrokeForDie(analysis, die));
-
     internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
+
+    private string? SpanRefusal(OrientedSection section) => Setup.A > section.Height
+        ? null
+        : $"the half-span of the bender must be greater than the depth of the bar, {Guard.MillimetersText(section.Height)}";
 
     /// <summary>δ with 2δ/(a² + δ²) = κ: the smaller root, without cancellation.</summary>
     private double StrokeOf(double nominal) =>
         nominal * Setup.A * Setup.A / (1 + Math.Sqrt((1 - nominal * Setup.A) * (1 + nominal * Setup.A)));
 
-    private FormedBend Pinch(BendAnalysis analysis, Die? die, double stroke)
+    private FormingTrial Pinch(BendAnalysis analysis, Die? die, double stroke)
     {
         double a = Setup.A;
-        if (stroke > a)
-        {
-            throw Guard.Fault("stroke", Length.FromMeters(stroke), $"must not be greater than the half-span, {Guard.MillimetersText(a)}");
-        }
-
-        if (a <= analysis.Section.Height)
-        {
-            throw Guard.Fault("analysis", analysis.Section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(a)}");
-        }
-
         double nominal = 2 * stroke / (a * a + stroke * stroke);
         (BentState Peak, double Shift)? found = new ThreePointEquilibrium(analysis, Setup).At(nominal);
         bool wraps = found is null;
         if (wraps && Setup.Nose == 0)
         {
-            throw Guard.Fault("stroke", Length.FromMeters(stroke), $"must not fold {analysis.Section} flat over an edge");
+            return FormingTrial.Refused("the stroke would fold the bar flat over the edge of the nose");
         }
 
-        LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedTo(BendRadius.Inside(Setup.NoseRadius));
+        LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedToInside(Setup.Nose);
         ThreePointContact contact = new(a, stroke, nominal, found?.Shift ?? 0, loaded.Moment, wraps);
-        return new(this, die, loaded, 1, contact, [.. EvidenceAdvisories(analysis, die), .. Validity(analysis, stroke, wraps)]);
+        return new FormedBend(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, wraps));
     }
 
     private IEnumerable<Advisory> Validity(BendAnalysis analysis, double stroke, bool wraps)
@@ -136,8 +143,11 @@ public sealed class IncrementalThreePointBending : FormingModel
         {
             yield return new("large-stroke", string.Format(
                 CultureInfo.InvariantCulture,
-                "The stroke is {0:0.##} of the half-span; beyond 0.2 the small-slope model is off by more than 1 % (2 % at 0.3).",
-                stroke / Setup.A), Sources.FormingModels);
+                stroke > KnownShare * Setup.A
+                    ? "The stroke is {0:0.##} of the half-span. How far the small-slope model is off beyond {1:0.#} is not known: do not rely on this size."
+                    : "The stroke is {0:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {1:0.#}.",
+                stroke / Setup.A,
+                KnownShare), Sources.FormingModels);
         }
 
         if (Setup.A < 4 * analysis.Section.Height)

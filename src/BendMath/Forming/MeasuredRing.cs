@@ -1,17 +1,20 @@
-using UnitsNet;
+using BendMath.Numerics;
 
 namespace BendMath;
 
 /// <summary>A ring the shop made and measured: die, bar, size and, if noted, the length of the bar before. Immutable and thread-safe.</summary>
 public sealed class MeasuredRing
 {
+    /// <summary>Strains at which two laws are compared: below yield, about it, and those of wide and tight rings.</summary>
+    private static readonly double[] Strains = [5e-4, 1e-3, 1.5e-3, 2e-3, 5e-3, 0.02, 0.1, 0.3];
+
     /// <summary>Makes the record of a measured ring.</summary>
     /// <param name="die">The die it was bent on.</param>
     /// <param name="analysis">Section and material of the bar.</param>
     /// <param name="measured">The size as measured, with the line it was measured to.</param>
     /// <param name="release">Whether it was measured as it came off (free) or held flat.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves, or the release is not a defined value.</exception>
     public MeasuredRing(Die die, BendAnalysis analysis, BendRadius measured, Release release)
     {
         Die = Guard.NotNull(die, nameof(die));
@@ -19,6 +22,8 @@ public sealed class MeasuredRing
         Measured = Guard.NotNull(measured, nameof(measured));
         measured.InsideOf(analysis.Section, nameof(measured));
         Release = Guard.Defined(release, nameof(release));
+        Loaded = analysis.TryLoadedFor(measured, release)
+            ?? throw Guard.Fault(nameof(measured), measured.Value, $"must be a radius wider than the tightest possible bend of {analysis.Section} leaves");
     }
 
     /// <summary>The die it was bent on.</summary>
@@ -33,6 +38,58 @@ public sealed class MeasuredRing
     /// <summary>Whether it was measured free or held flat.</summary>
     public Release Release { get; }
 
+    /// <summary>The loaded state that leaves this ring, whatever the bender did.</summary>
+    internal LoadedBend Loaded { get; }
+
+    internal FinishedRing Ring => Loaded.Release(Release).Ring;
+
     /// <summary>Stock, die and size.</summary>
     public override string ToString() => $"{Analysis.Section} on {Die.Name}: {Measured}";
+
+    /// <summary>Whether it is a ring of this bar, as it lies, whatever its name.</summary>
+    internal bool IsOf(OrientedSection section)
+    {
+        AreaMoments a = Analysis.Moments;
+        AreaMoments b = section.Profile.Moments;
+        double length = Math.Sqrt(a.Area);
+        double second = a.Area * a.Area;
+        return Near(a.Area, b.Area, a.Area) && Near(Analysis.Section.Height, section.Height, length)
+            && Near(a.CentroidY, b.CentroidY, length) && Near(a.CentroidZ, b.CentroidZ, length)
+            && Near(a.SecondY, b.SecondY, second) && Near(a.SecondZ, b.SecondZ, second) && Near(a.Product, b.Product, second);
+    }
+
+    /// <summary>Whether its law gives the stresses of another: the names of materials do not matter, nor their densities.</summary>
+    internal bool IsOf(StressStrainLaw law) =>
+        Near(Analysis.Law.E, law.E, law.E) && Strains.All(strain => Near(Analysis.Law.Stress(strain), law.Stress(strain), law.Stress(strain)));
+
+    /// <summary>In what a case differs from the measured one, each as what the prediction is for.</summary>
+    internal IReadOnlyList<string> DifferencesFrom(BendAnalysis analysis, Die? die)
+    {
+        List<string> differences = [];
+        if (die is not null && die.Stamp != Die.Stamp)
+        {
+            differences.Add($"another die than {Die.Name}");
+        }
+
+        if (die is not null && die.Face != Die.Face)
+        {
+            differences.Add($"a stamp that means the {die.Face}, where the measured one means the {Die.Face}");
+        }
+
+        if (!IsOf(analysis.Section))
+        {
+            differences.Add(analysis.Section.ToString() == Analysis.Section.ToString()
+                ? "the same bar with other fillets"
+                : $"another bar than {Analysis.Section}");
+        }
+
+        if (!IsOf(analysis.Law))
+        {
+            differences.Add($"another metal than {Analysis.Material}");
+        }
+
+        return differences;
+    }
+
+    private static bool Near(double one, double other, double scale) => Math.Abs(one - other) <= 1e-9 * scale;
 }

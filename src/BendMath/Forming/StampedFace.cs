@@ -10,6 +10,9 @@ namespace BendMath;
 /// </summary>
 public sealed record StampedFace
 {
+    /// <summary>Share of the depth of a bar within which two faces count as one.</summary>
+    internal const double Negligible = 0.02;
+
     private readonly double _offset;
 
     private readonly bool _wholeDepth;
@@ -40,6 +43,19 @@ public sealed record StampedFace
     public override string ToString() => _wholeDepth ? "outside of the bar"
         : _offset == 0 ? "inside of the bar"
         : string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm outside the inside face", _offset * 1e3);
+
+    /// <summary>Distances of the bar's faces from its inside face: the inside, both sides of a leg along the axis, the outside.</summary>
+    internal static IReadOnlyList<double> FacesOf(OrientedSection section)
+    {
+        IReadOnlyList<Outstand> legs = section.Features.Outstands;
+        double height = section.Height;
+        double[] legFaces = [.. legs.Where(leg => !leg.IsRadial).Select(leg => leg.Thickness.Meters).Take(1)
+            .Select(t => legs.Any(leg => leg.FreeEdge == FreeEdge.Inside) ? height - t : t)];
+        return [0, .. legFaces, height];
+    }
+
+    /// <summary>Whether the bar has a face there, within 2 % of its depth; the share is a setting, not a finding.</summary>
+    internal bool IsFaceOf(OrientedSection section) => FacesOf(section).Any(face => Math.Abs(face - Offset(section)) <= Negligible * section.Height);
 
     internal double Offset(OrientedSection section) => _wholeDepth ? section.Height : _offset;
 }

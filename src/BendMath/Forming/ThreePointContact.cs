@@ -50,6 +50,9 @@ public sealed record ThreePointContact
     /// <summary>Straight end the bender leaves where a support has no bar to push on; the half-span is the safe figure.</summary>
     public Length StraightTail => Length.FromMeters(_halfSpan);
 
+    /// <summary>The same setting under another moment at the nose.</summary>
+    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose);
+
     /// <summary>Stroke and nose force.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "stroke {0:0.##} mm over a half-span of {1:0.##} mm, nose force {2:0} N", _stroke * 1e3, _halfSpan * 1e3, NoseForce.Newtons);

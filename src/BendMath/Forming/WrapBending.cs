@@ -1,4 +1,5 @@
-using UnitsNet;
+using System.Globalization;
+using BendMath.Forming;
 
 namespace BendMath;
 
@@ -29,13 +30,27 @@ public sealed class WrapBending : FormingModel
         ? "The bar lies on the face of the die all along and springs back when let go, so the ring is looser than the face."
         : $"The bar lies on the face of the die and springs back when let go; the stamp is taken to mean a face {_face}.";
 
-    internal override string? RefusalOf(BendAnalysis analysis, Die die) =>
-        die.Takes(analysis.Section, _face) ? null : "the stamp leaves no inside radius for this bar";
+    /// <inheritdoc/>
+    public override StampedFace FaceOf(Die die) => _face ?? base.FaceOf(die);
 
-    private protected override FormedBend Shape(BendAnalysis analysis, Die die)
+    internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
-        double radius = die.InsideFace(analysis.Section, _face ?? die.Face);
-        LoadedBend loaded = analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(radius)));
-        return new(this, die, loaded, 1, null, EvidenceAdvisories(analysis, die));
+        double radius = die.InsideFace(analysis.Section, FaceOf(die));
+        return radius > 0
+            ? new FormedBend(this, die, analysis.LoadedToInside(radius), null, EvidenceAdvisories(analysis, die), FaceAdvisories(analysis.Section))
+            : FormingTrial.Refused("the stamp leaves no inside radius for this bar");
+    }
+
+    private IEnumerable<Advisory> FaceAdvisories(OrientedSection section)
+    {
+        if (_face is not null && !_face.IsFaceOf(section))
+        {
+            string faces = string.Join(", ", StampedFace.FacesOf(section).Select(face => (face * 1e3).ToString("0.##", CultureInfo.InvariantCulture)));
+            yield return new("no-such-face", string.Format(
+                CultureInfo.InvariantCulture,
+                "The stamp is taken to mean a face {0:0.##} mm outside the inside of the bar, where the bar has none (its faces lie at {1} mm): the offset may stand for something else, and then it does not carry over to other dies.",
+                _face.Offset(section) * 1e3,
+                faces), Sources.Setting);
+        }
     }
 }

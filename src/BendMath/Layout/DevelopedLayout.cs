@@ -69,21 +69,34 @@ public sealed class DevelopedLayout
         Guard.NotNull(ends, nameof(ends)),
         Guard.NonNegative(kerf, nameof(kerf)));
 
+    /// <summary>The blank as it is cut: the blank length rounded up to what a rule shows.</summary>
+    /// <param name="style">Smallest step of the rule; it rounds up.</param>
+    /// <exception cref="ArgumentNullException">The style is null.</exception>
+    /// <exception cref="ArgumentException">The style does not round up: the blank would be short.</exception>
+    public Length CutLengthIn(LengthStyle style) => Guard.NotNull(style, nameof(style)).Rounding == LengthRounding.Up
+        ? style.Round(BlankLength)
+        : throw new ArgumentException($"style must round up, so that no blank is short, but is \"{style}\".", nameof(style));
+
     /// <summary>How many blanks a bar gives and what is left of it.</summary>
     /// <param name="barLength">Length of the bar, greater than zero.</param>
+    /// <param name="cutStyle">What each piece is rounded up to when it is cut, as in <see cref="CutLengthIn"/>; null for the exact blank.</param>
+    /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
-    public BarYield PiecesFrom(Length barLength)
+    public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null)
     {
         double bar = Guard.Positive(barLength, nameof(barLength));
+        double piece = cutStyle is null ? Blank
+            : cutStyle.Rounding == LengthRounding.Up ? CutLengthIn(cutStyle).Meters
+            : throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
 
         // The last blank needs no cut when it ends at the end of the bar; a part in 10¹² of the bar is rounding, not metal.
-        double count = Math.Floor((bar * (1 + 1e-12) + _kerf) / (Blank + _kerf));
+        double count = Math.Floor((bar * (1 + 1e-12) + _kerf) / (piece + _kerf));
         if (count > 1e6)
         {
-            throw Guard.Fault(nameof(barLength), barLength, $"must give at most a million blanks of {Guard.MillimetersText(Blank)}");
+            throw Guard.Fault(nameof(barLength), barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
         }
 
-        return new(bar, (int)count, Math.Max(0, bar - count * (Blank + _kerf)));
+        return new(bar, (int)count, Math.Max(0, bar - count * (piece + _kerf)));
     }
 
     /// <summary>Mass of the blank.</summary>

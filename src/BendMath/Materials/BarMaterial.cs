@@ -42,8 +42,8 @@ public sealed record BarMaterial
         double high = Guard.Positive(yieldRange.High, nameof(yieldRange));
         if (yield < low * (1 - 1e-12) || yield > high * (1 + 1e-12))
         {
-            throw Guard.Fault(nameof(yieldRange), yieldRange.Low, string.Format(
-                CultureInfo.InvariantCulture, "to {0:0.###} MPa must contain the yield stress of the law, {1:0.###} MPa", high / 1e6, yield / 1e6));
+            throw new ArgumentOutOfRangeException(nameof(yieldRange), string.Format(
+                CultureInfo.InvariantCulture, "yieldRange must contain the yield stress of the law, {0:0.###} MPa, but is {1:0.###} to {2:0.###} MPa.", yield / 1e6, low / 1e6, high / 1e6));
         }
     }
 

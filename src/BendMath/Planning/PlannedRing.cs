@@ -15,14 +15,19 @@ public sealed class PlannedRing
         Distortion = DistortionReport.Of(formed.Loaded);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
         HandbookLength = Handbook(job, Free);
-        Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar) : null;
+        CutLength = Layout.CutLengthIn(job.CutStyle);
+        Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar, job.CutStyle) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.LeverLength);
-        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc))));
+        Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Tolerance.Meters * (1 + 1e-12);
+        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc), job.CutStyle)), job.Arc);
     }
 
     /// <summary>The die and what it leaves.</summary>
     public DieOutcome Outcome { get; }
+
+    /// <summary>Whether the ring is within the tolerance of the job; if not, no die of the rack serves.</summary>
+    public bool Serves { get; }
 
     /// <summary>The ring as it comes off, free.</summary>
     public FinishedRing Free { get; }
@@ -42,7 +47,10 @@ public sealed class PlannedRing
     /// <summary>Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring of equal angle.</summary>
     public Length? HandbookLength { get; }
 
-    /// <summary>Blanks from a bar, or null when no bar length is given.</summary>
+    /// <summary>The blank as it is cut: rounded up by the rule of the job.</summary>
+    public Length CutLength { get; }
+
+    /// <summary>Blanks of that cut length from a bar, or null when no bar length is given.</summary>
     public BarYield? Bar { get; }
 
     /// <summary>Mass of one blank.</summary>
@@ -69,15 +77,13 @@ public sealed class PlannedRing
             flangeOut ? ring.InsideDiameter : ring.OutsideDiameter, radial.Length, radial.Thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
     }
 
-    /// <summary>The inside radius, or the chord between the ends of an arc too short for it.</summary>
-    private static double ReachOf(FinishedRing ring, ArcExtent arc) =>
-        arc.Radians < Math.PI ? ring.Inside * Math.Min(1, 2 * Math.Sin(arc.Radians / 2)) : ring.Inside;
+    /// <summary>The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the rule still rests on its ends.</summary>
+    private static double ReachOf(FinishedRing ring, ArcExtent arc) => 2 * ring.Inside * (arc.Radians < Math.PI ? Math.Min(0.9, Math.Sin(arc.Radians / 2)) : 0.9);
 
-    /// <summary>Rounded down to 1, 2 or 5 times a power of ten, so that a rule of that length is at hand.</summary>
-    private static double RoundChord(double length)
+    /// <summary>Rounded down to whole inches or to 10 mm, to 1 mm where that is too coarse.</summary>
+    private static double RoundChord(double length, LengthStyle rule)
     {
-        double decade = Math.Pow(10, Math.Floor(Math.Log10(length)));
-        double lead = length / decade;
-        return decade * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+        double step = rule.IsInInches ? 0.0254 : length > 0.1 ? 0.01 : 0.001;
+        return length > 4 * step ? Math.Floor(length / step) * step : length;
     }
 }

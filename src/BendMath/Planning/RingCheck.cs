@@ -10,10 +10,13 @@ public sealed class RingCheck
 
     private readonly double _chord;
 
-    private RingCheck(FinishedRing ring, double chord)
+    private readonly double? _turn;
+
+    private RingCheck(FinishedRing ring, double chord, double? turn)
     {
         _ring = ring;
         _chord = chord;
+        _turn = turn;
     }
 
     /// <summary>Diameter between inside faces.</summary>
@@ -24,6 +27,14 @@ public sealed class RingCheck
 
     /// <summary>Tape around the outside of a closed ring.</summary>
     public Length TapeAroundOutside => Length.FromMeters(Math.PI * _ring.OutsideDiameter.Meters);
+
+    /// <summary>Distance between the two ends of an arc, from inside face to inside face; null for a full ring.</summary>
+    /// <remarks>
+    /// Equation: w = 2·R·sin(θ/2).
+    /// Range: an arc of one radius to its ends; straight tails are not in it.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length? OpeningBetweenEnds => _turn is { } turn ? Length.FromMeters(2 * _ring.Inside * Math.Sin(turn / 2)) : null;
 
     /// <summary>Chord to lay against the inside face.</summary>
     public Length Chord => Length.FromMeters(_chord);
@@ -38,14 +49,15 @@ public sealed class RingCheck
     /// <summary>The check of a finished ring.</summary>
     /// <param name="ring">The ring.</param>
     /// <param name="chord">Chord to lay against the inside face, greater than zero and not greater than the inside diameter.</param>
+    /// <param name="arc">How much of the ring there is; null for all of it.</param>
     /// <exception cref="ArgumentNullException">The ring is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The chord is outside its range.</exception>
-    public static RingCheck Of(FinishedRing ring, Length chord)
+    public static RingCheck Of(FinishedRing ring, Length chord, ArcExtent? arc = null)
     {
         double inside = Guard.NotNull(ring, nameof(ring)).Inside;
         double value = Guard.Positive(chord, nameof(chord));
         return value <= 2 * inside
-            ? new(ring, value)
+            ? new(ring, value, arc is null or { IsFullRing: true } ? null : arc.Radians)
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
     }
 

@@ -22,8 +22,10 @@ public sealed class RingJob
     /// <param name="setup">Half-span and nose of the bender, for explaining measured rings by their stroke; null when not known.</param>
     /// <param name="measuredRings">Rings made before.</param>
     /// <param name="correction">The explanation by which a measured ring corrects the model; null to leave the model as it is.</param>
+    /// <param name="tolerance">Difference in diameter, or in twice the radius of an arc, that is accepted, greater than zero; null for <see cref="UsualTolerance"/> of the wanted diameter.</param>
+    /// <param name="cutStyle">The rule blanks are cut by; it rounds up. Null for whole millimeters.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, or a correction is asked for without a measured ring.</exception>
+    /// <exception cref="ArgumentException">The name is empty, a correction is asked for without a measured ring, or the cut style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public RingJob(
         string name,
@@ -39,7 +41,9 @@ public sealed class RingJob
         Length? leverLength = null,
         ThreePointSetup? setup = null,
         IEnumerable<MeasuredRing>? measuredRings = null,
-        ExplanationKind? correction = null)
+        ExplanationKind? correction = null,
+        Length? tolerance = null,
+        LengthStyle? cutStyle = null)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Analysis = BendAnalysis.Of(section, material);
@@ -55,11 +59,24 @@ public sealed class RingJob
         Setup = setup;
         MeasuredRings = [.. (measuredRings ?? []).Select(ring => Guard.NotNull(ring, nameof(measuredRings)))];
         Correction = correction is { } kind ? Guard.Defined(kind, nameof(correction)) : null;
+        IsToleranceGiven = tolerance is not null;
+        Tolerance = Length.FromMeters(tolerance is { } accepted
+            ? Guard.Positive(accepted, nameof(tolerance))
+            : 2 * wanted.Radius * UsualTolerance.DecimalFractions);
+        CutStyle = cutStyle ?? LengthStyle.Millimeters(0, LengthRounding.Up);
+        if (CutStyle.Rounding != LengthRounding.Up)
+        {
+            throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
+        }
+
         if (correction is not null && MeasuredRings.Count == 0)
         {
             throw new ArgumentException("correction needs at least one measured ring.", nameof(correction));
         }
     }
+
+    /// <summary>The tolerance of a job that states none, as a share of the wanted diameter: 2 %. A setting, not a finding.</summary>
+    public static Ratio UsualTolerance => Ratio.FromPercent(2);
 
     /// <summary>What the shop calls it.</summary>
     public string Name { get; }
@@ -99,6 +116,15 @@ public sealed class RingJob
 
     /// <summary>The explanation by which a measured ring corrects the model, or null.</summary>
     public ExplanationKind? Correction { get; }
+
+    /// <summary>Difference in diameter, or in twice the radius of an arc, that is accepted.</summary>
+    public Length Tolerance { get; }
+
+    /// <summary>Whether the job states its tolerance; otherwise it is <see cref="UsualTolerance"/> of the wanted diameter.</summary>
+    public bool IsToleranceGiven { get; }
+
+    /// <summary>The rule blanks are cut by; it rounds up.</summary>
+    public LengthStyle CutStyle { get; }
 
     /// <summary>Name, bar and wanted ring.</summary>
     public override string ToString() => $"{Name}: {Analysis.Section}, {Wanted}";

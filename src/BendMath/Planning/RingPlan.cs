@@ -1,4 +1,4 @@
-using UnitsNet;
+using BendMath.Planning;
 
 namespace BendMath;
 
@@ -16,7 +16,8 @@ public sealed class RingPlan
         Corrections = corrections;
         Choice = choice;
         Ring = choice.Best is { } best ? new PlannedRing(job, model, best) : null;
-        Advisories = [.. (Ring?.Outcome.Formed!.Advisories ?? []), .. Unused(job)];
+        Agreements = ExplanationAgreement.Of(corrections);
+        Advisories = [.. PlanAdvisories.Of(job, Ring, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? []];
     }
 
     /// <summary>The job.</summary>
@@ -31,13 +32,16 @@ public sealed class RingPlan
     /// <summary>What each measured ring would teach, explanation by explanation.</summary>
     public IReadOnlyList<DieCorrection> Corrections { get; }
 
+    /// <summary>Each kind of explanation held against all measured rings; empty when they are of fewer than two dies.</summary>
+    public IReadOnlyList<ExplanationAgreement> Agreements { get; }
+
     /// <summary>Every die against the wanted ring, judged as it comes off, free.</summary>
     public DieChoice Choice { get; }
 
     /// <summary>The plan on the best die, or null when no die leaves a ring.</summary>
     public PlannedRing? Ring { get; }
 
-    /// <summary>What is doubtful about the plan.</summary>
+    /// <summary>What is doubtful about the plan, what stops the job first.</summary>
     public IReadOnlyList<Advisory> Advisories { get; }
 
     /// <summary>Plans a job.</summary>
@@ -56,37 +60,22 @@ public sealed class RingPlan
     /// <summary>Job and best die.</summary>
     public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";
 
-    /// <summary>The measured ring of the same bar and orientation whose size is nearest to the wanted one; of any bar when there is none.</summary>
+    /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
     private static MeasuredRing Nearest(RingJob job)
     {
-        string bar = job.Analysis.Section.ToString();
-        MeasuredRing[] same = [.. job.MeasuredRings.Where(ring => ring.Analysis.Section.ToString() == bar)];
-        double wanted = job.Wanted.InsideOf(job.Analysis.Section, nameof(job));
-        return (same.Length > 0 ? same : job.MeasuredRings)
-            .OrderBy(ring => Math.Abs(ring.Measured.InsideOf(ring.Analysis.Section, nameof(job)) - wanted)).First();
+        double wanted = job.Wanted.InsideOf(job.Analysis.Section, "job");
+        return job.MeasuredRings
+            .OrderBy(ring => ring.IsOf(job.Analysis.Section) ? 0 : 1)
+            .ThenBy(ring => ring.IsOf(job.Analysis.Law) ? 0 : 1)
+            .ThenBy(ring => Math.Abs(ring.Ring.Inside - wanted)).First();
     }
 
     private static FormingModel Corrected(RingJob job, DieCorrection correction)
     {
         Explanation? explanation = correction.Find(job.Correction!.Value);
-        return explanation?.Model ?? throw new InvalidOperationException(
+        return explanation is { Fits: true, Model: { } model } ? model : throw new InvalidOperationException(
             explanation is null
-                ? $"The correction by the {Words(job.Correction.Value)} needs the half-span and nose of the bender."
-                : $"The correction by the {Words(job.Correction.Value)} cannot be used: {explanation.Sentence}.");
-    }
-
-    private static string Words(ExplanationKind kind) => kind switch
-    {
-        ExplanationKind.StampedFace => "stamped face",
-        ExplanationKind.Stroke => "stroke",
-        _ => "curvature ratio",
-    };
-
-    private static IEnumerable<Advisory> Unused(RingJob job)
-    {
-        if (job.MeasuredRings.Count > 0 && job.Correction is null)
-        {
-            yield return new("measured-ring-unused", "A measured ring is at hand but the job does not say how it should correct the model; the sizes are the uncorrected model's.", Sources.CommonPractice);
-        }
+                ? $"The correction by the {Explanation.Words(job.Correction.Value)} needs the half-span and nose of the bender."
+                : $"The correction by the {Explanation.Words(job.Correction.Value)} cannot be used: {explanation.Sentence}.");
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming;
 using UnitsNet;
 
 namespace BendMath;
@@ -41,17 +42,18 @@ public sealed class YieldScan
             return new(null, null, $"no range: the yield of {analysis.Material.Name} is given as one number");
         }
 
+        model.Form(analysis, Guard.NotNull(die, nameof(die)));
         double low = range.Low.Pascals;
         double step = (range.High.Pascals - low) / (Points - 1);
         List<FinishedRing> rings = [];
         foreach (double yield in Enumerable.Range(0, Points).Select(i => low + i * step).Prepend(analysis.Law.YieldStress.Pascals))
         {
             BarMaterial material = analysis.Material.WithYield(Pressure.FromPascals(yield));
-            FormedBend formed = model.Form(BendAnalysis.Of(analysis.Section, material), die);
-            if (formed.IsStraightWhen(release))
+            FormingTrial trial = model.Try(BendAnalysis.Of(analysis.Section, material), die);
+            if (trial.Formed is not { } formed || formed.IsStraightWhen(release))
             {
                 return new(null, null, string.Format(
-                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa the bar springs back straight", yield / 1e6));
+                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa {1}", yield / 1e6, trial.Refusal ?? "the bar springs back straight"));
             }
 
             rings.Add(formed.RingWhen(release));

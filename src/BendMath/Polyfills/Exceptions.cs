@@ -4,7 +4,7 @@ using System.Runtime.CompilerServices;
 
 namespace BendMath;
 
-/// <summary>Throw helpers of newer runtimes, as static extension members: code that calls them reads the same for every target.</summary>
+/// <summary>Argument checks of newer runtimes, as static extension members: code that calls them reads the same for every target.</summary>
 internal static class ExceptionPolyfills
 {
     extension(ArgumentNullException)

@@ -81,7 +81,13 @@ public sealed record BendRadius
         double inside = Radius - LevelIn(section);
         return inside > 0
             ? inside
-            : throw Guard.Fault(name, Value, string.Format(
-                CultureInfo.InvariantCulture, "measured to the {0} must leave an inside radius greater than 0 mm for a bar {1:0.###} mm deep", Reference == RadiusReference.Centroid ? "centroid" : "outside face", section.Height * 1e3));
+            : throw new ArgumentOutOfRangeException(name, string.Format(
+                CultureInfo.InvariantCulture,
+                "{0} must leave an inside radius, but to the {1} of a bar {2:0.###} mm deep it is a radius of {3:G12} mm, a diameter of {4:G12} mm.",
+                name,
+                Reference == RadiusReference.Centroid ? "centroid" : "outside face",
+                section.Height * 1e3,
+                Radius * 1e3,
+                2e3 * Radius));
     }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
-using BendMath.Stock;
 using BendMath.Numerics;
+using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;

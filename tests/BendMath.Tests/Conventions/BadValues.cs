@@ -12,6 +12,21 @@ internal static class BadValues
 
     private static readonly string?[] Texts = [null, string.Empty, " ", "NaN", "∞", "-1 mm", "1e400", "1/0 in", "\0", new('9', 400)];
 
+    /// <summary>Objects any constructor accepts and no shop has: what refuses them must blame them, not something made from them.</summary>
+    private static readonly object[] Extremes =
+    [
+        BendRadius.Inside(Length.FromMillimeters(0.001)),
+        BendRadius.Inside(Length.FromMeters(1e6)),
+        BendRadius.OutsideDiameter(Length.FromMillimeters(0.002)),
+        BendRadius.OutsideDiameter(Length.FromMeters(1e6)),
+        new Die("speck", Length.FromMillimeters(0.001), StampedFace.InsideOfBar),
+        new Die("swallowed", Length.FromMillimeters(1), StampedFace.OutsideOfBar),
+        new Die("horizon", Length.FromMeters(1e6), StampedFace.InsideOfBar),
+        new ThreePointSetup(Length.FromMillimeters(0.001), Length.Zero),
+        new ThreePointSetup(Length.FromMeters(1e6), Length.FromMeters(1e6)),
+        .. new[] { 0.001, 0.5, 1e9 }.SelectMany(inside => new[] { ExampleValues.JobFor(inside, new WrapBending()), ExampleValues.JobFor(inside, ExampleValues.Pinching) }),
+    ];
+
     public static IEnumerable<object?> Of(Type parameterType)
     {
         Type type = Nullable.GetUnderlyingType(parameterType) ?? parameterType;
@@ -45,7 +60,7 @@ internal static class BadValues
             return [Activator.CreateInstance(type)];
         }
 
-        return ExampleValues.ElementOf(type) is { } element ? OfList(element) : [null];
+        return ExampleValues.ElementOf(type) is { } element ? OfList(element) : [null, .. Extremes.Where(type.IsInstanceOfType)];
     }
 
     public static string Text(object? value) => value switch

@@ -42,6 +42,9 @@ internal static class ExampleValues
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
+    private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
+        new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(), Setup);
+
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
     [
@@ -105,7 +108,7 @@ internal static class ExampleValues
         Loaded.Release(Release.Free).Ring,
         new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2),
         new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240), 12),
-        LengthStyle.Millimeters(1),
+        LengthStyle.Millimeters(1, LengthRounding.Up),
         StampedFace.OutsideOfBar,
         StampedFace.OffsetBy(Length.FromMillimeters(3)),
         Die250,
@@ -119,6 +122,8 @@ internal static class ExampleValues
         Measured,
         Correction,
         Correction.Explanations[0],
+        OnAnotherDie,
+        ExplanationAgreement.Of([Correction, OnAnotherDie])[0],
         Correction.Find(ExplanationKind.CurvatureRatio)!.Model!,
         Plan.Choice,
         Plan.Choice.Outcomes[0],
@@ -250,6 +255,12 @@ internal static class ExampleValues
         [typeof(TextWriter)] = TextWriter.Null,
         [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,
     };
+
+    public static FormingModel Pinching => ThreePoint;
+
+    /// <summary>The example job for a ring of another size, in millimeters of inside radius.</summary>
+    public static RingJob JobFor(double insideRadius, FormingModel model) => new(
+        "planter rim", Angle30.FlangeOut, Steel, BendRadius.Inside(Length.FromMillimeters(insideRadius)), Rack, model, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
 
     /// <summary>Every example that is of a type; for an abstract type, those of the types derived from it.</summary>
     public static IReadOnlyList<object> Of(Type type) => type.IsEnum

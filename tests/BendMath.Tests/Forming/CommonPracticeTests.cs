@@ -17,9 +17,18 @@ public sealed class CommonPracticeTests
 
     private static readonly Die FiveInches = DieOf(5, StampedFace.InsideOfBar);
 
-    /// <summary>A 10 in circle takes "about 31 to 32 in" of bar in theory; the plain circumference of the inside, 31.4 in, is the least.</summary>
-    [Fact]
-    public void Plain_circumference_of_ten_inches_lies_in_what_is_said() => Assert.InRange(Math.PI * 10, 31, 32);
+    /// <summary>
+    /// A 10 in circle takes "about 31 to 32 in" of bar in theory; the plain circumference of the inside, 31.4 in, is the least. What the library says lies above the least
+    /// and, for this bar, up to 2 % above what is said.
+    /// </summary>
+    [Theory]
+    [InlineData(Release.Free)]
+    [InlineData(Release.HeldFlat)]
+    public void A_ten_inch_circle_takes_more_than_the_plain_circumference_and_about_what_is_said(Release release)
+    {
+        Assert.InRange(Blank(PerfectlyPlastic, release), Math.PI * 10, 32 * 1.02);
+        Assert.InRange(Blank(Hardening, release), Math.PI * 10, 32 * 1.02);
+    }
 
     /// <summary>The ends of the range the neutral axis can lie in, as lengths of bar for a circle of 10 in.</summary>
     [Fact]
@@ -102,18 +111,29 @@ public sealed class CommonPracticeTests
         });
     }
 
-    /// <summary>The number each explanation implies, found again from the definitions.</summary>
+    /// <summary>The number each explanation implies, found again by bending forward only: halving the radius of the face, and the stroke, until the ring is the measured one.</summary>
     [Fact]
     public void Each_explanation_states_the_number_it_implies()
     {
-        double loaded = Hardening.LoadedFor(Nine, Release.Free).InsideRadius.Millimeters;
+        double loaded = Halve(50, 127, radius => Hardening.LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius))).Release(Release.Free).Ring.InsideDiameter.Inches - 9);
         Assert.Contains(Text($"{127 - loaded:0.##} mm outside the inside"), Correction.Find(ExplanationKind.StampedFace)!.Sentence, StringComparison.Ordinal);
-        double stroke = new IncrementalThreePointBending(Setup).StrokeFor(Hardening, Nine, Release.Free)!.Value.Millimeters;
+        IncrementalThreePointBending pinching = new(Setup);
+        double stroke = Halve(2, 30, closed => 9 - pinching.FormAtStroke(Hardening, Length.FromMillimeters(closed)).RingWhen(Release.Free).InsideDiameter.Inches);
         Assert.Contains(Text($"a stroke of {stroke:0.##} mm"), Correction.Find(ExplanationKind.Stroke)!.Sentence, StringComparison.Ordinal);
         CurvatureRatioCorrection ratio = Assert.IsType<CurvatureRatioCorrection>(Correction.Find(ExplanationKind.CurvatureRatio)!.Model);
-        FinishedRing modeled = new WrapBending().Form(Hardening, FiveInches).RingWhen(Release.Free);
+        FinishedRing modeled = Hardening.LoadedTo(BendRadius.Inside(Length.FromInches(5))).Release(Release.Free).Ring;
         double fiber = modeled.LengthPreservingFiberFromInside.Inches;
         Assert.Equal((modeled.InsideRadius.Inches + fiber) / (4.5 + fiber), ratio.Ratio, 1e-9);
+    }
+
+    /// <summary>One measured ring is one ring: whatever explains it, the bar under the tool was bent equally tight, and the distortion checks say the same.</summary>
+    [Fact]
+    public void All_explanations_of_a_ring_give_one_loaded_state()
+    {
+        FormedBend[] formed = [.. Correction.Explanations.Select(explanation => explanation.Model!.Form(Hardening, FiveInches))];
+        Assert.All(formed, one => Assert.Equal(formed[0].Loaded.InsideRadius.Millimeters, one.Loaded.InsideRadius.Millimeters, 1e-6));
+        Assert.All(formed, one => Assert.Equal(DistortionReport.Of(formed[0].Loaded).Findings[0].Demand, DistortionReport.Of(one.Loaded).Findings[0].Demand, 1e-9));
+        Assert.All(formed, one => Assert.Equal(formed[0].Loaded.BendingMoment.NewtonMeters, one.Loaded.BendingMoment.NewtonMeters, 1e-6));
     }
 
     /// <summary>The explanations agree on the die that was measured and part on the next: only a second ring can tell.</summary>
@@ -152,6 +172,19 @@ public sealed class CommonPracticeTests
         Assert.Equal(RiskLevel.Medium, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(4.999)).Level);
         Assert.Equal(RiskLevel.Medium, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(3)).Level);
         Assert.Equal(RiskLevel.High, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(2.999)).Level);
+    }
+
+    /// <summary>The root of a rising function.</summary>
+    private static double Halve(double low, double high, Func<double, double> rising)
+    {
+        Assert.True(rising(low) < 0 && rising(high) > 0);
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = rising(middle) < 0 ? (middle, high) : (low, middle);
+        }
+
+        return (low + high) / 2;
     }
 
     private static BendRadius Nine { get; } = BendRadius.InsideDiameter(Length.FromInches(9));

@@ -7,6 +7,8 @@ public sealed class DieChoiceTests
     public static TheoryData<string, Release> Cases { get; } = new()
     {
         { "wrap", Release.Free }, { "wrap", Release.HeldFlat }, { "pinch", Release.Free }, { "pinch", Release.HeldFlat },
+        { "tighter", Release.Free }, { "tighter", Release.HeldFlat }, { "looser", Release.Free }, { "looser", Release.HeldFlat },
+        { "face", Release.Free },
     };
 
     [Theory]
@@ -76,7 +78,46 @@ public sealed class DieChoiceTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Model("pinch").Form(Workshop.RimSteel, Workshop.Die("narrow", 120)));
     }
 
-    private static FormingModel Model(string kind) => kind == "wrap" ? new WrapBending() : new IncrementalThreePointBending(Workshop.Bender);
+    /// <summary>The die to make is given by the face the bar lies on, in the sense of the model, whatever the stamp is taken to mean.</summary>
+    [Theory]
+    [InlineData("wrap")]
+    [InlineData("face")]
+    public void The_inside_face_to_machine_is_the_loaded_radius_of_wrapping(string kind)
+    {
+        BendRadius wanted = Workshop.Inside(262);
+        DieChoice choice = Choose(kind, Release.Free, wanted);
+        Assert.Equal(Workshop.RimSteel.LoadedFor(wanted, Release.Free).InsideRadius.Millimeters, choice.IdealInsideFaceRadius!.Value.Millimeters, 1e-6);
+        Length offset = choice.Model.FaceOf(Workshop.Die("any", 200)).OffsetFor(Workshop.Rim);
+        Assert.Equal(kind == "face", offset > Length.Zero);
+        Assert.Equal((choice.IdealInsideFaceRadius.Value + offset).Millimeters, choice.IdealStampedRadius!.Value.Millimeters, 1e-9);
+    }
+
+    /// <summary>The reasons lie with the wanted ring, not with a die nobody has: no trial die is blamed.</summary>
+    [Theory]
+    [InlineData("wrap", 0.5)]
+    [InlineData("wrap", 0.001)]
+    [InlineData("pinch", 0.5)]
+    [InlineData("tighter", 0.5)]
+    [InlineData("wrap", 1e6)]
+    [InlineData("wrap", 9e8)]
+    public void A_lawful_wanted_ring_of_any_size_is_answered(string kind, double inside)
+    {
+        DieChoice choice = Choose(kind, Release.Free, Workshop.Inside(inside));
+        Assert.NotNull(choice.Best);
+        Assert.True(choice.Ideal is null || choice.Ideal.RingWhen(Release.Free).InsideRadius.Millimeters is var found && Math.Abs(found / inside - 1) < 1e-6);
+    }
+
+    private static FormingModel Model(string kind) => kind switch
+    {
+        "wrap" => new WrapBending(),
+        "pinch" => new IncrementalThreePointBending(Workshop.Bender),
+        "tighter" => From(235, ExplanationKind.CurvatureRatio),
+        "looser" => From(280, ExplanationKind.CurvatureRatio),
+        _ => From(235, ExplanationKind.StampedFace),
+    };
+
+    private static FormingModel From(double measured, ExplanationKind kind) => DieCorrection.Of(
+        new MeasuredRing(Workshop.Rack.Find("B")!, Workshop.RimSteel, Workshop.Inside(measured), Release.Free), new WrapBending()).Find(kind)!.Model!;
 
     private static DieChoice Choose(string kind, Release release, BendRadius wanted) => DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, Model(kind), release);
 

@@ -70,6 +70,27 @@ public sealed class DevelopedLayoutTests
             }
         });
 
+    /// <summary>Pieces are cut to what the rule shows: three cuts of the rounded length and two kerfs must fit, not three exact blanks.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Pieces_are_counted_at_the_length_they_are_cut_to(bool inches)
+    {
+        LengthStyle rule = inches ? LengthStyle.FractionalInches(16, LengthRounding.Up) : LengthStyle.Millimeters(0, LengthRounding.Up);
+        DevelopedLayout layout = Of(ArcExtent.FullRing, EndAllowance.None, 2);
+        Length cut = layout.CutLengthIn(rule);
+        Assert.InRange(cut.Millimeters, layout.BlankLength.Millimeters, layout.BlankLength.Millimeters + rule.Step.Millimeters);
+        Assert.Equal(LengthText.Parse(LengthText.Format(layout.BlankLength, rule)).Meters, cut.Meters, 1e-12);
+        Length exact = 3 * layout.BlankLength + 2 * layout.Kerf;
+        Assert.Equal(3, layout.PiecesFrom(exact).Pieces);
+        Assert.Equal(2, layout.PiecesFrom(exact, rule).Pieces);
+        BarYield three = layout.PiecesFrom(3 * cut + 2 * layout.Kerf, rule);
+        Assert.Equal(3, three.Pieces);
+        Assert.Equal(0, three.Offcut.Millimeters, 1e-9);
+        Assert.Throws<ArgumentException>("cutStyle", () => layout.PiecesFrom(exact, LengthStyle.Millimeters(0)));
+        Assert.Throws<ArgumentException>("style", () => layout.CutLengthIn(LengthStyle.Millimeters(0)));
+    }
+
     [Fact]
     public void Unlawful_lengths_are_refused_by_name()
     {

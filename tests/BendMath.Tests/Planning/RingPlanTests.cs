@@ -92,7 +92,8 @@ public sealed class RingPlanTests
         Assert.Equal(2, ring.Bar!.Pieces);
         Assert.Equal(ring.BlankMass.Kilograms, ring.Layout.MassOf(Workshop.Steel.Density).Kilograms);
         Assert.Equal(formed.Contact!.NoseForce.Newtons, ring.Effort.NoseForce!.Value.Newtons);
-        Assert.Equal(formed.Loaded.BendingMoment.NewtonMeters / 0.9, ring.Effort.HandForce!.Value.Newtons, 1e-9);
+        Assert.Null(ring.Effort.HandForce);
+        Assert.Equal(Math.Ceiling(ring.Layout.BlankLength.Millimeters), ring.CutLength.Millimeters, 1e-9);
         Assert.Equal(Math.PI * ring.Free.OutsideDiameter.Meters, ring.Check.TapeAroundOutside.Meters, 1e-12);
         Assert.Equal(ring.Free.InsideRadius.Meters, ChordAndRise.RadiusOf(ring.Check.Chord, ring.Check.Rise).Meters, 1e-12);
         Assert.True(ring.Check.RiseChangePerPercent < Length.Zero);
@@ -109,21 +110,105 @@ public sealed class RingPlanTests
         Assert.EndsWith("no die leaves a ring", plan.ToString(), StringComparison.Ordinal);
     }
 
-    /// <summary>The chord to lay inside fits on a short arc; on a ring it is no longer than the inside radius.</summary>
+    /// <summary>The longest round chord that fits between the ends of a short arc, or into nine tenths of the diameter: a short one hides the error.</summary>
     [Theory]
     [InlineData(5)]
     [InlineData(40)]
     [InlineData(90)]
     [InlineData(200)]
     [InlineData(360)]
-    public void The_chord_to_check_with_fits_on_the_arc(double degrees)
+    public void The_chord_to_check_with_is_the_longest_that_fits(double degrees)
     {
-        PlannedRing ring = RingPlan.For(new RingJob(
-            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.Of(Angle.FromDegrees(degrees)), EndAllowance.None, Length.Zero)).Ring!;
+        PlannedRing ring = RingPlan.For(Plain(arc: ArcExtent.Of(Angle.FromDegrees(degrees)))).Ring!;
         double inside = ring.Free.InsideRadius.Millimeters;
-        double ends = degrees < 180 ? 2 * inside * Math.Sin(degrees * Math.PI / 360) : 2 * inside;
-        Assert.InRange(ring.Check.Chord.Millimeters, 0.3 * Math.Min(ends, inside), Math.Min(ends, inside));
+        double ends = 2 * inside * Math.Sin(degrees * Math.PI / 360);
+        double reach = degrees < 180 ? Math.Min(ends, 1.8 * inside) : 1.8 * inside;
+        Assert.InRange(ring.Check.Chord.Millimeters, 0.8 * reach, reach + 1e-9);
+        Assert.Equal(degrees < 360, ring.Check.OpeningBetweenEnds is not null);
+        Assert.Equal(degrees < 360 ? ends : 0, ring.Check.OpeningBetweenEnds?.Millimeters ?? 0, 1e-9);
     }
+
+    [Theory]
+    [InlineData(129, 200, true)]
+    [InlineData(200, 129, true)]
+    [InlineData(130, 130, false)]
+    public void Ends_shorter_than_the_bender_leaves_straight_are_pointed_out(double start, double end, bool advised)
+    {
+        RingJob job = Plain(model: Pinching, ends: new(Length.FromMillimeters(start), Length.FromMillimeters(end), Length.Zero));
+        Assert.Equal(advised, RingPlan.For(job).Advisories.Any(advisory => advisory.Code == "short-ends"));
+    }
+
+    [Fact]
+    public void A_rack_that_does_not_serve_is_said_first()
+    {
+        RingPlan far = RingPlan.For(Plain(wanted: 1000));
+        Assert.Equal("no-die-serves", far.Advisories[0].Code);
+        Assert.False(far.Ring!.Serves);
+        RingPlan near = RingPlan.For(Plain(wanted: 257));
+        Assert.True(near.Ring!.Serves);
+        Assert.DoesNotContain(near.Advisories, advisory => advisory.Code == "no-die-serves");
+        RingPlan strict = RingPlan.For(Plain(wanted: 257, tolerance: Length.FromMillimeters(0.01)));
+        Assert.False(strict.Ring!.Serves);
+        Assert.True(strict.Job.IsToleranceGiven);
+        Assert.Equal(2 * 257 * 0.02, near.Job.Tolerance.Millimeters, 1e-9);
+    }
+
+    [Fact]
+    public void A_bar_too_short_for_one_blank_is_pointed_out()
+    {
+        RingPlan plan = RingPlan.For(Plain(bar: Length.FromMeters(1)));
+        Assert.Equal(0, plan.Ring!.Bar!.Pieces);
+        Assert.Contains(plan.Advisories, advisory => advisory.Code == "bar-too-short");
+    }
+
+    /// <summary>What release says reaches the plan, after what matters more.</summary>
+    [Fact]
+    public void Residual_stress_beyond_flow_reaches_the_plan_as_a_note()
+    {
+        RingPlan plan = RingPlan.For(Plain());
+        Advisory note = Assert.Single(plan.Advisories, advisory => advisory.Code == "residual-beyond-flow");
+        Assert.True(note.IsMinor);
+        Assert.Same(note, plan.Advisories[^1]);
+    }
+
+    /// <summary>Beyond the bar, a stamped face explains nothing; it must not steer a plan.</summary>
+    [Theory]
+    [InlineData(ExplanationKind.StampedFace)]
+    [InlineData(ExplanationKind.CurvatureRatio)]
+    public void A_correction_that_does_not_fit_is_refused(ExplanationKind kind)
+    {
+        RingJob job = Job(new WrapBending(), measured: Measured("B", 100), correction: kind);
+        Assert.Contains("cannot be used", Assert.Throws<InvalidOperationException>(() => RingPlan.For(job)).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A radius to the outside is not nearer because its number is.</summary>
+    [Fact]
+    public void Measured_rings_are_compared_by_their_inside_radius()
+    {
+        MeasuredRing outside = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
+        MeasuredRing inside = Measured("B", 242);
+        RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: ExplanationKind.CurvatureRatio));
+        Assert.Same(inside, plan.UsedRing);
+    }
+
+    [Fact]
+    public void Rings_that_contradict_the_correction_in_use_are_pointed_out()
+    {
+        FormingModel truth = DieCorrection.Of(Measured("B", 238), new WrapBending()).Find(ExplanationKind.CurvatureRatio)!.Model!;
+        double second = truth.Form(Workshop.RimSteel, Workshop.Rack.Find("D")!).RingWhen(Release.Free).InsideRadius.Millimeters;
+        MeasuredRing[] rings = [Measured("B", 238), Measured("D", second)];
+        RingPlan face = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.StampedFace));
+        Assert.Contains("Use the curvature ratio", Assert.Single(face.Advisories, advisory => advisory.Code == "correction-disagrees").Message, StringComparison.Ordinal);
+        RingPlan ratio = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.CurvatureRatio));
+        Assert.DoesNotContain(ratio.Advisories, advisory => advisory.Code == "correction-disagrees");
+        Assert.Equal(2, ratio.Agreements.Count);
+    }
+
+    private static RingJob Plain(
+        FormingModel? model = null, double wanted = 260, ArcExtent? arc = null, EndAllowance? ends = null, Length? bar = null, Length? tolerance = null,
+        MeasuredRing[]? rings = null, ExplanationKind? correction = null) => new(
+        "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, model ?? new WrapBending(), arc ?? ArcExtent.FullRing, ends ?? EndAllowance.None,
+        Length.FromMillimeters(2), barLength: bar, measuredRings: rings, correction: correction, tolerance: tolerance);
 
     private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 

@@ -107,6 +107,30 @@ public sealed class ThreePointProperties
         Assert.InRange(nominal / rigid, 0.5 - 0.5 / nominalDepths, 0.5 + 0.5 / nominalDepths);
     }
 
+    /// <summary>
+    /// Rigid power law σ ∝ eⁿ, edge for a nose: B₁ = κ₀·n/(2n + 1) and B₂ = κ₀/2, and for rings much wider than the bar R/R_nom = (4n + 1)/(4n + 2): 9/14 at n = 0.2, 3/4 at
+    /// n = 0.5. The part of the radius that is the depth of the bar falls with the depth over the radius, the elastic part with the modulus.
+    /// </summary>
+    [Theory]
+    [InlineData(0.2, 9 / 14.0, 100)]
+    [InlineData(0.5, 0.75, 12)]
+    public void A_rigid_ring_of_a_power_law_has_the_radius_of_the_limit(double n, double limit, double stiffer)
+    {
+        double[] distances = [.. new[] { 1, 2, 3 }.Select(step =>
+        {
+            PowerHardening law = new(Pressure.FromGigapascals(210 * Math.Pow(stiffer, step)), Pressure.FromMegapascals(600), n);
+            BendAnalysis analysis = BendAnalysis.Of(new SquareBar(Length.FromMillimeters(10)).Section, new("invented, nearly rigid", law, Density.FromKilogramsPerCubicMeter(7850)));
+            double nominal = 100 / Math.Pow(10, step + 1);
+            double stroke = nominal * 0.01 / (1 + Math.Sqrt(1 - nominal * nominal * 0.01));
+            FinishedRing ring = new IncrementalThreePointBending(new ThreePointSetup(Length.FromMillimeters(100), Length.Zero))
+                .FormAtStroke(analysis, Length.FromMeters(stroke)).RingWhen(Release.HeldFlat);
+            return Math.Abs(nominal / ring.Curvature.InverseMeters / limit - 1);
+        })];
+        Assert.InRange(distances[1], 0, 0.3 * distances[0]);
+        Assert.InRange(distances[2], 0, 0.3 * distances[1]);
+        Assert.InRange(distances[2], 0, 1e-3);
+    }
+
     /// <summary>Half-span 4 to 12 depths, nose up to 2 depths, three contacts on a circle of at least 3 times the yield curvature and at most 0.35/a.</summary>
     private static Gen<Pinch> Pinches { get; } =
         from bar in Sold.Bars

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using BendMath.Tests.Json;
 using RingPlanner;
 
@@ -170,6 +171,91 @@ public sealed class RingPlannerTests
         Assert.Equal(code, process.ExitCode);
         Assert.Equal(code == 0, error.Length == 0);
         Assert.Equal(code == 0, output.Length > 0);
+    }
+
+    /// <summary>The one number to set on a bender that pinches, and what the hand cannot be told.</summary>
+    [Fact]
+    public void A_pinched_job_prints_its_stroke_and_no_hand_force()
+    {
+        string words = Words(Jobs()[1]);
+        FormedBend formed = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[1].Job).Ring!.Outcome.Formed!;
+        Assert.Contains($"Set the stroke {LengthText.Format(formed.Contact!.Stroke, LengthStyle.Millimeters(2))} past", words, StringComparison.Ordinal);
+        Assert.Contains("three contacts then has a radius of 580.0 mm", words, StringComparison.Ordinal);
+        Assert.Contains("At the nose the bar touches the nose at one point", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("square to the end of a lever", words, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a die is cut to is the face the bar lies on, in the sense of the model, and the stamp is printed with its meaning.</summary>
+    [Fact]
+    public void The_die_to_make_is_given_by_the_face_the_bar_lies_on()
+    {
+        DieChoice choice = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[2].Job).Choice;
+        string machined = LengthText.Format(choice.Ideal!.Loaded.InsideRadius, LengthStyle.Millimeters(1));
+        Assert.Contains($"Die to make an inside face of radius {machined}", Words(Jobs()[2]), StringComparison.Ordinal);
+        Assert.DoesNotContain("inside of the bar: 4 in", Words(Jobs()[2]), StringComparison.Ordinal);
+        Assert.Contains("Stamp means 14.89 mm (0.586 in) outside the inside face, as the measured ring says", Words(Jobs()[2]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_law_is_printed_before_any_size()
+    {
+        Assert.Contains("Law linear hardening, yield 280 MPa, tangent modulus 1000 MPa", Words(Jobs()[0]), StringComparison.Ordinal);
+        Assert.Contains("Law perfectly plastic", Words(Jobs()[1]), StringComparison.Ordinal);
+    }
+
+    /// <summary>Every length of a job in inches has inches beside it, also where the library speaks.</summary>
+    [Fact]
+    public void No_length_of_a_job_in_inches_stands_in_millimeters_alone()
+    {
+        string words = Words(Jobs()[2]);
+        MatchCollection metric = Regex.Matches(words, @"\d mm\b");
+        Assert.True(metric.Count > 40, $"only {metric.Count} lengths");
+        string[] alone = [.. metric.Select(found => words[Math.Max(0, found.Index - 60)..Math.Min(words.Length, found.Index + 30)])
+            .Where((_, i) => !Regex.IsMatch(words[(metric[i].Index + 1)..], @"\A mm( \([\d.× ,to]+ in\)| = [\d.× ,to]+ in|\))"))];
+        Assert.Empty(alone);
+        Assert.Contains("19.05 × 19.05 × 3.175 mm (0.750 × 0.750 × 0.125 in)", words, StringComparison.Ordinal);
+        Assert.Contains("Marks from its start 2 1/2 in (63.5 mm) and 34 3/4 in (882.6 mm)", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_arc_is_printed_by_its_radius_and_the_opening_between_its_ends()
+    {
+        string words = Words(Jobs()[1]);
+        Assert.Contains("inside diameter 900.0 mm (radius 450.0 mm)", words, StringComparison.Ordinal);
+        Assert.Contains("Between the ends 912.5 mm", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("if the arc went on", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rack_that_does_not_serve_and_a_short_bar_are_said_loudly()
+    {
+        string words = Words(Print(JobTexts.With("\"500 mm\"", "\"2000 mm\"").Replace("\"6 m\"", "\"300 mm\"", StringComparison.Ordinal)));
+        int step = words.IndexOf("1. Which die", StringComparison.Ordinal);
+        Assert.InRange(words.IndexOf("WARNING No die of this rack serves", StringComparison.Ordinal), 0, step);
+        Assert.Contains("> Nearest is B", words, StringComparison.Ordinal);
+        Assert.Contains("NO DIE OF THIS RACK SERVES", words, StringComparison.Ordinal);
+        Assert.Contains("(not the wanted ring)", words, StringComparison.Ordinal);
+        Assert.Contains("From a bar NONE", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Distortion_nobody_checks_is_printed_beside_a_low_risk() =>
+        Assert.Contains("Risk LOW, as far as it is checked", Words(Jobs()[0]), StringComparison.Ordinal);
+
+    private static string Words(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+
+    private static string Print(string job)
+    {
+        string file = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(file, job);
+            return Run(Planner.Good, file).Output;
+        }
+        finally
+        {
+            File.Delete(file);
+        }
     }
 
     private static string[] Jobs()

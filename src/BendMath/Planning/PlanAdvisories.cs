@@ -1,0 +1,63 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath.Planning;
+
+/// <summary>What is doubtful about a plan as a whole, beside what its formed bar says of itself.</summary>
+internal static class PlanAdvisories
+{
+    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, IReadOnlyList<ExplanationAgreement> agreements)
+    {
+        if (ring is { Serves: false })
+        {
+            Length off = Length.FromMeters(2 * ring.Outcome.Difference!.Value.Meters);
+            yield return new("no-die-serves", string.Format(
+                CultureInfo.InvariantCulture,
+                "No die of this rack serves: the nearest, {0}, leaves a ring {1:0.#} mm {2} in diameter than wanted, and {3:0.##} mm is accepted{4}. All that follows is for the ring it leaves, not for the wanted one.",
+                ring.Outcome.Die.Name,
+                Math.Abs(off.Millimeters),
+                off > Length.Zero ? "wider" : "tighter",
+                job.Tolerance.Millimeters,
+                job.IsToleranceGiven ? string.Empty : string.Format(CultureInfo.InvariantCulture, " ({0:0.#} % of it, a setting)", RingJob.UsualTolerance.Percent)), Sources.Setting);
+        }
+
+        if (job.MeasuredRings.Count > 0 && job.Correction is null)
+        {
+            yield return new("measured-ring-unused", "A measured ring is at hand but the job does not say how it should correct the model; the sizes are the uncorrected model's.", Sources.CommonPractice);
+        }
+
+        if (agreements.FirstOrDefault(one => one.Kind == job.Correction) is { Agrees: false } used)
+        {
+            string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Explanation.Words(one.Kind))];
+            yield return new("correction-disagrees", string.Format(
+                CultureInfo.InvariantCulture,
+                "The measured rings contradict the correction in use: {0}. {1}",
+                used.Sentence,
+                better.Length == 0 ? "No explanation agrees with all of them." : $"Use {string.Join(" or ", better)}, which agrees with all of them."), Sources.Setting);
+        }
+
+        if (ring is null)
+        {
+            yield break;
+        }
+
+        if (ring.Outcome.Formed!.Contact is { } contact && Math.Min(job.Ends.Start.Meters, job.Ends.End.Meters) < contact.StraightTail.Meters)
+        {
+            yield return new("short-ends", string.Format(
+                CultureInfo.InvariantCulture,
+                "The bender leaves about a half-span, {0:0.#} mm, straight at each end, where a support has no bar to push on, but the blank has {1:0.#} mm at its start and {2:0.#} mm at its end for that: the ring itself would have straight ends.",
+                contact.StraightTail.Millimeters,
+                job.Ends.Start.Millimeters,
+                job.Ends.End.Millimeters), Sources.FormingModels);
+        }
+
+        if (ring.Bar is { Pieces: 0 } bar)
+        {
+            yield return new("bar-too-short", string.Format(
+                CultureInfo.InvariantCulture,
+                "A bar of {0:0.#} mm is shorter than the blank of {1:0.#} mm: it gives none.",
+                bar.BarLength.Millimeters,
+                ring.CutLength.Millimeters), Sources.Definition);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using BendMath.Tests.Forming;
+using UnitsNet;
+
+namespace BendMath.Tests.Distortion;
+
+/// <summary>A low risk of what is checked is no claim about what is not.</summary>
+public sealed class DistortionReportTests
+{
+    [Fact]
+    public void A_thin_tube_is_not_called_clean()
+    {
+        DistortionReport report = Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(1)).Section);
+        Assert.Equal(RiskLevel.Low, report.Level);
+        Assert.Contains(report.NotChecked, text => text.Contains("flattening", StringComparison.Ordinal) && text.Contains("wrinkles", StringComparison.Ordinal) && text.Contains("thinning", StringComparison.Ordinal));
+        Assert.DoesNotContain(report.Findings, finding => finding.Sentence.Contains("clean", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_angle_names_its_axial_leg_and_flange_in_its_free_edge()
+    {
+        EqualAngle angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp);
+        Assert.Contains(Of(angle.FlangeOut).NotChecked, text => text.Contains("opening or closing of the leg", StringComparison.Ordinal));
+        Assert.DoesNotContain(Of(angle.FlangeOut).NotChecked, text => text.Contains("compressed free edge", StringComparison.Ordinal));
+        Assert.Contains(Of(angle.FlangeIn).NotChecked, text => text.Contains("compressed free edge", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_flat_rolls_over_the_hard_way_only()
+    {
+        FlatBar flat = new(Length.FromMillimeters(25), Length.FromMillimeters(5));
+        Assert.Contains(Of(flat.HardWay).NotChecked, text => text.Contains("rolling over", StringComparison.Ordinal));
+        Assert.Empty(Of(flat.EasyWay).NotChecked);
+        Assert.Contains(Of(new SquareBar(Length.FromMillimeters(12)).Section).NotChecked, text => text.Contains("twisting", StringComparison.Ordinal));
+    }
+
+    /// <summary>Of the bounds only 0.15 is common practice; 0.25 and half the elongation are settings, and so is every bound of the shop's own.</summary>
+    [Fact]
+    public void Settings_are_not_called_common_practice()
+    {
+        Assert.Equal(SourceKind.CommonPractice, Leg(LegToRadiusCheck.CommonPractice, 240).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 150).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 100).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(new LegToRadiusCheck(0.2, 0.3), 240).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Assert.Single(Of(Workshop.Rim).Findings, finding => finding.Check == "outside face strain").Source.Kind);
+    }
+
+    private static DistortionFinding Leg(LegToRadiusCheck check, double radius) => check.Of(Length.FromMillimeters(30), Length.FromMillimeters(radius));
+
+    private static DistortionReport Of(OrientedSection section) => DistortionReport.Of(
+        BendAnalysis.Of(section, new("mild steel", Workshop.Steel.Law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26))).LoadedTo(Workshop.Inside(240)));
+}
