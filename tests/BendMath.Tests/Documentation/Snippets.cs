@@ -87,7 +87,9 @@ public sealed class Snippets
             FormattableString.Invariant($"{end.Radius?.Millimeters:F1} mm about y = {end.Center?.Y.Millimeters:F1} mm"),
         ];
         Assert.Equal(Promised("drawn-outline"), printed);
+    }
 
+    [Fact]
     public void Mill_tolerance()
     {
         #region mill-tolerance

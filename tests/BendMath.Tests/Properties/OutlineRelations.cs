@@ -150,19 +150,19 @@ public sealed class OutlineRelations
 
         public void Near(Figures other)
         {
-            Properties.Near.Relative(Area, other.Area, Rounding, "area");
-            Properties.Near.Relative(Depth, other.Depth, Rounding, "depth");
-            Properties.Near.Relative(Width, other.Width, Rounding, "width");
-            Properties.Near.Relative(Centroid, other.Centroid, Rounding, "centroid");
-            Properties.Near.Relative(CentroidAxial, other.CentroidAxial, Rounding, "axial centroid");
-            Properties.Near.Relative(Second, other.Second, Rounding, "second moment");
-            Properties.Near.Relative(Radial, other.Radial, Rounding, "second moment about the radial axis");
-            Properties.Near.Absolute(Product, other.Product, Rounding * Second, "product");
-            Properties.Near.Relative(EqualArea, other.EqualArea, 1e-10, "equal-area axis");
-            Properties.Near.Relative(EqualAreaAxial, other.EqualAreaAxial, 1e-10, "axial equal-area axis");
-            Properties.Near.Relative(Plastic, other.Plastic, Rounding, "plastic modulus");
-            Properties.Near.Relative(PlasticRadial, other.PlasticRadial, Rounding, "plastic modulus about the radial axis");
-            Properties.Near.Relative(Perimeter, other.Perimeter, Rounding, "perimeter");
+            Tests.Near.Relative(Area, other.Area, Rounding, "area");
+            Tests.Near.Relative(Depth, other.Depth, Rounding, "depth");
+            Tests.Near.Relative(Width, other.Width, Rounding, "width");
+            Tests.Near.Relative(Centroid, other.Centroid, Rounding, "centroid");
+            Tests.Near.Relative(CentroidAxial, other.CentroidAxial, Rounding, "axial centroid");
+            Tests.Near.Relative(Second, other.Second, Rounding, "second moment");
+            Tests.Near.Relative(Radial, other.Radial, Rounding, "second moment about the radial axis");
+            Tests.Near.Absolute(Product, other.Product, Rounding * Second, "product");
+            Tests.Near.Relative(EqualArea, other.EqualArea, 1e-10, "equal-area axis");
+            Tests.Near.Relative(EqualAreaAxial, other.EqualAreaAxial, 1e-10, "axial equal-area axis");
+            Tests.Near.Relative(Plastic, other.Plastic, Rounding, "plastic modulus");
+            Tests.Near.Relative(PlasticRadial, other.PlasticRadial, Rounding, "plastic modulus about the radial axis");
+            Tests.Near.Relative(Perimeter, other.Perimeter, Rounding, "perimeter");
         }
     }
 }
