@@ -139,7 +139,7 @@ internal sealed class LoopReader
             if (AreaMoments.SignedArea(loop) > 0 != (i == outer))
             {
                 _repairs.Add(new(LoopRepairKind.Reversed, i, loop.Length, loop[0].Y1, loop[0].Z1, 0));
-                loop = [.. loop.Reverse().Select(edge => edge.Reversed())];
+                loop = [.. Enumerable.Reverse(loop).Select(edge => edge.Reversed())];
             }
 
             repaired.Insert(i == outer ? 0 : repaired.Count, FromLowest(loop));
