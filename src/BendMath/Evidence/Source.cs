@@ -17,6 +17,9 @@ public enum SourceKind
 
     /// <summary>A value chosen for this library where no source gives one: change it where it can be changed, and do not quote it.</summary>
     Setting,
+
+    /// <summary>A value the caller gave, not checked by this library.</summary>
+    Given,
 }
 
 /// <summary>What a number or a formula rests on. Immutable and thread-safe.</summary>

@@ -9,6 +9,9 @@ public static class Sources
     /// <summary>A bound chosen for this library where no source gives one.</summary>
     public static Source Setting { get; } = new("setting", "A setting of this library, not a finding", SourceKind.Setting);
 
+    /// <summary>A value the caller gave, which the library takes as it is.</summary>
+    public static Source Given { get; } = new("given", "Given by the caller", SourceKind.Given);
+
     /// <summary>Elementary plane geometry and the definition of the quantity.</summary>
     public static Source Definition { get; } = new("definition", "By definition or elementary geometry", SourceKind.Derived);
 
@@ -206,7 +209,7 @@ public static class Sources
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
-        CommonPractice, Setting, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings,
+        CommonPractice, Setting, Given, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings,
         Hollomon1945, RambergOsgood1943, Mechanics, FormingModels,
         Considere1885, AstmA36, AstmA572, AstmA500, AstmA53, AstmA513,
         AstmA513FromMemory, SaeJ1397, En10025, AstmA240, AstmA276, AstmB221,

@@ -8,18 +8,14 @@ public sealed class OrientedSection
 {
     private readonly object _stock;
 
-    private readonly OrientedSection? _mirrorImage;
+    private readonly (double Y, double Z, SectionFormula Formula)? _shear;
 
     // Figures are computed when first asked for. Two threads that ask at once compute the same; the first to finish is kept.
-    private Edge[][]? _loops;
-
     private SectionProperties? _properties;
 
     private BandProfile? _profile;
 
     private Outline? _outline;
-
-    private readonly (double Y, double Z, SectionFormula Formula)? _shear;
 
     private ShearCenter? _shearCenter;
 
@@ -27,20 +23,12 @@ public sealed class OrientedSection
     /// <param name="orientation">How it lies.</param>
     /// <param name="loops">Outer loop counter-clockwise, then holes clockwise; the lowest y and z are zero.</param>
     /// <param name="features">For the distortion checks.</param>
-    /// <param name="shear">Where the shear center lies and why, or null where no formula is known.</param>
+    /// <param name="shear">The shear center and where it comes from, or null where no formula is known.</param>
     internal OrientedSection(object stock, string orientation, Edge[][] loops, SectionFeatures features, (double Y, double Z, SectionFormula Formula)? shear = null)
     {
         _stock = stock;
-        _loops = loops;
-        Orientation = orientation;
-        Features = features;
         _shear = shear;
-    }
-
-    private OrientedSection(OrientedSection mirrorImage, string orientation, SectionFeatures features)
-    {
-        _stock = mirrorImage._stock;
-        _mirrorImage = mirrorImage;
+        Loops = loops;
         Orientation = orientation;
         Features = features;
     }
@@ -58,7 +46,7 @@ public sealed class OrientedSection
     public SectionFeatures Features { get; }
 
     /// <summary>The shear center, or null where no formula is known for the shape.</summary>
-    public ShearCenter? ShearCenter => _shear is { } at ? _shearCenter ?? Once.Keep(ref _shearCenter, new(at.Y, at.Z, PolarRadius(Properties.Moments, at.Y, at.Z), at.Formula)) : null;
+    public ShearCenter? ShearCenter => _shear is not { } at ? null : _shearCenter ?? Once.Keep(ref _shearCenter, ShearCenterAt(at, Properties.Moments));
 
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
@@ -68,7 +56,7 @@ public sealed class OrientedSection
     /// </summary>
     public Outline Outline => _outline ?? Once.Keep(ref _outline, new(Loops, []));
 
-    internal Edge[][] Loops => _loops ?? Once.Keep(ref _loops, MirroredLoops(_mirrorImage!));
+    internal Edge[][] Loops { get; }
 
     internal BandProfile Profile => _profile ?? Once.Keep(ref _profile, BandProfile.Of(Loops, Properties.Moments));
 
@@ -76,9 +64,6 @@ public sealed class OrientedSection
 
     /// <summary>Stock and orientation.</summary>
     public override string ToString() => Orientation.Length == 0 ? StockName : StockName + ", " + Orientation;
-
-    /// <summary>The section with y replaced by h − y, such as flange in for flange out; z is not mirrored.</summary>
-    internal OrientedSection Mirrored(string orientation, SectionFeatures features) => new(this, orientation, features);
 
     /// <summary>The level of a fiber in metres from the inside face, or an exception by name when it lies outside the section.</summary>
     internal double LevelOf(Length fromInside, string name)
@@ -89,24 +74,6 @@ public sealed class OrientedSection
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(Height)}");
     }
 
-    private static Edge[][] MirroredLoops(OrientedSection image)
-    {
-        Edge[][] mirrored = new Edge[image.Loops.Length][];
-        for (int i = 0; i < mirrored.Length; i++)
-        {
-            Edge[] loop = image.Loops[i];
-            Edge[] edges = new Edge[loop.Length];
-            for (int j = 0; j < edges.Length; j++)
-            {
-                edges[j] = loop[edges.Length - 1 - j].MirroredInY(image.Height);
-            }
-
-            mirrored[i] = edges;
-        }
-
-        return mirrored;
-    }
-
-    private static double PolarRadius(in AreaMoments moments, double y, double z) => Math.Sqrt(
-        (y - moments.CentroidY) * (y - moments.CentroidY) + (z - moments.CentroidZ) * (z - moments.CentroidZ) + (moments.SecondY + moments.SecondZ) / moments.Area);
+    private static ShearCenter ShearCenterAt((double Y, double Z, SectionFormula Formula) at, in AreaMoments m) => new(at.Y, at.Z, Math.Sqrt(
+        (at.Y - m.CentroidY) * (at.Y - m.CentroidY) + (at.Z - m.CentroidZ) * (at.Z - m.CentroidZ) + (m.SecondY + m.SecondZ) / m.Area), at.Formula);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -24,16 +25,15 @@ internal static class AngleOutline
 
     public static OrientedSection Oriented(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut, string radial = "")
     {
-        Corner[] corners = Corners(radialLeg, axialLeg, thickness, fillets);
-        Corner[] shear = [new(thickness / 2, thickness / 2)];
+        Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
         Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
         Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
         return new(
             stock,
             radial + (flangeOut ? "flange out" : "flange in"),
-            [CornerOutline.Of(flangeOut ? corners : CornerOutline.Mirrored(corners, radialLeg))],
+            [flangeOut ? outline : [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(radialLeg))]],
             new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
-            OpenShapeFormulas.CenterLines(flangeOut ? shear : CornerOutline.Mirrored(shear, radialLeg)));
+            OpenShapeFormulas.CenterLines(flangeOut ? thickness / 2 : radialLeg - thickness / 2, thickness / 2));
     }
 
     /// <summary>An equal angle symmetric about the plane of the ring.</summary>
@@ -61,4 +61,41 @@ internal static class AngleOutline
         new(radialLeg, thickness, fillets.ToeMeters),
         new(radialLeg, 0),
     ];
+
+    /// <summary>Written into an array of the right size, so that nothing is left for the collector.</summary>
+    private static Edge[] FlangeOut(double a, double b, double t, double root, double toe)
+    {
+        Edge[] edges = new Edge[4 + (toe < t ? 2 : 0) + (toe > 0 ? 2 : 0) + (root > 0 ? 1 : 0)];
+        int count = 0;
+        edges[count++] = Edge.Line(0, 0, 0, b);
+        if (toe < t)
+        {
+            edges[count++] = Edge.Line(0, b, t - toe, b);
+        }
+
+        if (toe > 0)
+        {
+            edges[count++] = Edge.Fillet(t - toe, b, t, b - toe, t - toe, b - toe, counterClockwise: true);
+        }
+
+        edges[count++] = Edge.Line(t, b - toe, t, t + root);
+        if (root > 0)
+        {
+            edges[count++] = Edge.Fillet(t, t + root, t + root, t, t + root, t + root, counterClockwise: false);
+        }
+
+        edges[count++] = Edge.Line(t + root, t, a - toe, t);
+        if (toe > 0)
+        {
+            edges[count++] = Edge.Fillet(a - toe, t, a, t - toe, a - toe, t - toe, counterClockwise: true);
+        }
+
+        if (toe < t)
+        {
+            edges[count++] = Edge.Line(a, t - toe, a, 0);
+        }
+
+        edges[count] = Edge.Line(a, 0, 0, 0);
+        return edges;
+    }
 }

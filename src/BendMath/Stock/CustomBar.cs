@@ -9,6 +9,8 @@ namespace BendMath;
 /// </summary>
 public sealed record CustomBar : BarStock
 {
+    private static readonly SectionFormula AsGiven = new("as given", "J as given", Sources.Given, null, "not checked by the library");
+
     private readonly OrientedSection[] _quarters;
 
     private readonly double? _torsion;
@@ -35,8 +37,8 @@ public sealed record CustomBar : BarStock
     /// <summary>The outline as it was drawn, with what was repaired.</summary>
     public Outline Outline { get; }
 
-    /// <summary>The torsion constant that was given, or null.</summary>
-    public AreaMomentOfInertia? GivenTorsionConstant => _torsion is { } given ? AreaMomentOfInertia.FromMetersToTheFourth(given) : null;
+    /// <inheritdoc/>
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => _torsion is { } given ? [new(given, AsGiven)] : [];
 
     /// <summary>What was repaired in the outline.</summary>
     public IReadOnlyList<Advisory> Advisories => Outline.Advisories;

@@ -22,7 +22,9 @@ internal static class OpenShapeFormulas
 
     public static (double Y, double Z, SectionFormula Formula) Center(double depth, double width) => (depth / 2, width / 2, Symmetric);
 
-    public static (double Y, double Z, SectionFormula Formula) CenterLines(Corner[] crossing) => (crossing[0].Y, crossing[0].Z, Crossing);
+    public static (double Y, double Z, SectionFormula Formula) CenterLines(Corner[] crossing) => CenterLines(crossing[0].Y, crossing[0].Z);
+
+    public static (double Y, double Z, SectionFormula Formula) CenterLines(double y, double z) => (y, z, Crossing);
 
     public static (double Y, double Z, SectionFormula Formula) ChannelShearCenter(Corner[] center) => (center[0].Y, center[0].Z, ChannelCenter);
 

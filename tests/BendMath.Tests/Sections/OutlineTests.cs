@@ -149,7 +149,8 @@ public sealed class OutlineTests
     public void What_an_outline_cannot_know_stays_unknown_unless_given()
     {
         CustomBar bar = Bar(Rectangle(0, 0, 30, 4));
-        Assert.Null(bar.GivenTorsionConstant);
+        Assert.Null(bar.TorsionConstant);
+        Assert.Null(bar.AsDrawn.ShearCenter);
         Assert.False(bar.AsDrawn.Features.OutstandsAreKnown);
         Assert.Empty(bar.AsDrawn.Features.Outstands);
         Outstand leg = new(Length.FromMillimeters(20), Length.FromMillimeters(4), FreeEdge.Outside);
@@ -158,7 +159,7 @@ public sealed class OutlineTests
         Assert.Equal(leg, Assert.Single(told.Features.Outstands));
         Assert.True(new FlatBar(Length.FromMillimeters(30), Length.FromMillimeters(4)).EasyWay.Features.OutstandsAreKnown);
         CustomBar known = new("bar", bar.Outline, AreaMomentOfInertia.FromMillimetersToTheFourth(580));
-        Assert.Equal(580, known.GivenTorsionConstant!.Value.MillimetersToTheFourth, 1e-9);
+        Assert.Equal(580, known.TorsionConstant!.Value.MillimetersToTheFourth, 1e-9);
     }
 
     [Fact]
