@@ -85,7 +85,7 @@ public sealed class MeasuredRing
 
         if (!IsOf(analysis.Law))
         {
-            differences.Add($"another metal than {Analysis.Material}");
+            differences.Add(analysis.StressState == Analysis.StressState ? $"another metal than {Analysis.Material}" : "plane strain in one case and not in the other");
         }
 
         return differences;

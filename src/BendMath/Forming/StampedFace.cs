@@ -49,8 +49,10 @@ public sealed record StampedFace
     {
         IReadOnlyList<Outstand> legs = section.Features.Outstands;
         double height = section.Height;
-        double[] legFaces = [.. legs.Where(leg => !leg.IsRadial).Select(leg => leg.Thickness.Meters).Take(1)
-            .Select(t => legs.Any(leg => leg.FreeEdge == FreeEdge.Inside) ? height - t : t)];
+        bool inward = legs.Any(leg => leg.FreeEdge == FreeEdge.Inside);
+        bool outward = legs.Any(leg => leg.FreeEdge == FreeEdge.Outside);
+        IEnumerable<double> legFaces = legs.Where(leg => !leg.IsRadial).Select(leg => leg.Thickness.Meters)
+            .SelectMany(t => inward == outward ? new[] { t, height - t } : [inward ? height - t : t]).Distinct();
         return [0, .. legFaces, height];
     }
 

@@ -76,6 +76,16 @@ public sealed class DieCorrectionTests
         Assert.True(StampedFace.OffsetBy(Length.FromMillimeters(3)).IsFaceOf(angle.FlangeOut));
     }
 
+    /// <summary>A channel bent the hard way has both flanges along the axis, one at the inside and one at the outside: four faces.</summary>
+    [Fact]
+    public void A_channel_the_hard_way_has_both_sides_of_both_flanges()
+    {
+        OrientedSection channel = new Channel(
+            Length.FromMillimeters(60), Length.FromMillimeters(30), Length.FromMillimeters(5), Length.FromMillimeters(6), FlangeFillets.Sharp).HardWay;
+        Assert.All(new[] { 0, 6, 54, 60 }, offset => Assert.True(StampedFace.OffsetBy(Length.FromMillimeters(offset)).IsFaceOf(channel), $"{offset} mm"));
+        Assert.False(StampedFace.OffsetBy(Length.FromMillimeters(30)).IsFaceOf(channel));
+    }
+
     [Fact]
     public void A_ring_of_another_metal_bar_or_face_is_not_carried_over_in_silence()
     {

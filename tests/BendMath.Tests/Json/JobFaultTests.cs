@@ -45,7 +45,7 @@ public sealed class JobFaultTests
     [InlineData("\"note\": \"invented data\"", "\"note\": null", "note", 3, "\"note\" must be text in quotes, as \"a note\", but is null.")]
     [InlineData("\"name\": \"planter rim\"", "\"name\": \"rim\\u001b[31m\"", "name", 2, "\"name\" must be one line of printable characters, but is \"rim\\u001b[31m\".")]
     [InlineData("\"bar length\": \"6 m\"", "\"bar length\": \"9999999 m\"", "bar length", 17, null)]
-    [InlineData("\"inside diameter\": \"490 mm\"", "\"outside radius\": \"2 mm\"", "measured rings[0].outside radius", 20, "\"outside radius\" measured to the outside face must leave an inside radius greater than 0 mm for a bar 30 mm deep, but is 2 mm.")]
+    [InlineData("\"inside diameter\": \"490 mm\"", "\"outside radius\": \"2 mm\"", "measured rings[0].outside radius", 20, "\"outside radius\" must leave an inside radius, but to the outside face of a bar 30 mm deep it is a radius of 2 mm, a diameter of 4 mm.")]
     [InlineData("\"root radius\": \"5 mm\"", "\"root radius\": \"9999999 m\"", "stock.root radius", 4, null)]
     [InlineData("\"kerf\": \"2 mm\"", "\"kerf\": \"2 mm\", \"blade\": true", "blade", 16, null)]
     public void One_fault_gets_one_sentence(string old, string replacement, string place, int line, string? rule)
