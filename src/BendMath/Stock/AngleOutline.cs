@@ -31,7 +31,7 @@ internal static class AngleOutline
         return new(
             stock,
             radial + (flangeOut ? "flange out" : "flange in"),
-            [flangeOut ? outline : [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(radialLeg))]],
+            [flangeOut ? outline : Mirrored(outline, radialLeg)],
             new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
             OpenShapeFormulas.CenterLines(flangeOut ? thickness / 2 : radialLeg - thickness / 2, thickness / 2));
     }
@@ -61,6 +61,8 @@ internal static class AngleOutline
         new(radialLeg, thickness, fillets.ToeMeters),
         new(radialLeg, 0),
     ];
+
+    private static Edge[] Mirrored(Edge[] outline, double height) => [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(height))];
 
     /// <summary>Written into an array of the right size, so that nothing is left for the collector.</summary>
     private static Edge[] FlangeOut(double a, double b, double t, double root, double toe)
