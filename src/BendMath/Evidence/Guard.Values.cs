@@ -22,11 +22,7 @@ internal static partial class Guard
     /// <summary>The value itself, or an exception by name when the enumeration does not define it.</summary>
     public static TEnum Defined<TEnum>(TEnum value, string name)
         where TEnum : struct, Enum =>
-#if NETSTANDARD2_0
-        Enum.IsDefined(typeof(TEnum), value)
-#else
-        Enum.IsDefined(value)
-#endif
+        Array.IndexOf(DefinedValues<TEnum>.All, value) >= 0
             ? value
             : throw new ArgumentOutOfRangeException(name, $"{name} must be a defined {typeof(TEnum).Name}, but is {value:D}.");
 
@@ -56,4 +52,14 @@ internal static partial class Guard
         (int)value.Unit == (int)ReciprocalLengthUnit.InverseMeter ? value.Value
         : Array.IndexOf(ReciprocalLength.Units, value.Unit) >= 0 ? Convert(value, name, static quantity => quantity.InverseMeters)
         : throw UnknownUnit(name, nameof(ReciprocalLengthUnit), (int)value.Unit);
+
+    private static class DefinedValues<TEnum>
+        where TEnum : struct, Enum
+    {
+#if NETSTANDARD2_0
+        public static readonly TEnum[] All = (TEnum[])Enum.GetValues(typeof(TEnum));
+#else
+        public static readonly TEnum[] All = Enum.GetValues<TEnum>();
+#endif
+    }
 }
