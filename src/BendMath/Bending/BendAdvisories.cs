@@ -14,6 +14,9 @@ internal static class BendAdvisories
 
     private const double WideRatio = 8;
 
+    /// <summary>Change of a fitted strength coefficient from which on the curve is no longer that of the test.</summary>
+    private const double MovedCurve = 1.25;
+
     public static IReadOnlyList<Advisory> ForLoaded(BendAnalysis analysis, BentState state)
     {
         List<Advisory> advisories = [.. Tight(analysis, state)];
@@ -35,6 +38,16 @@ internal static class BendAdvisories
                 "The largest strain is {0:0.##} %, beyond the last point of the measured curve at {1:0.##} %; the stress is held constant from there, which is an assumption.",
                 100 * strain,
                 curve.LargestStrain.Percent), Sources.Mechanics));
+        }
+
+        if (analysis.Material.Law is PowerHardening power && Math.Abs(Math.Log(power.StrengthCoefficient / power.FittedStrengthCoefficient)) > Math.Log(MovedCurve))
+        {
+            advisories.Add(new("power-law-moved", string.Format(
+                CultureInfo.InvariantCulture,
+                "To have a yield of {0:0.#} MPa the strength coefficient was moved from the {1:0} MPa of the test to {2:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve.",
+                power.YieldStress.Megapascals,
+                power.FittedStrengthCoefficient.Megapascals,
+                power.StrengthCoefficient.Megapascals), Sources.Mechanics));
         }
 
         return advisories.AsReadOnly();
@@ -74,7 +87,7 @@ internal static class BendAdvisories
         {
             advisories.Add(new("residual-beyond-flow", string.Format(
                 CultureInfo.InvariantCulture,
-                "The stress left in the bar reaches {0:0} MPa on paper, where the metal flows at {1:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %.",
+                "The stress left in the bar reaches {0:0} MPa on paper, where the metal flows at {1:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %, or about 0.2 % where the metal yields early on reversal; more below 8 depths.",
                 residual / 1e6,
                 flow / 1e6), Sources.Mechanics, isMinor: true));
         }

@@ -12,8 +12,9 @@ public sealed record RingSensitivity
 
     private readonly double _perYield;
 
-    private RingSensitivity(double perLoadedRadius, double perYield)
+    private RingSensitivity(double perLoadedRadius, double perYield, double? perThickness)
     {
+        PerThickness = perThickness;
         PerLoadedRadius = perLoadedRadius;
         _perYield = perYield;
     }
@@ -34,9 +35,23 @@ public sealed record RingSensitivity
     /// </remarks>
     public Length PerMegapascalOfYield => Length.FromMeters(1e6 * _perYield);
 
-    /// <summary>Both slopes.</summary>
+    /// <summary>
+    /// Change of the finished inside radius over the change of the thickness of an angle or flat, the wall of a tube, or the size of a solid square, round or hexagon, at the same
+    /// loaded inside radius and outside dimensions; null for shapes with more than one thickness, and for drawn outlines.
+    /// </summary>
+    /// <remarks>
+    /// Equation: dR_f/dt.
+    /// Range: small changes; fillets stay as they are, corner radii of tubes go with the wall; central difference of fourth order of whole calculations.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public double? PerThickness { get; }
+
+    /// <summary>The slopes.</summary>
     public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.####} per loaded radius, {1:0.####} mm per MPa of yield", PerLoadedRadius, 1e9 * _perYield);
+        CultureInfo.InvariantCulture, "{0:0.####} per loaded radius, {1:0.####} mm per MPa of yield{2}",
+        PerLoadedRadius,
+        1e9 * _perYield,
+        PerThickness is { } slope ? string.Format(CultureInfo.InvariantCulture, ", {0:0.####} per thickness", slope) : string.Empty);
 
     internal static RingSensitivity Of(ReleasedBend released)
     {
@@ -49,7 +64,8 @@ public sealed record RingSensitivity
         double yield = analysis.Material.Law.YieldStress.Pascals;
         return new(
             FinishedSlope(m, state, StateSlopes.OfRadius(m, state, sums), free),
-            FinishedSlope(m, state, StateSlopes.OfLaw(m, state, sums, YieldEffect(analysis, state)), free) / yield);
+            FinishedSlope(m, state, StateSlopes.OfLaw(m, state, sums, YieldEffect(analysis, state)), free) / yield,
+            ThicknessSlope(analysis, state.InsideRadius, released.Kind));
     }
 
     /// <summary>Change of R_f = (1 + P0/A − κ_f·ȳ)/κ_t.</summary>
@@ -75,7 +91,33 @@ public sealed record RingSensitivity
             Slope(far.Pr, near.Pr, back.Pr, farBack.Pr));
 
         PlasticMoments At(int steps) => analysis.LawAtYield(1 + steps * Step).MomentsOf(profile, curvature, axis);
-
-        static double Slope(double far, double near, double back, double farBack) => (8 * (near - back) - (far - farBack)) / (12 * Step);
     }
+
+    /// <summary>Null where the shape has no single thickness, or none of the neighbors is a bar, or the bar springs back straight at one of them.</summary>
+    private static double? ThicknessSlope(BendAnalysis analysis, double insideRadius, Release release)
+    {
+        if (analysis.Section.Stock is not BarStock { MainThickness: { } thickness } stock)
+        {
+            return null;
+        }
+
+        return At(2) is { } far && At(1) is { } near && At(-1) is { } back && At(-2) is { } farBack
+            ? Slope(far, near, back, farBack) / thickness
+            : null;
+
+        double? At(int steps)
+        {
+            if (stock.WithThickness(thickness * (1 + steps * Step))?.Orientations.FirstOrDefault(way => way.Orientation == analysis.Section.Orientation) is not { } section)
+            {
+                return null;
+            }
+
+            ReleasedBend released = BendAnalysis.Of(section, analysis.Material, analysis.StressState)
+                .LoadedTo(BendRadius.Inside(Length.FromMeters(insideRadius))).Release(release);
+            return released.IsStraight ? null : released.Ring.Inside;
+        }
+    }
+
+    /// <summary>Slope at the middle of five points.</summary>
+    private static double Slope(double far, double near, double back, double farBack) => (8 * (near - back) - (far - farBack)) / (12 * Step);
 }

@@ -19,12 +19,19 @@ public sealed record PowerHardening : StressStrainLaw
 
     private readonly double _exponent;
 
+    private readonly double _fitted;
+
     /// <summary>Makes the law from its modulus, strength coefficient and exponent.</summary>
     /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
     /// <param name="strengthCoefficient">Strength coefficient K, greater than zero; it must give a yield below the modulus.</param>
     /// <param name="hardeningExponent">Hardening exponent n, zero or more and less than one.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public PowerHardening(Pressure elasticModulus, Pressure strengthCoefficient, double hardeningExponent)
+        : this(elasticModulus, strengthCoefficient, hardeningExponent, fitted: null)
+    {
+    }
+
+    private PowerHardening(Pressure elasticModulus, Pressure strengthCoefficient, double hardeningExponent, double? fitted)
         : base(Guard.Positive(elasticModulus, nameof(elasticModulus)))
     {
         _strength = Guard.Positive(strengthCoefficient, nameof(strengthCoefficient));
@@ -41,6 +48,7 @@ public sealed record PowerHardening : StressStrainLaw
             throw Guard.Fault(nameof(strengthCoefficient), strengthCoefficient, $"must give a yield strain between 1e-12 and 1 with a modulus of {LawRules.Gigapascals(E)}");
         }
 
+        _fitted = fitted ?? _strength;
         _law = new(yieldStrain, ratio, _exponent);
     }
 
@@ -50,18 +58,24 @@ public sealed record PowerHardening : StressStrainLaw
     /// <summary>Strength coefficient K.</summary>
     public Pressure StrengthCoefficient => Pressure.FromPascals(_strength);
 
+    /// <summary>Strength coefficient of the test; <see cref="StrengthCoefficient"/> differs from it after <see cref="WithYield"/>.</summary>
+    public Pressure FittedStrengthCoefficient => Pressure.FromPascals(_fitted);
+
     /// <summary>Hardening exponent n.</summary>
     public double HardeningExponent => _exponent;
 
     internal override double YieldStrain => _law.ElasticLimit;
 
-    /// <summary>The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ.</summary>
+    /// <summary>
+    /// The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ. A pair fitted to strains of a few percent seldom has the yield of
+    /// its bar, so this may move the whole curve far from the test: bending with it is advised of.
+    /// </summary>
     /// <param name="yieldStress">The new yield stress, greater than zero and less than E.</param>
     /// <exception cref="ArgumentOutOfRangeException">The yield stress is not positive and finite, or not below the modulus.</exception>
     public override StressStrainLaw WithYield(Pressure yieldStress)
     {
         double yield = LawRules.YieldBelowModulus(yieldStress, E);
-        return new PowerHardening(ElasticModulus, Pressure.FromPascals(yield * Math.Pow(E / yield, _exponent)), _exponent);
+        return new PowerHardening(ElasticModulus, Pressure.FromPascals(yield * Math.Pow(E / yield, _exponent)), _exponent, _fitted);
     }
 
     /// <summary>Kind of law and its numbers.</summary>
@@ -73,7 +87,7 @@ public sealed record PowerHardening : StressStrainLaw
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.At(strain).Rate;
 
     internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new PowerHardening(
-        Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent);
+        Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent, _fitted * Math.Pow(PlaneStrainFactor, 1 + _exponent));
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);

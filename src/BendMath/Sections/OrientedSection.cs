@@ -60,6 +60,8 @@ public sealed class OrientedSection
 
     internal BandProfile Profile => _profile ?? Once.Keep(ref _profile, BandProfile.Of(Loops, Properties.Moments));
 
+    internal object Stock => _stock;
+
     internal double Height => Properties.Height;
 
     /// <summary>Stock and orientation.</summary>

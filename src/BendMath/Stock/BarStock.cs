@@ -28,6 +28,15 @@ public abstract record BarStock
     /// <summary>Warping constant of an angle, channel or tee; null for other shapes.</summary>
     public virtual WarpingConstant? WarpingConstant => null;
 
+    /// <summary>
+    /// The bar with another thickness, wall or, if solid and equally thick both ways, size, its outside dimensions and fillets kept as far as they fit; null for
+    /// shapes with more than one thickness or none, and where the shape allows no such bar.
+    /// </summary>
+    internal virtual BarStock? WithThickness(double meters) => null;
+
+    /// <summary>The thickness <see cref="WithThickness"/> changes, or null.</summary>
+    internal virtual double? MainThickness => null;
+
     /// <summary>Shape and dimensions.</summary>
     public sealed override string ToString() => Name;
 

@@ -74,6 +74,8 @@ public sealed record CornerRadii
         return new(2 * t, t);
     }
 
+    internal CornerRadii Times(double factor) => new(factor * OutsideMeters, factor * InsideMeters);
+
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "corners {0:0.###} mm outside, {1:0.###} mm inside", OutsideMeters * 1e3, InsideMeters * 1e3);

@@ -50,6 +50,9 @@ public sealed record AngleFillets
             : throw Guard.Fault(nameof(designDistance), designDistance, $"must not be less than the thickness, {Guard.MillimetersText(t)}");
     }
 
+    /// <summary>The same radii, the toe no rounder than a thickness allows.</summary>
+    internal AngleFillets Within(double thickness) => ToeMeters <= thickness ? this : new(RootMeters, thickness);
+
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
 }
@@ -124,4 +127,9 @@ public sealed record EqualAngle : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_leg, _thickness, Fillets).GetHashCode();
+
+    internal override double? MainThickness => _thickness;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new EqualAngle(Leg, Length.FromMeters(meters), Fillets.Within(meters));
 }

@@ -78,6 +78,11 @@ public sealed record FlatBar : BarStock
     /// <inheritdoc/>
     public override int GetHashCode() => (_width, _thickness, _cornerRadius).GetHashCode();
 
+    internal override double? MainThickness => _thickness;
+
+    internal override BarStock? WithThickness(double meters) =>
+        meters <= _width && meters >= 2 * _cornerRadius ? new FlatBar(Width, Length.FromMeters(meters), CornerRadius) : null;
+
     private OrientedSection Oriented(string orientation, double depth, double width, bool easyWay) => new(
         this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], new SectionFeatures(depth, flatEasyWay: easyWay), OpenShapeFormulas.Center(depth, width));
 }

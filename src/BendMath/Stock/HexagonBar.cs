@@ -49,4 +49,9 @@ public sealed record HexagonBar : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => _acrossFlats.GetHashCode();
+
+    internal override double? MainThickness => _acrossFlats;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new HexagonBar(Length.FromMeters(meters));
 }

@@ -179,17 +179,15 @@ public sealed partial class MillTolerance
 
     private static SquareBar AtLimits(SquareBar square, double side) => new(Meters(side), Meters(Math.Min(square.CornerRadius.Meters, side / 2)));
 
-    private static EqualAngle AtLimits(EqualAngle angle, double leg, double thickness) => new EqualAngle(Meters(leg), Meters(thickness), Thinned(angle.Fillets, thickness));
+    private static EqualAngle AtLimits(EqualAngle angle, double leg, double thickness) => new EqualAngle(Meters(leg), Meters(thickness), angle.Fillets.Within(thickness));
 
     private static UnequalAngle AtLimits(UnequalAngle angle, double longLeg, double shortLeg, double thickness) =>
-        new UnequalAngle(Meters(longLeg), Meters(shortLeg), Meters(thickness), Thinned(angle.Fillets, thickness));
+        new UnequalAngle(Meters(longLeg), Meters(shortLeg), Meters(thickness), angle.Fillets.Within(thickness));
 
     private static SquareTube AtLimits(SquareTube tube, double side, double wall) => new SquareTube(Meters(side), Meters(wall), Scaled(tube.Corners, wall / tube.Wall.Meters));
 
     private static RectangularTube AtLimits(RectangularTube tube, double height, double width, double wall) =>
         new RectangularTube(Meters(height), Meters(Math.Min(height, width)), Meters(wall), Scaled(tube.Corners, wall / tube.Wall.Meters));
-
-    private static AngleFillets Thinned(AngleFillets fillets, double thickness) => AngleFillets.Of(fillets.Root, Meters(Math.Min(fillets.ToeMeters, thickness)));
 
     private static CornerRadii Scaled(CornerRadii corners, double factor) => CornerRadii.Of(Meters(corners.OutsideMeters * factor), Meters(corners.InsideMeters * factor));
 }

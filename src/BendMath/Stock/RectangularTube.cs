@@ -70,4 +70,9 @@ public sealed record RectangularTube : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_height, _width, _wall, Corners).GetHashCode();
+
+    internal override double? MainThickness => _wall;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new RectangularTube(Height, Width, Length.FromMeters(meters), Corners.Times(meters / _wall));
 }

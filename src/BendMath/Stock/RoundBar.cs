@@ -39,4 +39,9 @@ public sealed record RoundBar : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => _diameter.GetHashCode();
+
+    internal override double? MainThickness => _diameter;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new RoundBar(Length.FromMeters(meters));
 }

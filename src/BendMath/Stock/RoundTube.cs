@@ -57,4 +57,9 @@ public sealed record RoundTube : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_diameter, _wall).GetHashCode();
+
+    internal override double? MainThickness => _wall;
+
+    internal override BarStock? WithThickness(double meters) =>
+        meters < _diameter / 2 ? new RoundTube(OutsideDiameter, Length.FromMeters(meters)) : null;
 }

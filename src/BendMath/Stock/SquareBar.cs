@@ -64,6 +64,11 @@ public sealed record SquareBar : BarStock
     /// <inheritdoc/>
     public override int GetHashCode() => (_side, _cornerRadius).GetHashCode();
 
+    internal override double? MainThickness => _side;
+
+    internal override BarStock? WithThickness(double meters) =>
+        meters >= 2 * _cornerRadius ? new SquareBar(Length.FromMeters(meters), CornerRadius) : null;
+
     private OrientedSection Diagonal()
     {
         double lost = _cornerRadius * (Math.Sqrt(2) - 1);

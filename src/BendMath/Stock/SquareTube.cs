@@ -53,4 +53,9 @@ public sealed record SquareTube : BarStock
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_side, _wall, Corners).GetHashCode();
+
+    internal override double? MainThickness => _wall;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new SquareTube(Side, Length.FromMeters(meters), Corners.Times(meters / _wall));
 }

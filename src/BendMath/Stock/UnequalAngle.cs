@@ -91,6 +91,11 @@ public sealed record UnequalAngle : BarStock
     /// <inheritdoc/>
     public override int GetHashCode() => (_long, _short, _thickness, Fillets).GetHashCode();
 
+    internal override double? MainThickness => _thickness;
+
+    internal override BarStock? WithThickness(double meters) =>
+        new UnequalAngle(LongLeg, ShortLeg, Length.FromMeters(meters), Fillets.Within(meters));
+
     private OrientedSection Oriented(RadialLeg radial, bool flangeOut) => radial == RadialLeg.Long
         ? AngleOutline.Oriented(this, _long, _short, _thickness, Fillets, flangeOut, "long leg radial, ")
         : AngleOutline.Oriented(this, _short, _long, _thickness, Fillets, flangeOut, "short leg radial, ");

@@ -76,6 +76,18 @@ public sealed class PlaneStrainTests
     }
 
     [Fact]
+    public void A_power_law_moved_far_from_its_test_is_advised()
+    {
+        // Annealed 304 of the grade table: K 1275 MPa, n 0.45, whose elastic line ends at 21 MPa.
+        StressStrainLaw fitted = new PowerHardening(Pressure.FromGigapascals(193), Pressure.FromMegapascals(1275), 0.45);
+        BendRadius radius = BendRadius.Inside(Length.FromMillimeters(100));
+        Assert.DoesNotContain(BendAnalysis.Of(Strip.HardWay, Of(fitted)).LoadedTo(radius).Advisories, advisory => advisory.Code == "power-law-moved");
+        Advisory advice = Assert.Single(
+            BendAnalysis.Of(Strip.HardWay, Of(fitted.WithYield(Pressure.FromMegapascals(290)))).LoadedTo(radius).Advisories, advisory => advisory.Code == "power-law-moved");
+        Assert.Contains("from the 1275 MPa of the test to 5405 MPa", advice.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Plane_strain_needs_the_ratio_of_Poisson() => Assert.Contains(
         "material must state Poisson's ratio",
         Assert.Throws<ArgumentException>(() => BendAnalysis.Of(Strip.EasyWay, new("steel", new PerfectlyPlastic(Modulus, Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850)), StressState.PlaneStrain)).Message,

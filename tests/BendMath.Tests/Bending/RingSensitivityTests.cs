@@ -42,6 +42,47 @@ public sealed class RingSensitivityTests
         Near.Relative(yield, slopes.PerMegapascalOfYield.Meters, 1e-6);
     }
 
+    public static TheoryData<string> Shapes() => [.. Thick(1).Keys];
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void The_slope_over_thickness_is_that_of_a_thicker_bar(string shape)
+    {
+        const double Radius = 0.24, Step = 1e-5;
+        (OrientedSection section, double thickness) = Thick(1)[shape];
+        double slope = (Finished(Thick(1 + Step)[shape].Section, Laws[1], Radius, Release.Free) - Finished(Thick(1 - Step)[shape].Section, Laws[1], Radius, Release.Free)) / (2 * Step * thickness);
+        Near.Absolute(slope, Released(section, Laws[1], Radius, Release.Free).Sensitivity.PerThickness!.Value, Math.Max(1e-7, 1e-5 * Math.Abs(slope)));
+    }
+
+    [Fact]
+    public void A_shape_with_two_thicknesses_has_no_slope_over_thickness()
+    {
+        Channel channel = new(Length.FromMillimeters(40), Length.FromMillimeters(20), Length.FromMillimeters(3), Length.FromMillimeters(4), FlangeFillets.Sharp);
+        Assert.Null(Released(channel.FlangesOut, Laws[1], 0.3, Release.Free).Sensitivity.PerThickness);
+    }
+
+    private static Dictionary<string, (OrientedSection Section, double Thickness)> Thick(double factor)
+    {
+        Length t = Length.FromMillimeters(3 * factor), size = Length.FromMillimeters(10 * factor);
+        Length leg = Length.FromMillimeters(30), wide = Length.FromMillimeters(25);
+        AngleFillets fillets = AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2));
+        CornerRadii corners = CornerRadii.Of(2 * t, t);
+        return new()
+        {
+            ["angle, flange in"] = (new EqualAngle(leg, t, fillets).FlangeIn, 0.003),
+            ["angle, heel out"] = (new EqualAngle(leg, t, fillets).HeelOut, 0.003),
+            ["unequal angle"] = (new UnequalAngle(leg, Length.FromMillimeters(20), t, fillets).FlangeOut(RadialLeg.Short), 0.003),
+            ["flat, hard way"] = (new FlatBar(wide, t).HardWay, 0.003),
+            ["flat, easy way"] = (new FlatBar(wide, t).EasyWay, 0.003),
+            ["round tube"] = (new RoundTube(wide, t).Section, 0.003),
+            ["square tube"] = (new SquareTube(wide, t, corners).Section, 0.003),
+            ["rectangular tube"] = (new RectangularTube(leg, Length.FromMillimeters(20), t, corners).HardWay, 0.003),
+            ["square"] = (new SquareBar(size).OnDiagonal, 0.01),
+            ["hexagon"] = (new HexagonBar(size).OnCorner, 0.01),
+            ["round"] = (new RoundBar(size).Section, 0.01),
+        };
+    }
+
     [Fact]
     public void A_perfectly_plastic_flat_far_beyond_yield_has_the_closed_form()
     {

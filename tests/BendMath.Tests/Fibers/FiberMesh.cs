@@ -1,5 +1,5 @@
-using MathNet.Numerics.Integration;
 using BendMath.Tests.Properties;
+using MathNet.Numerics.Integration;
 
 namespace BendMath.Tests.Fibers;
 
