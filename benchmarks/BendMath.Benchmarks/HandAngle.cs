@@ -43,7 +43,17 @@ internal sealed class HandAngle
         _rate = 1 - tangent / modulus;
     }
 
-    /// <summary>Inside radius of the ring released free, from the loaded inside radius.</summary>
+    /// <summary>Inside radius and dish angle of the ring released free, from the loaded inside radius.</summary>
+    public (double Inside, double Dish) Ring(double loaded)
+    {
+        double axis = Axis(loaded, (_y + _plasticAxis) / 2);
+        (double p0, double pb, double pr) = Plastic(loaded, axis);
+        double f = (_ir * pb - _ibr * pr) * _inverseDeterminant;
+        double r = (_ib * pr - _ibr * pb) * _inverseDeterminant;
+        return ((1 + p0 / _area - f * _y) / Math.Sqrt(f * f + r * r), Math.Atan2(r, f));
+    }
+
+    /// <summary>The inside radius alone.</summary>
     public double FinishedInside(double loaded)
     {
         double axis = Axis(loaded, (_y + _plasticAxis) / 2);

@@ -8,6 +8,8 @@ namespace BendMath.Benchmarks;
 /// free, and back. The textbook way cuts the section into 1,000 strips and nests bisections; the hand-written way is <see cref="HandAngle"/>.
 /// </summary>
 [MemoryDiagnoser]
+[GroupBenchmarksBy(BenchmarkDotNet.Configs.BenchmarkLogicalGroupRule.ByCategory)]
+[CategoriesColumn]
 public class SharpAngleBenchmarks
 {
     private const int Points = 1000;
@@ -23,6 +25,8 @@ public class SharpAngleBenchmarks
             new LinearHardening(Pressure.FromGigapascals(210), Pressure.FromMegapascals(280), Pressure.FromMegapascals(1500)),
             Density.FromKilogramsPerCubicMeter(7850)));
 
+    private readonly BendSweep _sweep;
+
     private readonly BendRadius _loaded = BendRadius.Inside(Length.FromMillimeters(240));
 
     private readonly BendRadius _wanted = BendRadius.Inside(Length.FromMillimeters(250));
@@ -31,22 +35,46 @@ public class SharpAngleBenchmarks
 
     private readonly double[] _finished = new double[Points];
 
+    public SharpAngleBenchmarks()
+    {
+        _sweep = BendSweep.Of(_analysis);
+        PowerLawBenchmarks.SameTo(1e-12, ForwardByHand(), ForwardTyped());
+        PowerLawBenchmarks.SameTo(1e-12, InverseByHand(), InverseTyped());
+        PowerLawBenchmarks.SameTo(1e-5, InverseByStrips(), InverseTyped());
+        PowerLawBenchmarks.SameTo(1e-12, SweepByHand(), Sweep());
+    }
+
+    /// <summary>The ring a load leaves: its inside radius and its dish, added up so that neither is left out.</summary>
     [Benchmark(Baseline = true)]
-    public double ForwardByHand() => _hand.FinishedInside(0.240);
+    [BenchmarkCategory("forward")]
+    public double ForwardByHand()
+    {
+        (double inside, double dish) = _hand.Ring(0.240);
+        return inside + dish;
+    }
 
     [Benchmark]
-    public double ForwardTyped() => _analysis.LoadedTo(_loaded).Release(Release.Free).Ring.InsideRadius.Meters;
+    [BenchmarkCategory("forward")]
+    public double ForwardTyped()
+    {
+        FinishedRing ring = _analysis.LoadedTo(_loaded).Release(Release.Free).Ring;
+        return ring.InsideRadius.Meters + ring.DishAngle.Radians;
+    }
 
-    [Benchmark]
+    [Benchmark(Baseline = true)]
+    [BenchmarkCategory("inverse")]
     public double InverseByHand() => _hand.LoadedInsideFor(0.250);
 
     [Benchmark]
+    [BenchmarkCategory("inverse")]
     public double InverseTyped() => _analysis.LoadedFor(_wanted, Release.Free).InsideRadius.Meters;
 
     [Benchmark]
+    [BenchmarkCategory("inverse")]
     public double InverseByStrips() => _strips.LoadedInsideFor(0.250);
 
-    [Benchmark(OperationsPerInvoke = Points)]
+    [Benchmark(Baseline = true, OperationsPerInvoke = Points)]
+    [BenchmarkCategory("sweep, a point")]
     public double SweepByHand()
     {
         for (int i = 0; i < _radii.Length; i++)
@@ -54,6 +82,14 @@ public class SharpAngleBenchmarks
             _finished[i] = _hand.FinishedInside(_radii[i]);
         }
 
-        return _finished[Points - 1];
+        return _finished[Points / 4];
+    }
+
+    [Benchmark(OperationsPerInvoke = Points)]
+    [BenchmarkCategory("sweep, a point")]
+    public double Sweep()
+    {
+        _sweep.FinishedRadii(_radii, _finished, Release.Free);
+        return _finished[Points / 4];
     }
 }
