@@ -54,18 +54,18 @@ internal static class RampIntegrator
             double strain = ramp.Rate * curvature;
             if (upper < tails.Top)
             {
-                TailMoments tail = tails.Above(upper);
-                p0 += strain * tail.W1;
-                pb += strain * ((upper - centroid) * tail.W1 + tail.W2);
-                pr += strain * tail.Q1;
+                tails.Above(upper, out double first, out double second, out double mixed);
+                p0 += strain * first;
+                pb += strain * ((upper - centroid) * first + second);
+                pr += strain * mixed;
             }
 
             if (lower > tails.Bottom)
             {
-                TailMoments tail = tails.Below(lower);
-                p0 -= strain * tail.W1;
-                pb -= strain * ((lower - centroid) * tail.W1 - tail.W2);
-                pr -= strain * tail.Q1;
+                tails.Below(lower, out double first, out double second, out double mixed);
+                p0 -= strain * first;
+                pb -= strain * ((lower - centroid) * first - second);
+                pr -= strain * mixed;
             }
         }
 

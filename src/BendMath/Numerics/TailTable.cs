@@ -94,6 +94,56 @@ internal sealed class TailTable
         return Extended(_below[i], band.Width0 + x * band.Width1, -band.Width1, x);
     }
 
+    /// <summary>W1, W2 and Q1 of the part above a level below the top.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Above(double level, out double first, out double second, out double mixed)
+    {
+        int i = BandAbove(level);
+        ref readonly Band band = ref _bands[i];
+        if (level < band.Bottom || band.EndArc > band.FirstArc)
+        {
+            Parts(Above(level), out first, out second, out mixed);
+            return;
+        }
+
+        Extended(_above[i], band, level - band.Bottom, band.Top - level, 1, out first, out second, out mixed);
+    }
+
+    /// <summary>W1, W2 and Q1 of the part below a level above the bottom.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Below(double level, out double first, out double second, out double mixed)
+    {
+        int i = BandBelow(level);
+        ref readonly Band band = ref _bands[i];
+        if (level > band.Top || band.EndArc > band.FirstArc)
+        {
+            Parts(Below(level), out first, out second, out mixed);
+            return;
+        }
+
+        Extended(_below[i], band, level - band.Bottom, level - band.Bottom, -1, out first, out second, out mixed);
+    }
+
+    private static void Parts(in TailMoments tail, out double first, out double second, out double mixed)
+    {
+        first = tail.W1;
+        second = tail.W2;
+        mixed = tail.Q1;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Extended(
+        in TailMoments beyond, in Band band, double v, double x, double side, out double first, out double second, out double mixed)
+    {
+        double width = band.Width0 + v * band.Width1;
+        double slope = side * band.Width1 * x;
+        double moment = band.Moment0 + v * (band.Moment1 + v * band.Moment2);
+        double momentSlope = side * (band.Moment1 + 2 * v * band.Moment2);
+        first = beyond.W1 + x * (beyond.W0 + x * (width * 0.5 + slope * Third));
+        second = beyond.W2 + x * (2 * beyond.W1 + x * (beyond.W0 + x * (width * Third + slope * 0.25)));
+        mixed = beyond.Q1 + x * (beyond.Q0 + x * (moment * 0.5 + x * (momentSlope * Third + x * band.Moment2 * 0.25)));
+    }
+
     private static (double Area, double First) AreaOf(in TailMoments tail) => (tail.W0, tail.W1);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
