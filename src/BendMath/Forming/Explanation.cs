@@ -39,7 +39,10 @@ public sealed class Explanation
     /// <summary>The model that reproduces the measured ring and predicts others; null when no number does.</summary>
     public FormingModel? Model { get; }
 
-    internal static string Words(ExplanationKind kind) => kind switch
+    /// <summary>What a kind of explanation is called in a sentence.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The kind is not a defined value.</exception>
+    public static string Words(ExplanationKind kind) => Guard.Defined(kind, nameof(kind)) switch
     {
         ExplanationKind.StampedFace => "stamped face",
         ExplanationKind.Stroke => "stroke",

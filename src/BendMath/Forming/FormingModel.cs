@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using BendMath.Forming;
 using BendMath.Numerics;
@@ -31,6 +32,21 @@ public abstract class FormingModel
     {
         FormingTrial trial = Try(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
         return trial.Formed ?? throw new ArgumentOutOfRangeException(nameof(die), $"die {die} does not suit {analysis.Section}: {trial.Refusal}.");
+    }
+
+    /// <summary>The bar as the die leaves it, or why the model cannot form it there.</summary>
+    /// <param name="analysis">Section and material.</param>
+    /// <param name="die">The die.</param>
+    /// <param name="formed">The formed bar, or null.</param>
+    /// <param name="refusal">Why not, or null.</param>
+    /// <returns>Whether the bar can be formed.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public bool TryForm(BendAnalysis analysis, Die die, [NotNullWhen(true)] out FormedBend? formed, [NotNullWhen(false)] out string? refusal)
+    {
+        FormingTrial trial = Try(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
+        formed = trial.Formed;
+        refusal = trial.Refusal;
+        return formed is not null;
     }
 
     /// <summary>The face of the bar the model takes a die's stamp to mean: what the die says, unless a measured ring says otherwise.</summary>

@@ -39,16 +39,20 @@ public sealed class MeasuredRing
     public Release Release { get; }
 
     /// <summary>The loaded state that leaves this ring, whatever the bender did.</summary>
-    internal LoadedBend Loaded { get; }
+    public LoadedBend Loaded { get; }
 
-    internal FinishedRing Ring => Loaded.Release(Release).Ring;
+    /// <summary>The ring, measured anywhere: all its radii follow from the one that was measured.</summary>
+    public FinishedRing Ring => Loaded.Release(Release).Ring;
 
     /// <summary>Stock, die and size.</summary>
     public override string ToString() => $"{Analysis.Section} on {Die.Name}: {Measured}";
 
     /// <summary>Whether it is a ring of this bar, as it lies, whatever its name.</summary>
-    internal bool IsOf(OrientedSection section)
+    /// <param name="section">The bar to compare with.</param>
+    /// <exception cref="ArgumentNullException">The section is null.</exception>
+    public bool IsOf(OrientedSection section)
     {
+        Guard.NotNull(section, nameof(section));
         AreaMoments a = Analysis.Moments;
         AreaMoments b = section.Profile.Moments;
         double length = Math.Sqrt(a.Area);
@@ -59,8 +63,10 @@ public sealed class MeasuredRing
     }
 
     /// <summary>Whether its law gives the stresses of another: the names of materials do not matter, nor their densities.</summary>
-    internal bool IsOf(StressStrainLaw law) =>
-        Near(Analysis.Law.E, law.E, law.E) && Strains.All(strain => Near(Analysis.Law.Stress(strain), law.Stress(strain), law.Stress(strain)));
+    /// <param name="law">The law to compare with.</param>
+    /// <exception cref="ArgumentNullException">The law is null.</exception>
+    public bool IsOf(StressStrainLaw law) =>
+        Near(Analysis.Law.E, Guard.NotNull(law, nameof(law)).E, law.E) && Strains.All(strain => Near(Analysis.Law.Stress(strain), law.Stress(strain), law.Stress(strain)));
 
     /// <summary>In what a case differs from the measured one, each as what the prediction is for.</summary>
     internal IReadOnlyList<string> DifferencesFrom(BendAnalysis analysis, Die? die)

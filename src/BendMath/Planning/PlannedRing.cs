@@ -78,7 +78,7 @@ public sealed class PlannedRing
     }
 
     /// <summary>The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the rule still rests on its ends.</summary>
-    private static double ReachOf(FinishedRing ring, ArcExtent arc) => 2 * ring.Inside * (arc.Radians < Math.PI ? Math.Min(0.9, Math.Sin(arc.Radians / 2)) : 0.9);
+    private static double ReachOf(FinishedRing ring, ArcExtent arc) => ring.InsideDiameter.Meters * (arc.Turn.Radians < Math.PI ? Math.Min(0.9, Math.Sin(arc.Turn.Radians / 2)) : 0.9);
 
     /// <summary>Rounded down to whole inches or to 10 mm, to 1 mm where that is too coarse.</summary>
     private static double RoundChord(double length, LengthStyle rule)

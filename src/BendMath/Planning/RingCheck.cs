@@ -34,7 +34,7 @@ public sealed class RingCheck
     /// Range: an arc of one radius to its ends; straight tails are not in it.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length? OpeningBetweenEnds => _turn is { } turn ? Length.FromMeters(2 * _ring.Inside * Math.Sin(turn / 2)) : null;
+    public Length? OpeningBetweenEnds => _turn is { } turn ? Length.FromMeters(_ring.InsideDiameter.Meters * Math.Sin(turn / 2)) : null;
 
     /// <summary>Chord to lay against the inside face.</summary>
     public Length Chord => Length.FromMeters(_chord);
@@ -54,10 +54,10 @@ public sealed class RingCheck
     /// <exception cref="ArgumentOutOfRangeException">The chord is outside its range.</exception>
     public static RingCheck Of(FinishedRing ring, Length chord, ArcExtent? arc = null)
     {
-        double inside = Guard.NotNull(ring, nameof(ring)).Inside;
+        double inside = Guard.NotNull(ring, nameof(ring)).InsideRadius.Meters;
         double value = Guard.Positive(chord, nameof(chord));
         return value <= 2 * inside
-            ? new(ring, value, arc is null or { IsFullRing: true } ? null : arc.Radians)
+            ? new(ring, value, arc is null or { IsFullRing: true } ? null : arc.Turn.Radians)
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
     }
 

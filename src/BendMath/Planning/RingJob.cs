@@ -62,7 +62,7 @@ public sealed class RingJob
         IsToleranceGiven = tolerance is not null;
         Tolerance = Length.FromMeters(tolerance is { } accepted
             ? Guard.Positive(accepted, nameof(tolerance))
-            : 2 * wanted.Radius * UsualTolerance.DecimalFractions);
+            : 2 * wanted.Value.Meters * UsualTolerance.DecimalFractions);
         CutStyle = cutStyle ?? LengthStyle.Millimeters(0, LengthRounding.Up);
         if (CutStyle.Rounding != LengthRounding.Up)
         {

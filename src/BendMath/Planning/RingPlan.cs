@@ -63,11 +63,11 @@ public sealed class RingPlan
     /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
     private static MeasuredRing Nearest(RingJob job)
     {
-        double wanted = job.Wanted.InsideOf(job.Analysis.Section, "job");
+        double wanted = job.Wanted.InsideRadiusOf(job.Analysis.Section).Meters;
         return job.MeasuredRings
             .OrderBy(ring => ring.IsOf(job.Analysis.Section) ? 0 : 1)
             .ThenBy(ring => ring.IsOf(job.Analysis.Law) ? 0 : 1)
-            .ThenBy(ring => Math.Abs(ring.Ring.Inside - wanted)).First();
+            .ThenBy(ring => Math.Abs(ring.Ring.InsideRadius.Meters - wanted)).First();
     }
 
     private static FormingModel Corrected(RingJob job, DieCorrection correction)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Forming;
 using UnitsNet;
 
 namespace BendMath;
@@ -46,14 +45,13 @@ public sealed class YieldScan
         double low = range.Low.Pascals;
         double step = (range.High.Pascals - low) / (Points - 1);
         List<FinishedRing> rings = [];
-        foreach (double yield in Enumerable.Range(0, Points).Select(i => low + i * step).Prepend(analysis.Law.YieldStress.Pascals))
+        foreach (double yield in Enumerable.Range(0, Points).Select(i => low + i * step).Prepend(analysis.Material.Law.YieldStress.Pascals))
         {
             BarMaterial material = analysis.Material.WithYield(Pressure.FromPascals(yield));
-            FormingTrial trial = model.Try(BendAnalysis.Of(analysis.Section, material), die);
-            if (trial.Formed is not { } formed || formed.IsStraightWhen(release))
+            if (!model.TryForm(BendAnalysis.Of(analysis.Section, material, analysis.StressState), die, out FormedBend? formed, out string? refusal) || formed.IsStraightWhen(release))
             {
                 return new(null, null, string.Format(
-                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa {1}", yield / 1e6, trial.Refusal ?? "the bar springs back straight"));
+                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa {1}", yield / 1e6, refusal ?? "the bar springs back straight"));
             }
 
             rings.Add(formed.RingWhen(release));
@@ -61,7 +59,7 @@ public sealed class YieldScan
 
         return new(
             new(Length.FromMeters(rings.Min(r => r.InsideDiameter.Meters)), Length.FromMeters(rings.Max(r => r.InsideDiameter.Meters))),
-            new(Length.FromMeters(rings.Min(r => arc.Radians / r.TotalCurvature)), Length.FromMeters(rings.Max(r => arc.Radians / r.TotalCurvature))),
+            new(Length.FromMeters(rings.Min(r => r.BlankLengthFor(arc.Turn).Meters)), Length.FromMeters(rings.Max(r => r.BlankLengthFor(arc.Turn).Meters))),
             null);
     }
 

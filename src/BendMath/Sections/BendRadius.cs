@@ -59,6 +59,12 @@ public sealed record BendRadius
     /// <inheritdoc cref="InsideDiameter(Length)"/>
     public static BendRadius OutsideDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.OutsideFace);
 
+    /// <summary>Inside radius of a section bent to this radius, its thickness unchanged.</summary>
+    /// <param name="section">The section in its orientation.</param>
+    /// <exception cref="ArgumentNullException">The section is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The section is too deep for the radius: no inside radius is left.</exception>
+    public Length InsideRadiusOf(OrientedSection section) => Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
+
     /// <summary>Radius and line, in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} mm to the {1}", Radius * 1e3, Reference switch
     {

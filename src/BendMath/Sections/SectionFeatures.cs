@@ -94,7 +94,7 @@ public sealed record SectionFeatures
     public bool IsFlatEasyWay { get; }
 
     /// <summary>The radial leg of an angle with two equal legs, or null for any other shape.</summary>
-    internal Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
+    public Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
         ? Outstands.First(leg => leg.IsRadial)
         : null;
 

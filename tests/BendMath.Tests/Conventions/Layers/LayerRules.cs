@@ -18,6 +18,12 @@ internal static class LayerRules
     /// <summary>Usable from everywhere: stand-ins for what an older runtime lacks, and what results rest on.</summary>
     private static readonly string[] Free = ["Polyfills", "Evidence"];
 
+    /// <summary>The layer that uses nothing a user of the library could not use: the whole job shows that the parts suffice.</summary>
+    private const string PublicOnly = "Planning";
+
+    /// <summary>Checks an argument by the caller's name for it; what it returns is public as BendRadius.InsideRadiusOf.</summary>
+    private const string ArgumentCheck = "BendMath.BendRadius.InsideOf";
+
     private static readonly string[] Implicit = ["System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "System.Threading.Tasks"];
 
     /// <param name="files">Path below the library's folder, with slashes, and text of each file.</param>
@@ -58,10 +64,28 @@ internal static class LayerRules
         }
 
         string[] homes = [.. symbol.DeclaringSyntaxReferences.Select(reference => Folder(reference.SyntaxTree.FilePath)).Where(home => home.Length > 0)];
+        if (layer == PublicOnly && homes.Length > 0 && !homes.Any(home => home == layer || Free.Contains(home)) && !IsPublic(symbol) && !symbol.ToDisplayString().StartsWith(ArgumentCheck, StringComparison.Ordinal))
+        {
+            yield return $"{file} uses {symbol.ToDisplayString()} of {homes[0]}, which is not public: {layer} is built from what every user has";
+        }
+
         if (homes.Length > 0 && !homes.Any(home => Free.Contains(home) || Array.IndexOf(Order, home) <= Array.IndexOf(Order, layer)))
         {
             yield return $"{file} uses {symbol.ToDisplayString()} of {homes[0]}, a later layer than {layer}";
         }
+    }
+
+    private static bool IsPublic(ISymbol symbol)
+    {
+        for (ISymbol? part = symbol; part is not null and not INamespaceSymbol; part = part.ContainingSymbol)
+        {
+            if (part is IMethodSymbol or IPropertySymbol or IFieldSymbol or INamedTypeSymbol && part.DeclaredAccessibility != Accessibility.Public)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static bool IsReference(SyntaxNode node) => node is SimpleNameSyntax or BaseObjectCreationExpressionSyntax or ConstructorInitializerSyntax;

@@ -13,7 +13,8 @@ public sealed class LayerRulesTests
             .Where(path => !path.Local.StartsWith("obj/", StringComparison.Ordinal) && !path.Local.StartsWith("bin/", StringComparison.Ordinal))
             .ToDictionary(path => path.Local, path => File.ReadAllText(path.Full), StringComparer.Ordinal);
         Assert.True(files.Count > 20, $"only {files.Count} files under {folder}");
-        Assert.Empty(LayerRules.Violations(files));
+        IReadOnlyList<string> violations = LayerRules.Violations(files);
+        Assert.True(violations.Count == 0, string.Join(Environment.NewLine, violations));
     }
 
     [Theory]
@@ -37,6 +38,17 @@ public sealed class LayerRulesTests
     [Fact]
     public void Evidence_may_be_used_by_all() => Assert.Empty(LayerRules.Violations(Files(
         ("Evidence/Note.cs", "namespace BendMath; class Note;"), ("Numerics/Root.cs", "namespace BendMath.Numerics; class Root { public Note? Held; }"))));
+
+    [Theory]
+    [InlineData("internal static int Legs => 2;", "BendMath.Bar.Legs")]
+    [InlineData("internal static int Legs() => 2;", "BendMath.Bar.Legs()")]
+    public void Planning_may_not_use_what_is_not_public(string member, string name)
+    {
+        string use = member.Contains("()", StringComparison.Ordinal) ? "Bar.Legs()" : "Bar.Legs";
+        IReadOnlyList<string> violations = LayerRules.Violations(Files(
+            ("Stock/Bar.cs", $"namespace BendMath; public sealed class Bar {{ {member} }}"), ("Planning/Job.cs", $"namespace BendMath; class Job {{ public int Two() => {use}; }}")));
+        Assert.Contains($"Planning/Job.cs uses {name} of Stock, which is not public: Planning is built from what every user has", violations);
+    }
 
     [Fact]
     public void Numerics_may_not_see_units()
