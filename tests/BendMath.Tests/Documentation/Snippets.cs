@@ -57,6 +57,28 @@ public sealed class Snippets
     }
 
     [Fact]
+    public void Slopes_and_sweep()
+    {
+        #region slopes-and-sweep
+        var tube = new RoundTube(outsideDiameter: Length.FromMillimeters(25), wall: Length.FromMillimeters(2));
+        var steel = new BarMaterial(
+            "steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850));
+        var bending = BendAnalysis.Of(tube.Section, steel);
+        var slopes = bending.LoadedTo(BendRadius.Inside(Length.FromMillimeters(300))).Release(Release.Free).Sensitivity;
+        Console.WriteLine(slopes); // 1.1023 per loaded radius, 0.0564 mm per MPa of yield, 0.6227 per thickness
+
+        double[] loaded = [0.200, 0.300, 0.400];
+        double[] finished = new double[loaded.Length];
+        BendSweep.Of(bending).FinishedRadii(loaded, finished, Release.Free);
+        Console.WriteLine(string.Join(", ", finished.Select(meters => $"{1000 * meters:F1} mm"))); // 207.1 mm, 315.6 mm, 427.6 mm
+        #endregion
+
+        Assert.Equal(
+            Promised("slopes-and-sweep"),
+            [slopes.ToString(), string.Join(", ", finished.Select(meters => FormattableString.Invariant($"{1000 * meters:F1} mm")))]);
+    }
+
+    [Fact]
     public void Drawn_outline()
     {
         #region drawn-outline
