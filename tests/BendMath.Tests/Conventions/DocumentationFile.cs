@@ -19,9 +19,19 @@ internal sealed class DocumentationFile
 
     public XElement? Of(MemberInfo member) => _members.GetValueOrDefault(Id(member));
 
-    /// <summary>Whether the documentation of a member names an exception type.</summary>
+    /// <summary>Whether the documentation of a member, or of what it inherits its documentation from, names an exception type.</summary>
     public bool Promises(MemberInfo member, Type exception)
     {
+        if (member is MethodInfo { IsSpecialName: true } accessor && accessor.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == accessor) is { } indexer)
+        {
+            return Promises(indexer, exception);
+        }
+
+        if (Of(member)?.Element("inheritdoc") is not null && member is MethodInfo method && method.GetBaseDefinition() is { } origin && origin != method && Promises(origin, exception))
+        {
+            return true;
+        }
+
         for (Type? type = exception; type is not null && type != typeof(object); type = type.BaseType)
         {
             if (Of(member)?.Elements("exception").Any(element => element.Attribute("cref")?.Value == "T:" + type!.FullName) == true)
