@@ -27,14 +27,17 @@ internal sealed class DocumentationFile
             return Promises(indexer, exception);
         }
 
-        if (Of(member)?.Element("inheritdoc") is not null && member is MethodInfo method && method.GetBaseDefinition() is { } origin && origin != method && Promises(origin, exception))
-        {
-            return true;
-        }
+        XElement? text = Of(member);
+        return Names(text, exception) || (text?.Element("inheritdoc") is { } inherits && (inherits.Attribute("cref") is { } from
+            ? Names(_members.GetValueOrDefault(from.Value), exception)
+            : member is MethodInfo method && method.GetBaseDefinition() is { } origin && origin != method && Promises(origin, exception)));
+    }
 
+    private static bool Names(XElement? text, Type exception)
+    {
         for (Type? type = exception; type is not null && type != typeof(object); type = type.BaseType)
         {
-            if (Of(member)?.Elements("exception").Any(element => element.Attribute("cref")?.Value == "T:" + type!.FullName) == true)
+            if (text?.Elements("exception").Any(element => element.Attribute("cref")?.Value == "T:" + type!.FullName) == true)
             {
                 return true;
             }

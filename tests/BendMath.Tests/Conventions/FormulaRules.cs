@@ -10,12 +10,12 @@ namespace BendMath.Tests.Conventions;
 /// </summary>
 internal sealed class FormulaRules(DocumentationFile documentation, IReadOnlySet<string> formulas, IReadOnlySet<string> plain)
 {
-    public IEnumerable<string> Violations(Type type) => PublicApi.WrittenMembers(type).Select(Violation).OfType<string>();
+    public IEnumerable<string> Violations(Type type) => PublicApi.WrittenMembers(type).Prepend(type).Select(Violation).OfType<string>();
 
     /// <summary>Entries of the lists that no member of these types bears out.</summary>
     public IEnumerable<string> Stale(IEnumerable<Type> types)
     {
-        HashSet<string> known = [.. types.SelectMany(PublicApi.WrittenMembers).Select(DocumentationFile.Id)];
+        HashSet<string> known = [.. types.SelectMany(type => PublicApi.WrittenMembers(type).Prepend(type)).Select(DocumentationFile.Id)];
         return formulas.Concat(plain).Where(id => !known.Contains(id)).Select(id => $"{id} is listed, but there is no such member");
     }
 

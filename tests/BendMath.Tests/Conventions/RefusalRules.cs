@@ -6,14 +6,14 @@ namespace BendMath.Tests.Conventions;
 /// <summary>What a refusal says: the rule that was broken, and the value with its unit.</summary>
 internal static class RefusalRules
 {
-    private static readonly string[] RuleWords = [" must ", " has ", " is ", " does not "];
+    private static readonly string[] RuleWords = [" must ", " has ", " is ", " does not ", " needs "];
 
-    /// <summary>The units messages speak in, set down here a second time: a table of the library would agree with itself.</summary>
+    /// <summary>The units messages speak in, as multiples of the base unit UnitsNet converts to, set down here a second time: a table of the library would agree with itself.</summary>
     private static readonly Dictionary<Type, (double Si, string Symbol)> Units = new()
     {
         [typeof(Length)] = (1e-3, " mm"),
         [typeof(Pressure)] = (1e6, " MPa"),
-        [typeof(Angle)] = (Math.PI / 180, "°"),
+        [typeof(Angle)] = (1, "°"),
         [typeof(Torque)] = (1, " N·m"),
         [typeof(Force)] = (1, " N"),
         [typeof(Density)] = (1, " kg/m³"),
@@ -36,7 +36,7 @@ internal static class RefusalRules
         double number => [Text(number)],
         int number => [number.ToString(CultureInfo.InvariantCulture)],
         Enum member => [member.ToString("D"), member.ToString()],
-        string text => string.IsNullOrWhiteSpace(text) || text.Length > 20 || text.Any(char.IsControl) ? [] : [$"\"{text}\""],
+        string text => string.IsNullOrWhiteSpace(text) || text.Length > 20 || text.Any(char.IsControl) ? [] : [$"\"{text}\"", $"'{text}'"],
         IQuantity quantity => Texts(quantity),
         _ => [],
     };
@@ -50,7 +50,10 @@ internal static class RefusalRules
         }
 
         (double si, string symbol) = Units[quantity.GetType()];
-        return [Text((double)quantity.As(UnitSystem.SI) / si) + symbol];
+        double number = (double)quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value) / si;
+
+        // The smallest double of all is zero once it is converted.
+        return Math.Abs(number) < 1e-300 ? [Text(number) + symbol, Text(0) + symbol] : [Text(number) + symbol];
     }
 
     private static string Text(double number) => (number + 0.0).ToString("G12", CultureInfo.InvariantCulture);
