@@ -1,3 +1,5 @@
+using BendMath.Json.Reading;
+
 namespace BendMath;
 
 /// <summary>What a job file holds: its jobs, or everything that is wrong with it. Immutable and thread-safe.</summary>
@@ -19,5 +21,5 @@ public sealed class RingJobReading
     public bool IsSound => Faults.Count == 0;
 
     /// <summary>Number of jobs or of faults.</summary>
-    public override string ToString() => IsSound ? FormattableString.Invariant($"{Jobs.Count} jobs") : FormattableString.Invariant($"{Faults.Count} faults");
+    public override string ToString() => IsSound ? Words.Counted(Jobs.Count, "job") : Words.Counted(Faults.Count, "fault");
 }

@@ -19,8 +19,15 @@ internal static class JobFileReader
             return ReadJob(file, null, faults) is { } only ? [only] : [];
         }
 
-        string? note = file.OptionalText("note", "\"a note\"");
         JsonPart? list = file.Find("jobs");
+        if (list is { Kind: not JsonKind.List } && file.HasOtherThan("jobs", "note"))
+        {
+            file.Fault("jobs", $"\"jobs\" must be left out beside the words of a single job, but is {list.Described}.");
+            ReadJob(file, null, faults);
+            return [];
+        }
+
+        string? note = file.OptionalText("note", "\"a note\"");
         List<RingJobEntry> entries = [];
         foreach ((JsonPart part, string place) in file.Items(list, "jobs"))
         {

@@ -43,8 +43,8 @@ internal sealed partial class JobObject
             return null;
         }
 
-        double? low = QuantityOf(part.Items[0], name, UnitText.Pressures, "235 MPa");
-        double? high = QuantityOf(part.Items[1], name, UnitText.Pressures, "355 MPa");
+        double? low = QuantityOf(part.Items[0], $"{name}[0]", UnitText.Pressures, "235 MPa");
+        double? high = QuantityOf(part.Items[1], $"{name}[1]", UnitText.Pressures, "355 MPa");
         return low is { } from && high is { } to ? (UnitsNet.Pressure.FromPascals(from), UnitsNet.Pressure.FromPascals(to)) : null;
     }
 
@@ -135,13 +135,13 @@ internal sealed partial class JobObject
 
         if (part.Kind != JsonKind.Text)
         {
-            Fault(name, $"\"{name}\" must be {units.What} with its unit in quotes, as \"{example}\", but is {part.Described}.");
+            FaultIn(part, name, $"\"{name}\" must be {units.What} with its unit in quotes, as \"{example}\", but is {part.Described}.");
             return null;
         }
 
         if (units.Read(part.Text, out double value) is { } fault)
         {
-            Fault(name, $"\"{name}\" {fault}, but is {part.Described}.");
+            FaultIn(part, name, $"\"{name}\" {fault}, but is {part.Described}.");
             return null;
         }
 

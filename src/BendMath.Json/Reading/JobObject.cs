@@ -45,6 +45,9 @@ internal sealed partial class JobObject
 
     public bool Has(string name) => _part.Members.Exists(member => member.Name == name);
 
+    /// <summary>Whether it holds a word that is not among these.</summary>
+    public bool HasOtherThan(params string[] names) => _part.Members.Exists(member => !names.Contains(member.Name));
+
     public JsonPart? Find(string name)
     {
         if (!_words.Contains(name))
@@ -88,6 +91,9 @@ internal sealed partial class JobObject
         string place = name is not null ? PlaceOf(name) : _place.Length == 0 ? "file" : _place;
         _faults.Add(place, line, rule);
     }
+
+    /// <summary>A fault of a part that may be an item of a list, which has no word of its own to stand at.</summary>
+    private void FaultIn(JsonPart part, string name, string rule) => _faults.Add(PlaceOf(name), Has(name) ? _part.Members.Find(member => member.Name == name).Line : part.Line, rule);
 
     /// <summary>Makes a value of the library; what its constructor refuses becomes a fault at the word it is about.</summary>
     /// <param name="make">Calls the constructor.</param>

@@ -8,6 +8,8 @@ internal static class JsonPartReader
 {
     private const byte NewLine = (byte)'\n';
 
+    private const string NoComments = "a job file holds no comments; write what you want to remember under \"note\".";
+
     /// <summary>End of a sentence of the reader that does not help the author of a file.</summary>
     private const string ForProgrammers = " which is not supported in this mode. Change the reader options.";
 
@@ -33,9 +35,18 @@ internal static class JsonPartReader
         int places = broken.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
         string why = (places < 0 ? broken.Message : broken.Message.Substring(0, places)).Replace(ForProgrammers, ".");
         return broken is { LineNumber: { } line, BytePositionInLine: { } position }
-            ? FormattableString.Invariant($"The file is not JSON from line {line + 1}, column {Column(text, line, position)} on: {why}")
+            ? IsComment(text, line, Column(text, line, position))
+                ? FormattableString.Invariant($"The file is not JSON from line {line + 1}, column {Column(text, line, position)} on: {NoComments}")
+                : FormattableString.Invariant($"The file is not JSON from line {line + 1}, column {Column(text, line, position)} on: {why}")
             : broken.LineNumber is { } only ? FormattableString.Invariant($"The file is not JSON in line {only + 1}: {why}")
             : $"The file is not JSON: {why}";
+    }
+
+    private static bool IsComment(string text, long line, long column)
+    {
+        string rest = text.Split('\n')[line];
+        rest = column <= rest.Length ? rest.Substring((int)column - 1) : string.Empty;
+        return rest.StartsWith("//", StringComparison.Ordinal) || rest.StartsWith("/*", StringComparison.Ordinal) || (rest.Length > 0 && rest[0] == '#');
     }
 
     private static long Column(string text, long line, long bytes)

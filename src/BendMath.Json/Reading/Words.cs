@@ -9,6 +9,9 @@ internal static class Words
     public static string Short(string text) =>
         string.Concat(text.Take(Longest).Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : $"{c}")) + (text.Length > Longest ? "…" : string.Empty);
 
+    /// <summary>A number with its noun, one in the singular.</summary>
+    public static string Counted(int count, string noun) => FormattableString.Invariant($"{count} {noun}{(count == 1 ? string.Empty : "s")}");
+
     public static string Listed(IReadOnlyList<string> words, string last)
     {
         string[] quoted = [.. words.Select(word => $"\"{word}\"")];

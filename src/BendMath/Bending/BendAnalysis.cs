@@ -146,7 +146,7 @@ public sealed class BendAnalysis
     /// <exception cref="ArgumentOutOfRangeException">The curvature is negative or not finite, or so large that the inside face reaches the center.</exception>
     public Torque MomentAt(ReciprocalLength curvature)
     {
-        double value = Guard.NonNegative(curvature, nameof(curvature));
+        double value = Guard.Place(curvature, nameof(curvature));
         return Torque.FromNewtonMeters(value == 0 ? 0 : StateAt(value, nameof(curvature)).BendingMoment(Moments, Law.E));
     }
 

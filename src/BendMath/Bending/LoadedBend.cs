@@ -182,7 +182,7 @@ public sealed class LoadedBend
 
     internal double Position(Length axial, string name)
     {
-        double z = Guard.NonNegative(axial, name);
+        double z = Guard.Place(axial, name);
         double width = Analysis.Section.Properties.Breadth;
         return z <= width * (1 + 1e-12)
             ? Math.Min(z, width)

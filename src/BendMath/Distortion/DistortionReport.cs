@@ -45,7 +45,7 @@ public sealed class DistortionReport
     }
 
     /// <summary>The worst level and the number of findings.</summary>
-    public override string ToString() => $"{Level} risk, {Findings.Count} checks";
+    public override string ToString() => $"{Level} risk, {Counted.Text(Findings.Count, "check")}";
 
     /// <summary>Forms of distortion that can befall the section and that no check of this library covers.</summary>
     private static IEnumerable<string> NotBuilt(OrientedSection section)

@@ -9,8 +9,8 @@ internal static partial class Guard
     /// <summary>Per metre, greater than zero.</summary>
     public static double Positive(ReciprocalLength value, string name) => Positive(InverseMeters(value, name), name, InverseMeter);
 
-    /// <summary>Per metre, zero or greater.</summary>
-    public static double NonNegative(ReciprocalLength value, string name) => NonNegative(InverseMeters(value, name), name, InverseMeter);
+    /// <summary>Per metre, zero or greater: a place on the curve of moment over curvature.</summary>
+    public static double Place(ReciprocalLength value, string name) => NotBelowZero(InverseMeters(value, name), name, InverseMeter);
 
     /// <inheritdoc cref="Fault(string, Length, string)"/>
     public static ArgumentOutOfRangeException Fault(string name, ReciprocalLength value, string rule) => Fault(

@@ -31,8 +31,11 @@ internal static partial class Guard
     /// <summary>Metres, greater than zero.</summary>
     public static double Positive(Length value, string name) => Positive(Meters(value, name), name, Millimeter);
 
-    /// <summary>Metres, zero or greater.</summary>
+    /// <summary>Metres, zero or greater: a dimension, whose smallest size other than zero is <see cref="LeastMeters"/>.</summary>
     public static double NonNegative(Length value, string name) => NonNegative(Meters(value, name), name, Millimeter);
+
+    /// <summary>Metres, zero or greater: a place, which may lie as close to zero as its computation left it.</summary>
+    public static double Place(Length value, string name) => NotBelowZero(Meters(value, name), name, Millimeter);
 
     /// <summary>Metres, either sign.</summary>
     public static double Finite(Length value, string name) => Finite(Meters(value, name), name, Millimeter);
@@ -114,6 +117,10 @@ internal static partial class Guard
         : throw Fault(name, $"must be greater than {unit.Text(0)}", unit.Text(si));
 
     private static double NonNegative(double si, string name, ReaderUnit unit)
+        => NotBelowZero(si, name, unit) == 0 || si >= unit.Least ? si
+        : throw Fault(name, $"must be {unit.Text(0)}, or between {unit.Text(unit.Least)} and {unit.Text(unit.Most)} in size", unit.Text(si));
+
+    private static double NotBelowZero(double si, string name, ReaderUnit unit)
         => Finite(si, name, unit) >= 0 ? si : throw Fault(name, $"must not be less than {unit.Text(0)}", unit.Text(si));
 
     private static double Finite(double si, string name, ReaderUnit unit)

@@ -46,7 +46,7 @@ public sealed class DieCorrection
     public Explanation? Find(ExplanationKind kind) => Explanations.FirstOrDefault(explanation => explanation.Kind == kind);
 
     /// <summary>The ring and how many explanations fit.</summary>
-    public override string ToString() => $"{Ring}: {Explanations.Count(e => e.Fits)} of {Explanations.Count} explanations fit";
+    public override string ToString() => $"{Ring}: {Explanations.Count(e => e.Fits)} of {Counted.Text(Explanations.Count, "explanation fits", "explanations fit")}";
 
     private static Explanation FromFace(MeasuredRing ring)
     {

@@ -44,7 +44,7 @@ public sealed class DieRack : IReadOnlyList<Die>
     public IEnumerator<Die> GetEnumerator() => ((IEnumerable<Die>)_dies).GetEnumerator();
 
     /// <summary>How many dies.</summary>
-    public override string ToString() => $"rack of {_dies.Length} dies";
+    public override string ToString() => $"rack of {Counted.Text(_dies.Length, "die")}";
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

@@ -85,7 +85,7 @@ public abstract class FormingModel
     /// <summary>Model name and the evidence for it.</summary>
     public override string ToString() => Evidence.Count == 0
         ? Name + ", no measured ring"
-        : string.Format(CultureInfo.InvariantCulture, "{0}, from {1} measured ring{2}", Name, Evidence.Count, Evidence.Count == 1 ? string.Empty : "s");
+        : string.Format(CultureInfo.InvariantCulture, "{0}, from {1}", Name, Counted.Text(Evidence.Count, "measured ring"));
 
     /// <summary>Inside-face radius below which the model cannot work at all.</summary>
     internal virtual double LeastInsideRadius => 0;

@@ -70,7 +70,7 @@ public sealed class OrientedSection
     /// <summary>The level of a fiber in metres from the inside face, or an exception by name when it lies outside the section.</summary>
     internal double LevelOf(Length fromInside, string name)
     {
-        double level = Guard.NonNegative(fromInside, name);
+        double level = Guard.Place(fromInside, name);
         return level <= Height * (1 + 1e-12)
             ? Math.Min(level, Height)
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(Height)}");

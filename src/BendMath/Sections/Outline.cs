@@ -60,5 +60,5 @@ public sealed record Outline
     public override int GetHashCode() => (Loops.Count, Outer).GetHashCode();
 
     /// <summary>Number of edges and holes.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} edges, {1} holes", Outer.Edges.Count, Loops.Count - 1);
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}, {1}", Counted.Text(Outer.Edges.Count, "edge"), Counted.Text(Loops.Count - 1, "hole"));
 }

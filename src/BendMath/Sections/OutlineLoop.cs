@@ -52,5 +52,5 @@ public sealed record OutlineLoop
     public override int GetHashCode() => (Edges.Count, Edges[0]).GetHashCode();
 
     /// <summary>Number of edges and where the loop begins.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} edges from {1}", Edges.Count, Edges[0].Start);
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} from {1}", Counted.Text(Edges.Count, "edge"), Edges[0].Start);
 }

@@ -111,5 +111,5 @@ public sealed record SectionFeatures
 
     /// <summary>Radial depth, outstands and wall.</summary>
     public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "radial depth {0:0.###} mm, {1} outstands", _radialDepth * 1e3, Outstands.Count);
+        CultureInfo.InvariantCulture, "radial depth {0:0.###} mm, {1}", _radialDepth * 1e3, Counted.Text(Outstands.Count, "outstand"));
 }

@@ -23,6 +23,7 @@ internal static class BadValues
         new Die("swallowed", Length.FromMillimeters(1), StampedFace.OutsideOfBar),
         new Die("horizon", Length.FromMeters(1e6), StampedFace.InsideOfBar),
         new ThreePointSetup(Length.FromMillimeters(0.001), Length.Zero),
+        new ThreePointSetup(Length.FromMillimeters(100), Length.FromMillimeters(0.001)),
         new ThreePointSetup(Length.FromMeters(1e6), Length.FromMeters(1e6)),
         .. new[] { 0.001, 0.5, 1e9 }.SelectMany(inside => new[] { ExampleValues.JobFor(inside, new WrapBending()), ExampleValues.JobFor(inside, ExampleValues.Pinching) }),
     ];

@@ -19,12 +19,25 @@ internal sealed class DocumentationFile
 
     public XElement? Of(MemberInfo member) => _members.GetValueOrDefault(Id(member));
 
-    /// <summary>Whether the documentation of a member names an exception type.</summary>
+    /// <summary>Whether the documentation of a member, or of what it inherits its documentation from, names an exception type.</summary>
     public bool Promises(MemberInfo member, Type exception)
+    {
+        if (member is MethodInfo { IsSpecialName: true } accessor && accessor.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == accessor) is { } indexer)
+        {
+            return Promises(indexer, exception);
+        }
+
+        XElement? text = Of(member);
+        return Names(text, exception) || (text?.Element("inheritdoc") is { } inherits && (inherits.Attribute("cref") is { } from
+            ? Names(_members.GetValueOrDefault(from.Value), exception)
+            : member is MethodInfo method && method.GetBaseDefinition() is { } origin && origin != method && Promises(origin, exception)));
+    }
+
+    private static bool Names(XElement? text, Type exception)
     {
         for (Type? type = exception; type is not null && type != typeof(object); type = type.BaseType)
         {
-            if (Of(member)?.Elements("exception").Any(element => element.Attribute("cref")?.Value == "T:" + type!.FullName) == true)
+            if (text?.Elements("exception").Any(element => element.Attribute("cref")?.Value == "T:" + type!.FullName) == true)
             {
                 return true;
             }

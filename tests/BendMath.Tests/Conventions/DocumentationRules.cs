@@ -24,8 +24,17 @@ internal static partial class DocumentationRules
         bool inherits = text?.Element("inheritdoc") is not null;
         bool hasSummary = inherits || !string.IsNullOrWhiteSpace(text?.Element("summary")?.Value);
         IEnumerable<string> found = hasSummary ? [] : [$"{DocumentationFile.Id(member)} has no summary"];
+        found = inherits ? found : found.Concat(Undescribed(member, text).Select(parameter => $"{DocumentationFile.Id(member)} does not say what '{parameter}' is"));
         return found.Concat((text?.Elements("remarks") ?? []).SelectMany(remarks => FormulaFaults(remarks).Select(fault => $"{DocumentationFile.Id(member)} {fault}")));
     }
+
+    private static IEnumerable<string> Undescribed(MemberInfo member, XElement? text) => (member switch
+    {
+        MethodBase method => method.GetParameters(),
+        PropertyInfo property => property.GetIndexParameters(),
+        _ => [],
+    }).Select(parameter => parameter.Name!)
+        .Where(name => !(text?.Elements("param") ?? []).Any(described => described.Attribute("name")?.Value == name && !string.IsNullOrWhiteSpace(string.Concat(described.Nodes()))));
 
     private static IEnumerable<string> FormulaFaults(XElement remarks)
     {
@@ -93,6 +102,8 @@ public sealed class DocumentationRulesTests
     [Theory]
     [InlineData("P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutSummary has no summary")]
     [InlineData("M:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutRange(System.Double) has an equation without a range")]
+    [InlineData("M:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutRange(System.Double) does not say what 'a' is")]
+    [InlineData("M:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithEmptyParameter(System.Double) does not say what 'a' is")]
     [InlineData("P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutSource has an equation without a source among Sources")]
     [InlineData("P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutRealSource has an equation without a source among Sources")]
     [InlineData("P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithEmptyEquation has an empty equation")]

@@ -4,8 +4,8 @@ using System.Reflection;
 namespace BendMath.Tests.Conventions;
 
 /// <summary>
-/// Calls a constructor or method with one bad value at a time. It must refuse the value by the name of a parameter, or throw an exception
-/// its documentation promises, or answer with finite numbers only.
+/// Calls a constructor, method or indexer with one bad value at a time. It must refuse the value by the name of a parameter, with the rule and the
+/// value, or throw an exception its documentation promises, or answer with finite numbers only.
 /// </summary>
 internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patience)
 {
@@ -13,7 +13,9 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
 
     public int Calls { get; private set; }
 
-    public IEnumerable<string> Violations(MethodBase method)
+    /// <param name="method">What to call.</param>
+    /// <param name="on">Objects to call it on, for a type without examples.</param>
+    public IEnumerable<string> Violations(MethodBase method, params object[] on)
     {
         ParameterInfo[] parameters = method.GetParameters();
         if (method.ContainsGenericParameters)
@@ -31,7 +33,7 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
         }
 
         bool hasTarget = method is { IsStatic: false, IsConstructor: false };
-        IEnumerable<object?> targets = hasTarget ? ExampleValues.Of(method.DeclaringType!) : Enumerable.Repeat<object?>(null, 1);
+        IEnumerable<object?> targets = hasTarget ? on.Length > 0 ? on : ExampleValues.Of(method.DeclaringType!) : Enumerable.Repeat<object?>(null, 1);
         return targets.SelectMany(target => OnTarget(method, parameters, valid, target));
     }
 
@@ -72,7 +74,7 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
         }
         catch (AggregateException wrapped) when (wrapped.InnerException is TargetInvocationException { InnerException: { } thrown })
         {
-            return Complaint(method, thrown, mustAnswer);
+            return Complaint(method, thrown, arguments, mustAnswer);
         }
     }
 
@@ -90,18 +92,21 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
         return faults.FirstOrDefault() is { } fault ? "returns, but " + fault : null;
     }
 
-    private string? Complaint(MethodBase method, Exception thrown, bool mustAnswer)
+    private string? Complaint(MethodBase method, Exception thrown, object?[] arguments, bool mustAnswer)
     {
         string kind = thrown.GetType().Name;
-        if (thrown is ArgumentException argument)
+        if (thrown is not ArgumentException argument)
         {
-            return mustAnswer ? $"throws {kind}: {thrown.Message}"
-                : method.GetParameters().Any(parameter => parameter.Name == argument.ParamName) ? null
-                : $"throws {kind} that blames '{argument.ParamName}', which is no parameter of it";
+            bool lawful = thrown is FormatException or InvalidOperationException && documentation.Promises(method, thrown.GetType());
+            return lawful ? null : $"throws {kind}, which its documentation does not promise: {thrown.Message}";
         }
 
-        bool lawful = thrown is FormatException or InvalidOperationException && documentation.Promises(method, thrown.GetType());
-        return lawful ? null : $"throws {kind}, which its documentation does not promise: {thrown.Message}";
+        ParameterInfo? blamed = method.GetParameters().FirstOrDefault(parameter => parameter.Name == argument.ParamName);
+        return mustAnswer ? $"throws {kind}: {thrown.Message}"
+            : blamed is null ? $"throws {kind} that blames '{argument.ParamName}', which is no parameter of it"
+            : !documentation.Promises(method, thrown.GetType()) ? $"throws {kind}, which its documentation does not promise: {thrown.Message}"
+            : argument is ArgumentNullException || RefusalRules.Fault(argument, arguments[blamed.Position]) is not { } fault ? null
+            : $"throws {kind} {fault}: {thrown.Message}";
     }
 
     private static string Describe(MethodBase method) =>

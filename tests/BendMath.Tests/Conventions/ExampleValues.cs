@@ -167,6 +167,7 @@ internal static class ExampleValues
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
+        ["DieRack.get_Item.index"] = 1,
         ["OutlineLoop..ctor.edges"] = Slot.Edges,
         ["OutlineLoop.Polygon.corners"] = new[] { Sections.Drawn.At(0, 0), Sections.Drawn.At(3, 0), Sections.Drawn.At(0, 4) },
         ["OutlineEdge.Arc.start"] = Sections.Drawn.At(5, 0),

@@ -41,6 +41,32 @@ public sealed class CultureBound
     public override string ToString() => 1.5.ToString(CultureInfo.CurrentCulture);
 }
 
+/// <summary>Prints one in the plural.</summary>
+public sealed class Lonely
+{
+    public override string ToString() => "rack of 1 hoops".Substring(8);
+}
+
+/// <summary>Prints the name of its type.</summary>
+public sealed class Mute
+{
+    public double Depth => 1;
+}
+
+/// <summary>Prints the name of its type.</summary>
+public readonly struct MuteStruct
+{
+    public double Depth => 1;
+}
+
+/// <summary>Lets any index in.</summary>
+public sealed class OpenIndexer
+{
+    private readonly double[] _depths = [1, 2, 3, 4];
+
+    public double this[int index] => _depths[index];
+}
+
 /// <summary>Breaks no convention.</summary>
 public sealed record Sound
 {
@@ -48,8 +74,10 @@ public sealed record Sound
 
     /// <summary>Checks its argument.</summary>
     /// <param name="depth">Finite.</param>
-    public Sound(double depth) =>
-        _depth = double.IsFinite(depth) ? depth : throw new ArgumentOutOfRangeException(nameof(depth));
+    /// <exception cref="ArgumentOutOfRangeException">It is not finite.</exception>
+    public Sound(double depth) => _depth = double.IsFinite(depth)
+        ? depth
+        : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be finite, but is {depth}."));
 
     /// <summary>The depth.</summary>
     /// <remarks>
@@ -91,6 +119,10 @@ public static class BadlyDocumented
     /// </remarks>
     public static double WithoutRealSource => 1;
 
+    /// <summary>A parameter without a word on it.</summary>
+    /// <param name="a"> </param>
+    public static double WithEmptyParameter(double a) => a;
+
     /// <summary>No equation.</summary>
     /// <remarks>
     /// Equation:
@@ -117,6 +149,21 @@ public static class BadAtTheDoor
     public static Length Unchecked(Length depth) => Length.FromMeters(depth.Value * 1e10);
 
     public static Hollow Nested(double depth) => new(1 / (depth > 0 ? depth : 0));
+
+    public static double Unpromised(double depth) =>
+        depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be greater than 0, but is {depth}."));
+
+    /// <summary>Says no rule.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
+    public static double NoRule(double depth) => depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), "wrong");
+
+    /// <summary>Says no value.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
+    public static double NoValue(double depth) => depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), "depth must be greater than zero.");
+
+    /// <summary>Says no unit.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
+    public static double NoUnit(Length depth) => depth.Value > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be greater than zero, but is {depth.Value}."));
 
     public static double NeverValid(double depth) => throw new ArgumentOutOfRangeException(nameof(depth), depth, "is refused");
 

@@ -45,6 +45,7 @@ internal static class PublicApi
     private static bool TakesSpans(MethodBase method) => method.GetParameters().Any(parameter => parameter.ParameterType.IsByRefLike);
 
     private static IEnumerable<MethodBase> Doors(Type type) => WrittenMembers(type)
+        .Select(member => member is PropertyInfo property && property.GetIndexParameters().Length > 0 ? property.GetMethod : member)
         .OfType<MethodBase>()
         .Where(method => !type.IsSubclassOf(typeof(Delegate)) && !(method.IsConstructor && type.IsAbstract) && !method.IsAbstract && method.Name != "<Clone>$");
 

@@ -33,6 +33,12 @@ internal static class RecordRules
         {
             yield return $"{name} is a public record without a ToString of its own";
         }
+
+        if (!PublicApi.IsRecord(type) && type is { IsAbstract: false, IsEnum: false } && !type.IsSubclassOf(typeof(Delegate))
+            && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType is var origin && (origin == typeof(object) || origin == typeof(ValueType)))
+        {
+            yield return $"{name} is a public type without a ToString of its own";
+        }
     }
 
     /// <summary>A list that is an array behind its interface can be changed by whoever casts it back.</summary>
@@ -60,6 +66,8 @@ public sealed class RecordRulesTests
     [InlineData(typeof(Faulty.PositionalRecord), "PositionalRecord is a public record without a ToString")]
     [InlineData(typeof(Faulty.PositionalStruct), "PositionalStruct is a positional record")]
     [InlineData(typeof(Faulty.Settable), "Settable.Depth has a public set or init accessor")]
+    [InlineData(typeof(Faulty.Mute), "Mute is a public type without a ToString")]
+    [InlineData(typeof(Faulty.MuteStruct), "MuteStruct is a public type without a ToString")]
     [InlineData(typeof(Faulty.Settable), "Settable.Width is a public field that can be changed")]
     public void A_faulty_type_is_reported_by_name(Type type, string expected) =>
         Assert.Contains(RecordRules.Violations(type), violation => violation.Contains(expected, StringComparison.Ordinal));

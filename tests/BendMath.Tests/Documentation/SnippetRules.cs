@@ -37,6 +37,15 @@ internal static partial class SnippetRules
         }
     }
 
+    /// <summary>Links a page cannot follow once it stands outside the source tree.</summary>
+    public static IEnumerable<string> DeadLinks(string page, string text) => Link().Matches(text)
+        .Select(match => match.Groups["target"].Value)
+        .Where(target => !target.StartsWith("https://", StringComparison.Ordinal))
+        .Select(target => $"{page} links to {target}, which a package page cannot reach");
+
+    [GeneratedRegex(@"\]\((?<target>[^)\s]+)\)")]
+    private static partial Regex Link();
+
     private static string? CodeFault(Match block, string code, Func<string, string?> read)
     {
         if (!block.Groups["snippet"].Success)

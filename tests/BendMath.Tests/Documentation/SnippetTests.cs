@@ -32,10 +32,34 @@ public sealed class SnippetTests
     public void A_faulty_page_is_reported_by_name(string page, string expected) =>
         Assert.Contains(Violations(page), violation => violation.StartsWith("page.md", StringComparison.Ordinal) && violation.Contains(expected, StringComparison.Ordinal));
 
+    /// <summary>The page of a package stands alone: a link within the source tree is dead there.</summary>
+    [Fact]
+    public void Every_package_has_a_page_that_names_it_and_whose_links_work_elsewhere()
+    {
+        string[] projects = [.. Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.csproj", SearchOption.AllDirectories)];
+        Assert.NotEmpty(projects);
+        Assert.All(projects, project => Assert.StartsWith(
+            $"# {Path.GetFileNameWithoutExtension(project)}\n", File.ReadAllText(Path.Combine(Path.GetDirectoryName(project)!, "README.md")).ReplaceLineEndings("\n"), StringComparison.Ordinal));
+        Assert.Empty(PackagePages().SelectMany(page => SnippetRules.DeadLinks(Path.GetRelativePath(Repository.Root, page), File.ReadAllText(page))));
+    }
+
+    [Theory]
+    [InlineData("see [limits](docs/limitations.md)", "page.md links to docs/limitations.md, which a package page cannot reach")]
+    [InlineData("![icon](images/icon.png)", "page.md links to images/icon.png, which a package page cannot reach")]
+    [InlineData("[top](#first)", "page.md links to #first, which a package page cannot reach")]
+    public void A_dead_link_is_reported_by_name(string page, string expected) => Assert.Equal([expected], SnippetRules.DeadLinks("page.md", page));
+
+    [Fact]
+    public void A_link_that_works_anywhere_is_not_reported() => Assert.Empty(SnippetRules.DeadLinks("page.md", "[MIT](https://opensource.org/license/mit)"));
+
+    private static IEnumerable<string> PackagePages() => Directory.EnumerateDirectories(Path.Combine(Repository.Root, "src"))
+        .Select(folder => Path.Combine(folder, "README.md")).Where(File.Exists);
+
     private static IEnumerable<string> Violations(string page) => SnippetRules.Violations("page.md", page, file => file == "A.cs" ? Source : null);
 
     private static IEnumerable<string> Pages() => Directory.EnumerateFiles(Repository.Root, "*.md")
         .Concat(Directory.EnumerateFiles(Path.Combine(Repository.Root, "docs"), "*.md", SearchOption.AllDirectories))
+        .Concat(PackagePages())
         .Where(page => !page.Contains("_site", StringComparison.Ordinal));
 
     /// <summary>A path starts at the page's folder, or at the root of the repository.</summary>

@@ -54,6 +54,19 @@ public sealed class GuardTests
         static void AssertClose(double expected, double actual) => Assert.Equal(expected, actual, Math.Abs(expected) * 1e-14);
     }
 
+    /// <summary>Zero is meant (an edge, no kerf), a size below the smallest dimension is a slip of the unit; a place on a section or a curve may lie anywhere.</summary>
+    [Fact]
+    public void RefusesASizeThatIsAlmostZeroButNotAPlaceThatIs()
+    {
+        AssertRefused("nose", "nose must be 0 mm, or between 0.001 mm and 1000000000 mm in size, but is 1E-21 mm.", () => Guard.NonNegative(Length.FromMillimeters(1e-21), "nose"));
+        AssertRefused("nose", "nose must not be less than 0 mm, but is -1E-21 mm.", () => Guard.NonNegative(Length.FromMillimeters(-1e-21), "nose"));
+        Assert.Equal(0, Guard.NonNegative(Length.Zero, "nose"));
+        Assert.Equal(1e-6, Guard.NonNegative(Length.FromMeters(1e-6), "nose"));
+        Assert.Equal(1e-24, Guard.Place(Length.FromMeters(1e-24), "axial"));
+        Assert.Equal(1e-24, Guard.Place(ReciprocalLength.FromInverseMeters(1e-24), "curvature"));
+        AssertRefused("axial", "axial must not be less than 0 mm, but is -1 mm.", () => Guard.Place(Length.FromMillimeters(-1), "axial"));
+    }
+
     [Fact]
     public void RefusesASizeNoShopCanMeanWithBothBounds()
     {
