@@ -71,7 +71,7 @@ public sealed class RingJob
 
         if (correction is not null && MeasuredRings.Count == 0)
         {
-            throw new ArgumentException("correction needs at least one measured ring.", nameof(correction));
+            throw new ArgumentException("correction must come with at least one measured ring, but there are 0.", nameof(correction));
         }
     }
 

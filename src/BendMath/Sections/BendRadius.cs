@@ -63,6 +63,11 @@ public sealed record BendRadius
     /// <param name="section">The section in its orientation.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The section is too deep for the radius: no inside radius is left.</exception>
+    /// <remarks>
+    /// Equation: R_i = R; R − ȳ where R is measured to the centroid, R − h where to the outside face.
+    /// Range: a section that keeps its depth.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
     public Length InsideRadiusOf(OrientedSection section) => Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
 
     /// <summary>Radius and line, in millimetres.</summary>
