@@ -65,7 +65,9 @@ public static class FreeEdgeCheck
         double edgeLevel = slanted ? lean * t / 2 : 0;
         double edge = -loaded.Strain(edgeLevel);
         double ratio = -loaded.Strain(edgeLevel + width * lean) / edge;
-        if (edge <= 0 || ratio < -1)
+
+        // From a tension at the hinge of three times the compression of the edge on, ∫σ·x² dx of an elastic leg is a pull.
+        if (edge <= 0 || ratio <= -3)
         {
             return default;
         }

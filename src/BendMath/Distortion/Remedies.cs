@@ -90,7 +90,7 @@ internal static class Remedies
             }
         }
 
-        return best is null ? null : new(RemedyKind.Orientation, $"bend it {best.Orientation}, which makes another ring", section: best);
+        return best is null ? null : new(RemedyKind.Orientation, $"lay it otherwise ({best.Orientation}), which makes another ring", section: best);
     }
 
     private static string Text(string format, double meters) => string.Format(CultureInfo.InvariantCulture, format, (meters * 1e3).ToString("0.#####", CultureInfo.InvariantCulture));
