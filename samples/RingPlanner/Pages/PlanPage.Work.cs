@@ -16,6 +16,11 @@ internal sealed partial class PlanPage
             _page.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
         }
 
+        if (ring.Distortion.Advice.Count > 0)
+        {
+            _page.Fact("To lower the worst", _units.Sentence(string.Join("; or ", ring.Distortion.Advice)));
+        }
+
         if (partly)
         {
             _page.Fact("NOT checked", string.Join("; ", ring.Distortion.NotChecked));

@@ -101,7 +101,15 @@ internal sealed partial class PlanWriter
             Number("margin", double.IsInfinity(finding.Margin) ? null : finding.Margin);
             json.WriteString("sentence", finding.Sentence);
             Source(finding.Source);
+            json.WriteString("validity", finding.Validity);
             json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("advice");
+        foreach (DistortionRemedy remedy in report.Advice)
+        {
+            json.WriteStringValue(remedy.Sentence);
         }
 
         json.WriteEndArray();

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 
 namespace BendMath;
 
@@ -18,7 +19,13 @@ public enum RiskLevel
 /// <summary>The answer of one distortion check. Immutable and thread-safe.</summary>
 public sealed record DistortionFinding
 {
-    internal DistortionFinding(string check, double demand, double limit, RiskLevel level, string sentence, Source source)
+    private readonly Func<IEnumerable<DistortionRemedy?>>? _remedies;
+
+    // Looking for a remedy may mean many bends: it waits until somebody asks.
+    private IReadOnlyList<DistortionRemedy>? _found;
+
+    internal DistortionFinding(
+        string check, double demand, double limit, RiskLevel level, string sentence, Source source, string validity, Func<IEnumerable<DistortionRemedy?>>? remedies = null)
     {
         Check = check;
         Demand = demand;
@@ -26,6 +33,8 @@ public sealed record DistortionFinding
         Level = level;
         Sentence = sentence;
         Source = source;
+        Validity = validity;
+        _remedies = remedies;
     }
 
     /// <summary>What is checked.</summary>
@@ -37,7 +46,7 @@ public sealed record DistortionFinding
     /// <summary>The bound up to which the risk is low, in the same measure.</summary>
     public double Limit { get; }
 
-    /// <summary>Limit over demand less one: positive on the safe side.</summary>
+    /// <summary>Limit over demand less one: positive on the safe side. Where the bar is supported it stays that of a bar that is not, and the level may be lower than it says.</summary>
     public double Margin => Limit / Demand - 1;
 
     /// <summary>Low, medium or high.</summary>
@@ -49,6 +58,22 @@ public sealed record DistortionFinding
     /// <summary>What the bound rests on.</summary>
     public Source Source { get; }
 
+    /// <summary>For what the check holds, and what it leaves out.</summary>
+    public string Validity { get; }
+
+    /// <summary>What would lower the level, each with its number; empty where it is low already, or where nothing the library knows of helps.</summary>
+    public IReadOnlyList<DistortionRemedy> Remedies => _found ?? Once.Keep(ref _found, FindRemedies());
+
+    /// <summary>Equal when all but the remedies, which follow from the bend, is equal.</summary>
+    /// <param name="other">Another finding.</param>
+    public bool Equals(DistortionFinding? other) => other is not null
+        && Check == other.Check && Demand == other.Demand && Limit == other.Limit && Level == other.Level && Sentence == other.Sentence && Source == other.Source && Validity == other.Validity;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (Check, Demand, Limit, Level, Sentence).GetHashCode();
+
     /// <summary>Check, level and sentence.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}, {1}: {2}", Check, Level, Sentence);
+
+    private IReadOnlyList<DistortionRemedy> FindRemedies() => Level == RiskLevel.Low || _remedies is null ? [] : [.. _remedies().OfType<DistortionRemedy>()];
 }

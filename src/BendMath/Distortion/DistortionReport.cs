@@ -1,4 +1,4 @@
-using BendMath.Numerics;
+using BendMath.Distortion;
 
 namespace BendMath;
 
@@ -24,24 +24,48 @@ public sealed class DistortionReport
     /// <summary>The worst level of what is checked; <see cref="NotChecked"/> may hold worse.</summary>
     public RiskLevel Level => Findings[0].Level;
 
-    /// <summary>Makes the report with the bounds of common practice.</summary>
+    /// <summary>What would lower the worst finding, each way with its number; empty where the risk is low or nothing the library knows of helps.</summary>
+    public IReadOnlyList<DistortionRemedy> Advice => Findings[0].Remedies;
+
+    /// <summary>Makes the report with <see cref="DistortionSettings.Default"/>.</summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    public static DistortionReport Of(LoadedBend loaded) => Of(loaded, LegToRadiusCheck.CommonPractice);
+    public static DistortionReport Of(LoadedBend loaded) => Of(loaded, DistortionSettings.Default);
 
     /// <summary>Makes the report with leg-to-radius bounds of the shop's own.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="legToRadius">The bounds.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius)
+    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) => Of(loaded, new DistortionSettings(Guard.NotNull(legToRadius, nameof(legToRadius))));
+
+    /// <summary>Makes the report with what the shop knows of supports and bounds.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <param name="settings">The settings.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DistortionReport Of(LoadedBend loaded, DistortionSettings settings)
     {
-        DistortionFinding? strain = OuterFiberCheck.Of(loaded);
-        DistortionFinding leg = Guard.NotNull(legToRadius, nameof(legToRadius)).Of(loaded);
-        DistortionFinding[] findings = strain is null ? [leg] : [leg, strain];
+        Guard.NotNull(loaded, nameof(loaded));
+        Judgment[] judgments =
+        [
+            Guard.NotNull(settings, nameof(settings)).LegToRadius.Of(loaded),
+            OuterFiberCheck.Judge(loaded),
+            FreeEdgeCheck.Judge(loaded, settings),
+            LegAngleCheck.Judge(loaded, settings),
+            RollOverCheck.Judge(loaded, settings),
+            TwistCheck.Judge(loaded, settings),
+            DishCheck.Judge(loaded, settings),
+            TubeRatioCheck.Judge(loaded, settings),
+            TubeWallCheck.Judge(loaded),
+            TubeOvalityCheck.Judge(loaded, settings),
+            TubeWrinklingCheck.Judge(loaded, settings),
+            PipeWallCheck.Judge(loaded, settings),
+            KeystoneCheck.Judge(loaded),
+            .. settings.Rules.Select(rule => new Judgment(StrainRuleCheck.Of(loaded, rule))),
+        ];
         return new(
             loaded,
-            [.. findings.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Margin)],
-            [.. NotBuilt(loaded.Analysis.Section), .. strain is null ? ["outside face strain: the elongation of the material is not given"] : Array.Empty<string>()]);
+            [.. judgments.Select(judgment => judgment.Finding).OfType<DistortionFinding>().OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Margin)],
+            [.. NotBuilt(loaded.Analysis.Section), .. judgments.Select(judgment => judgment.NotMade).OfType<string>()]);
     }
 
     /// <summary>The worst level and the number of findings.</summary>
@@ -50,30 +74,14 @@ public sealed class DistortionReport
     /// <summary>Forms of distortion that can befall the section and that no check of this library covers.</summary>
     private static IEnumerable<string> NotBuilt(OrientedSection section)
     {
-        SectionFeatures features = section.Features;
-        if (features.WallThickness is not null)
+        if (section.Features.WallThickness is not null && section.Stock is not RoundTube)
         {
-            yield return "flattening of the tube, wrinkles on its inside, thinning of its outside wall";
+            yield return "flattening of the tube and wrinkles on its inside: the formulas are for round tube";
         }
 
-        if (features.Outstands.Any(leg => leg.FreeEdge == FreeEdge.Side))
+        if (!section.Features.OutstandsAreKnown)
         {
-            yield return "opening or closing of the leg that lies along the axis of the ring";
-        }
-
-        if (features.Outstands.Any(leg => leg.FreeEdge == FreeEdge.Inside))
-        {
-            yield return "buckling of the compressed free edge of the radial leg";
-        }
-
-        AreaMoments moments = section.Profile.Moments;
-        if (moments.SecondY > moments.SecondZ * (1 + 1e-9))
-        {
-            yield return "rolling over sideways and thickening of the inside edge, since the bar is bent the hard way";
-        }
-        else if (moments.SecondY > moments.SecondZ * (1 - 1e-9))
-        {
-            yield return "twisting out of its plane while it is bent, since it is no stiffer one way than the other";
+            yield return "legs and walls: nobody said which parts of the outline stand out or are thin";
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Distortion;
 using UnitsNet;
 
 namespace BendMath;
@@ -13,7 +14,7 @@ namespace BendMath;
 /// </remarks>
 public sealed record LegToRadiusCheck
 {
-    private const double Rounding = 1e-12;
+    private const string Validity = "Cold bending of mild steel on a hand bender; says nothing about walls and free edges.";
 
     /// <summary>Makes the check with bounds of the shop's own.</summary>
     /// <param name="lowUpTo">Ratio up to and including which the risk is low, greater than zero.</param>
@@ -44,14 +45,14 @@ public sealed record LegToRadiusCheck
     public DistortionFinding Of(LoadedBend loaded)
     {
         SectionFeatures features = Guard.NotNull(loaded, nameof(loaded)).Analysis.Section.Features;
-        return Of(features.RadialDepth, loaded.InsideRadius, features.WallThickness is not null);
+        return Of(features.RadialDepth, loaded.InsideRadius, features.WallThickness is not null, loaded);
     }
 
     /// <summary>Checks a leg against a radius.</summary>
     /// <param name="radialLeg">Leg, width or diameter in the plane of the ring, greater than zero.</param>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or their ratio is not finite.</exception>
-    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius) => Of(radialLeg, loadedInsideRadius, hollow: false);
+    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius) => Of(radialLeg, loadedInsideRadius, hollow: false, loaded: null);
 
     /// <summary>Largest leg of low risk at a radius.</summary>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
@@ -70,7 +71,7 @@ public sealed record LegToRadiusCheck
     /// <summary>Both bounds.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "leg to radius: low up to {0:0.###}, medium up to {1:0.###}", LowUpTo, MediumUpTo);
 
-    private DistortionFinding Of(Length radialLeg, Length loadedInsideRadius, bool hollow)
+    private DistortionFinding Of(Length radialLeg, Length loadedInsideRadius, bool hollow, LoadedBend? loaded)
     {
         double leg = Guard.Positive(radialLeg, nameof(radialLeg));
         double ratio = leg / Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
@@ -79,7 +80,7 @@ public sealed record LegToRadiusCheck
             throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
         }
 
-        RiskLevel level = ratio <= LowUpTo * (1 + Rounding) ? RiskLevel.Low : ratio <= MediumUpTo * (1 + Rounding) ? RiskLevel.Medium : RiskLevel.High;
+        RiskLevel level = Judgment.Level(ratio, LowUpTo, MediumUpTo);
         string rule = level != RiskLevel.Low ? "For a low risk use a leg of at most {3:0.#} mm or an inside radius of at least {4:0.#} mm while loaded; above {6:0.##} the risk counts as high."
             : hollow ? "Up to {5:0.##} counts as low, which says nothing about the wall."
             : "Up to {5:0.##} such bends usually come out clean.";
@@ -94,6 +95,11 @@ public sealed record LegToRadiusCheck
             LowUpTo,
             MediumUpTo);
         bool practice = level == RiskLevel.Low && LowUpTo == CommonPractice.LowUpTo && !hollow;
-        return new("leg to radius", ratio, LowUpTo, level, sentence, practice ? Sources.CommonPractice : Sources.Setting);
+        return new("leg to radius", ratio, LowUpTo, level, sentence, practice ? Sources.CommonPractice : Sources.Setting, Validity, () =>
+        [
+            Remedies.AtLeastRadius(leg / LowUpTo),
+            Remedies.AtMostLeg("leg", LowUpTo * leg / ratio),
+            loaded is null ? null : Remedies.Orientation(loaded, level, other => Of(other)),
+        ]);
     }
 }

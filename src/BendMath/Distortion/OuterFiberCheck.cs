@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Distortion;
 
 namespace BendMath;
 
@@ -15,17 +16,19 @@ public static class OuterFiberCheck
     /// <summary>Checks a loaded bend; null when the elongation of the material is unknown.</summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded)
+    public static DistortionFinding? Of(LoadedBend loaded) => Judge(Guard.NotNull(loaded, nameof(loaded))).Finding;
+
+    internal static Judgment Judge(LoadedBend loaded)
     {
-        BarMaterial material = Guard.NotNull(loaded, nameof(loaded)).Analysis.Material;
+        BarMaterial material = loaded.Analysis.Material;
         if (material.Elongation is not { } elongation)
         {
-            return null;
+            return Judgment.Missing("outside face strain: the elongation of the material is not given");
         }
 
         double strain = loaded.OuterFiberStrain.DecimalFractions;
         double limit = LowShare * elongation.DecimalFractions;
-        RiskLevel level = strain <= limit ? RiskLevel.Low : strain <= 2 * limit ? RiskLevel.Medium : RiskLevel.High;
+        RiskLevel level = Judgment.Level(strain, limit, 2 * limit);
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "The outside face stretches {0:0.0} %; {1} breaks at about {2:0.#} %, and up to half of that counts as low.{3}",
@@ -33,6 +36,7 @@ public static class OuterFiberCheck
             material.Name,
             elongation.Percent,
             level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks off the edge.");
-        return new("outside face strain", strain, limit, level, sentence, Sources.Setting);
+        return new DistortionFinding(
+            "outside face strain", strain, limit, level, sentence, Sources.Setting, "Sound edges; a sheared or notched edge cracks earlier.", () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
     }
 }

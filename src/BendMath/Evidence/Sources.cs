@@ -206,6 +206,39 @@ public static class Sources
     /// <summary>The fillet rule for angles of the AISC tables, fitted to their printed values.</summary>
     public static Source AiscFilletFit { get; } = new("bendmath-aisc-fillets", "BendMath documentation, Standard sizes", SourceKind.Derived);
 
+    /// <summary>Lateral buckling of bars bent about their stiffer axis, straight and curved.</summary>
+    public static Source TimoshenkoGere { get; } = new("timoshenko-gere-lateral", "S. P. Timoshenko, J. M. Gere, Theory of Elastic Stability, 2nd ed., lateral buckling of beams and of curved bars in pure bending", SourceKind.FromMemory);
+
+    /// <summary>Buckling of plates beyond yield, deformation theory.</summary>
+    public static Source PlasticPlateBuckling { get; } = new("gerard-stowell", "E. Z. Stowell, A Unified Theory of Plastic Buckling of Columns and Plates, NACA Report 898 (1948); G. Gerard, Introduction to Structural Stability Theory (1962)", SourceKind.FromMemory);
+
+    /// <summary>Wrinkling strain of a compressed pipe wall in pipeline practice.</summary>
+    public static Source PipelineWrinkling { get; } = new("pipeline-wrinkling", "Wrinkling of the free wall of a cylinder beyond yield (G. Gerard), and the rule 0.5·t/D of pipeline practice", SourceKind.FromMemory);
+
+    /// <summary>Flattening of a bent elastic tube.</summary>
+    public static Source Brazier1927 { get; } = new("brazier-1927", "L. G. Brazier, On the Flexure of Thin Cylindrical Shells and Other Thin Sections, Proc. R. Soc. A 116 (1927) 104-114; ovality up to 8 % as in pipe codes (UFC/UFGS, the figures of ASME B31.1)", SourceKind.FromMemory);
+
+    /// <summary>Wall thickness of a bent tube at constant volume.</summary>
+    public static Source Tang2000 { get; } = new("tang-2000", "N. C. Tang, Plastic-deformation analysis in tube bending, Int. J. Pressure Vessels and Piping 77 (2000) 751-759", SourceKind.FromMemory);
+
+    /// <summary>Pipe wall to order before bending.</summary>
+    public static Source PipeBendWall { get; } = new("ufgs-pipe-bends", "UFC/UFGS, Table 5-4, wall thickness of pipe before bending, the figures of ASME B31.1", SourceKind.Published);
+
+    /// <summary>Least bend radius of tube.</summary>
+    public static Source GrooverTube { get; } = new("groover-tube", "M. P. Groover, Fundamentals of Modern Manufacturing, bending of tube stock: about 1.5 diameters with a mandrel, 3 without", SourceKind.Published);
+
+    /// <summary>Distortion of rolled sections.</summary>
+    public static Source ModernSteel2019 { get; } = new("modern-steel-2019", "Modern Steel Construction, April 2019, p. 42: no accepted tolerance for distortion of the section; 5 % is used in house", SourceKind.Published);
+
+    /// <summary>Cold forming of plate in ship structures.</summary>
+    public static Source IacsColdForming { get; } = new("iacs-csr-cold-forming", "IACS Common Structural Rules, cold forming of plate: inside radius of 10 t, 4.5 t, never below 2 t", SourceKind.Published);
+
+    /// <summary>Strain of pressure parts that calls for heat treatment.</summary>
+    public static Source AsmeFiberStrain { get; } = new("asme-viii-ucs-79", "ASME BPVC Section VIII, UCS-79: 5 % extreme fiber strain", SourceKind.FromMemory);
+
+    /// <summary>Distortion checks derived in this library's documentation (concepts/distortion).</summary>
+    public static Source DistortionChecks { get; } = new("bendmath-distortion", "BendMath documentation, Distortion", SourceKind.Derived);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -222,5 +255,7 @@ public static class Sources
         En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
         En10056Tables, HollowSectionTables, En10060Rounds, En10059Squares, En10058Flats, PipeSchedule40,
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
+        TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
+        ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
     ];
 }

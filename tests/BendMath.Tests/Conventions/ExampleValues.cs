@@ -23,6 +23,8 @@ internal static class ExampleValues
 
     private static readonly LoadedBend Elastic = BendAnalysis.Of(Flat.EasyWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMeters(50)));
 
+    private static readonly LoadedBend OnEdge = BendAnalysis.Of(Flat.HardWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+
     private static readonly Die Die250 = new("250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
 
     private static readonly DieRack Rack = new([Die250, new("300", Length.FromMillimeters(300), StampedFace.OutsideOfBar)]);
@@ -135,6 +137,10 @@ internal static class ExampleValues
         LegToRadiusCheck.CommonPractice,
         Plan.Ring.Distortion,
         Plan.Ring.Distortion.Findings[0],
+        Plan.Ring.Distortion.Advice[0],
+        DistortionSettings.Default,
+        LateralBuckling.Of(OnEdge, DistortionSettings.Default)!,
+        OnEdge,
         Job,
         Plan,
         Plan.Ring,
@@ -194,6 +200,10 @@ internal static class ExampleValues
         ["inside"] = Length.FromMillimeters(2),
         ["leg"] = Length.FromMillimeters(30),
         ["width"] = Length.FromMillimeters(25),
+        ["radiusOverDiameter"] = 4.5,
+        ["diameter"] = Length.FromMillimeters(25),
+        ["largest"] = Length.FromMillimeters(26),
+        ["smallest"] = Length.FromMillimeters(24),
         ["thickness"] = Length.FromMillimeters(3),
         ["wall"] = Length.FromMillimeters(2),
         ["outsideDiameter"] = Length.FromMillimeters(25),

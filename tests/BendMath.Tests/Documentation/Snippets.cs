@@ -165,6 +165,30 @@ public sealed class Snippets
         Assert.Equal(Promised("standard-size"), printed);
     }
 
+    [Fact]
+    public void Distortion_report()
+    {
+        #region distortion
+        var steel = new BarMaterial(
+            "mild steel",
+            new LinearHardening(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290), Pressure.FromMegapascals(1500)),
+            Density.FromKilogramsPerCubicMeter(7850),
+            elongation: Ratio.FromPercent(26));
+        var flat = new FlatBar(width: Length.FromMillimeters(25), thickness: Length.FromMillimeters(5));
+        var bend = BendAnalysis.Of(flat.HardWay, steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+
+        // The bender guides the bar sideways every 200 mm.
+        var report = DistortionReport.Of(bend, new DistortionSettings(unsupportedLength: Length.FromMillimeters(200)));
+        var worst = report.Findings[0];
+        Console.WriteLine($"{worst.Check}: {worst.Level}"); // rolling over: High
+        Console.WriteLine(string.Join("; or ", report.Advice)); // guide the bar sideways at least every 24.77 mm; or lay it otherwise (easy way), which makes another ring
+        Console.WriteLine(LateralBuckling.Of(bend, DistortionSettings.Default)); // buckles sideways at 49.5 mm between supports
+        #endregion
+
+        string[] printed = [$"{worst.Check}: {worst.Level}", string.Join("; or ", report.Advice), LateralBuckling.Of(bend, DistortionSettings.Default)!.ToString()];
+        Assert.Equal(Promised("distortion"), printed);
+    }
+
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>
     private static IEnumerable<string> Promised(string region) => Region(region)
         .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))

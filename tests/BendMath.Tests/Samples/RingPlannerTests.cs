@@ -239,8 +239,11 @@ public sealed class RingPlannerTests
     }
 
     [Fact]
-    public void Distortion_nobody_checks_is_printed_beside_a_low_risk() =>
-        Assert.Contains("Risk LOW, as far as it is checked", Words(Jobs()[0]), StringComparison.Ordinal);
+    public void Distortion_nobody_checks_is_printed_beside_the_risk()
+    {
+        Assert.Contains("Risk HIGH, as far as it is checked", Words(Jobs()[0]), StringComparison.Ordinal);
+        Assert.Contains("To lower the worst back the leg on the side", Words(Jobs()[0]), StringComparison.Ordinal);
+    }
 
     private static string Words(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 

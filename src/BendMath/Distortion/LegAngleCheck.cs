@@ -1,0 +1,96 @@
+using System.Globalization;
+using BendMath.Distortion;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// Change of the angle between the legs: the stress along the ring pushes the leg that lies along its axis to or from the center, and it curls unless it is
+/// backed. Immutable and thread-safe.
+/// </summary>
+/// <remarks>
+/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+/// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
+/// Source: <see cref="Sources.DistortionChecks"/>
+/// </remarks>
+public static class LegAngleCheck
+{
+    private const double Low = 0.25;
+
+    private const double Medium = 0.5;
+
+    private const string Validity = "A strip of a cylinder clamped along the heel, elastic; derived, no measurement was found. The bounds are settings.";
+
+    /// <summary>Checks a loaded bend; null when no leg lies along the axis of the ring.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <param name="settings">Whether the leg is backed.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+
+    /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
+    /// <param name="ratio">b²/(R·t), zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not finite.</exception>
+    public static double EffectivePart(double ratio) => Part(Guard.NonNegative(ratio, nameof(ratio)));
+
+    /// <summary>The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies along that axis.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    public static Length? EffectiveLeg(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg
+        ? Length.FromMeters(leg.Thickness.Meters / 2 + Width(leg) * Part(Ratio(loaded, leg)))
+        : null;
+
+    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    {
+        if (Longest(loaded) is not { } leg)
+        {
+            return default;
+        }
+
+        double ratio = Ratio(loaded, leg);
+        double t = leg.Thickness.Meters;
+        RiskLevel level = settings.AxialLegBacked ? RiskLevel.Low : Judgment.Level(ratio, Low, Medium);
+        bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "The leg along the axis of the ring is {0} and pushed {1} the center; b²/(R·t) is {2:0.00}, and {3:0} % of its width takes full part.{4}",
+            pulled ? "stretched" : "compressed",
+            pulled ? "toward" : "away from",
+            ratio,
+            100 * Part(ratio),
+            settings.AxialLegBacked ? " Backed, it cannot curl."
+                : level == RiskLevel.Low ? " Up to 0.25 it hardly curls."
+                : " It curls and the angle changes unless the leg is backed from that side.");
+        return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+        [
+            Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
+            loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),
+            Remedies.AtMostLeg("leg along the axis of the ring", Math.Sqrt(Low * loaded.State.InsideRadius * t) + t / 2),
+            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+        ]);
+    }
+
+    private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands
+        .Where(leg => leg.FreeEdge == FreeEdge.Side).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
+
+    private static double Width(Outstand leg) => leg.Length.Meters - leg.Thickness.Meters / 2;
+
+    private static double Ratio(LoadedBend loaded, Outstand leg) =>
+        Width(leg) * Width(leg) / ((loaded.State.InsideRadius + LevelOf(loaded, leg.Thickness.Meters)) * leg.Thickness.Meters);
+
+    /// <summary>The middle of the leg: at the outside face where a radial leg points inward, else at the inside face, where the radius is least.</summary>
+    private static double LevelOf(LoadedBend loaded, double thickness)
+    {
+        IReadOnlyList<Outstand> legs = loaded.Analysis.Section.Features.Outstands;
+        bool outside = legs.Any(leg => leg.FreeEdge == FreeEdge.Inside) && !legs.Any(leg => leg.FreeEdge == FreeEdge.Outside);
+        return outside ? loaded.Analysis.Section.Height - thickness / 2 : thickness / 2;
+    }
+
+    /// <summary>For long legs both hyperbolic functions overflow; their quotient is 1 long before.</summary>
+    private static double Part(double ratio)
+    {
+        double two = 2 * Math.Sqrt(Math.Sqrt(3 * (1 - 0.3 * 0.3)) * ratio);
+        return two == 0 ? 1
+            : two > 100 ? 2 / two
+            : (Math.Sinh(two) + Math.Sin(two)) / (two / 2 * (Math.Cosh(two) + Math.Cos(two) + 2));
+    }
+}

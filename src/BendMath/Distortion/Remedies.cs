@@ -1,0 +1,104 @@
+using System.Globalization;
+
+namespace BendMath.Distortion;
+
+/// <summary>Finds what lowers a risk by making the check again with one thing changed, so that the number it hands out is one that passes.</summary>
+internal static class Remedies
+{
+    private const double WidestMeters = 1e6;
+
+    /// <summary>The least inside radius at which the check finds nothing; the risk falls with the radius. Null when none is found, and for a bar that is pulled.</summary>
+    public static DistortionRemedy? Radius(LoadedBend loaded, Func<LoadedBend, Judgment> check)
+    {
+        if (loaded.IsPulled)
+        {
+            return null;
+        }
+
+        double low = loaded.State.InsideRadius;
+        double high = low;
+        do
+        {
+            low = high;
+            high = 2 * low;
+            if (high > WidestMeters)
+            {
+                return null;
+            }
+        }
+        while (!check(loaded.Analysis.LoadedToInside(high)).IsHarmless);
+
+        while (high > low * (1 + 1e-6))
+        {
+            double middle = Math.Sqrt(low * high);
+            if (check(loaded.Analysis.LoadedToInside(middle)).IsHarmless)
+            {
+                high = middle;
+            }
+            else
+            {
+                low = middle;
+            }
+        }
+
+        return AtLeastRadius(high);
+    }
+
+    public static DistortionRemedy AtLeastRadius(double meters)
+    {
+        double value = RoundedUp(meters);
+        return new(RemedyKind.Radius, Text("use an inside radius of at least {0} mm while loaded", value), value);
+    }
+
+    public static DistortionRemedy AtMostLeg(string name, double meters)
+    {
+        double value = RoundedDown(meters);
+        return new(RemedyKind.Leg, Text("use a " + name + " of at most {0} mm", value), value);
+    }
+
+    public static DistortionRemedy AtLeastThickness(string name, double meters)
+    {
+        double value = RoundedUp(meters);
+        return new(RemedyKind.Thickness, Text("use a " + name + " of at least {0} mm", value), value);
+    }
+
+    public static DistortionRemedy AtMostDistance(double meters)
+    {
+        double value = RoundedDown(meters);
+        return new(RemedyKind.SupportDistance, Text("guide the bar sideways at least every {0} mm", value), value);
+    }
+
+    public static DistortionRemedy Support(string sentence) => new(RemedyKind.Support, sentence);
+
+    /// <summary>Another orientation of the same stock that lowers the level at the same inside radius; the one that lowers it most. Null when there is none.</summary>
+    public static DistortionRemedy? Orientation(LoadedBend loaded, RiskLevel level, Func<LoadedBend, Judgment> check)
+    {
+        if (loaded.IsPulled || loaded.Analysis.Section.Stock is not BarStock stock)
+        {
+            return null;
+        }
+
+        OrientedSection? best = null;
+        RiskLevel lowest = level;
+        foreach (OrientedSection other in stock.Orientations)
+        {
+            Judgment judgment = check(BendAnalysis.Of(other, loaded.Analysis.Material, loaded.Analysis.StressState).LoadedToInside(loaded.State.InsideRadius));
+            if (judgment.NotMade is null && (judgment.Finding?.Level ?? RiskLevel.Low) < lowest)
+            {
+                best = other;
+                lowest = judgment.Finding?.Level ?? RiskLevel.Low;
+            }
+        }
+
+        return best is null ? null : new(RemedyKind.Orientation, $"lay it otherwise ({best.Orientation}), which makes another ring", section: best);
+    }
+
+    private static string Text(string format, double meters) => string.Format(CultureInfo.InvariantCulture, format, (meters * 1e3).ToString("0.#####", CultureInfo.InvariantCulture));
+
+    // Four digits, to the safe side, so that the printed number is the one that passes.
+    private static double RoundedUp(double meters) => Math.Ceiling(meters / Step(meters) * (1 - 1e-12)) * Step(meters);
+
+    private static double RoundedDown(double meters) => Math.Floor(meters / Step(meters) * (1 + 1e-12)) * Step(meters);
+
+    private static double Step(double meters) => Math.Pow(10, Math.Floor(Math.Log10(meters)) - 3);
+}

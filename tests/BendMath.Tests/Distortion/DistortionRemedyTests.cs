@@ -1,0 +1,102 @@
+using UnitsNet;
+using static BendMath.Tests.Distortion.Bends;
+
+namespace BendMath.Tests.Distortion;
+
+/// <summary>Whatever a finding offers lowers it when it is applied, and for every check there is a finding that offers something.</summary>
+public sealed class DistortionRemedyTests
+{
+    private static readonly DistortionSettings Asked = new(
+        unsupportedLength: Mm(2000),
+        requiredWall: Mm(3.1),
+        rules: [StrainRule.FivePercent, StrainRule.TenThicknesses, StrainRule.FourAndHalfThicknesses, StrainRule.TwoThicknesses]);
+
+    private static readonly LoadedBend[] Doubtful =
+    [
+        At(RimAngle.FlangeOut, 100),
+        At(RimAngle.FlangeOut, 240),
+        At(RimAngle.FlangeIn, 100),
+        At(RimAngle.HeelOut, 240),
+        At(Flat.HardWay, 40),
+        At(new RoundBar(Mm(10)).Section, 60),
+        At(new SquareBar(Mm(12)).Section, 150),
+        At(Tube.Section, 60),
+        At(Tube.Section, 30),
+        At(Tube.Section, 120),
+        At(new RoundTube(Mm(41), Mm(1)).Section, 150),
+    ];
+
+    [Fact]
+    public void Every_remedy_lowers_its_finding()
+    {
+        HashSet<(string, RemedyKind)> applied = [];
+        foreach (LoadedBend bend in Doubtful)
+        {
+            foreach (DistortionFinding finding in DistortionReport.Of(bend, Asked).Findings)
+            {
+                foreach (DistortionRemedy remedy in finding.Remedies)
+                {
+                    DistortionFinding? after = Apply(bend, remedy).Find(finding.Check);
+                    Assert.True((after?.Level ?? RiskLevel.Low) < finding.Level, $"{bend}: {finding}. {remedy} leaves {after}");
+                    Assert.True(remedy.Kind is RemedyKind.Support or RemedyKind.Orientation || after is null || after.Level == RiskLevel.Low, $"{bend}: {remedy} leaves {after}");
+                    applied.Add((finding.Check, remedy.Kind));
+                }
+            }
+        }
+
+        string[] checks =
+        [
+            "compressed free edge", "dish", "extreme fiber strain of 5 %", "inside radius of 10 depths", "inside radius of 2 depths", "inside radius of 4.5 depths", "keystoning", "leg angle",
+            "leg to radius", "outside face strain", "pipe wall to order", "rolling over", "tube ovality", "tube radius in diameters", "tube wall thinning", "tube wrinkling", "twist",
+        ];
+        Assert.Equal(checks, applied.Select(pair => pair.Item1).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(Enum.GetValues<RemedyKind>(), applied.Select(pair => pair.Item2).Distinct().Order());
+    }
+
+    /// <summary>The printed number is the one that passes, and not far on the safe side.</summary>
+    [Fact]
+    public void A_least_radius_is_the_least()
+    {
+        DistortionFinding finding = DistortionReport.Of(At(RimAngle.FlangeIn, 100)).Find("compressed free edge")!;
+        DistortionRemedy wider = finding.Remedies.Single(remedy => remedy.Kind == RemedyKind.Radius);
+        double radius = wider.Value!.Value.Millimeters;
+        Assert.Contains(FormattableString.Invariant($"{radius:0.#####} mm"), wider.Sentence, StringComparison.Ordinal);
+        Assert.Equal(RiskLevel.Low, FreeEdgeCheck.Of(At(RimAngle.FlangeIn, radius), DistortionSettings.Default)!.Level);
+        Assert.Equal(RiskLevel.Medium, FreeEdgeCheck.Of(At(RimAngle.FlangeIn, 0.998 * radius), DistortionSettings.Default)!.Level);
+    }
+
+    [Fact]
+    public void The_report_gives_the_advice_of_its_worst_finding()
+    {
+        DistortionReport report = DistortionReport.Of(At(RimAngle.FlangeIn, 100));
+        Assert.Equal(report.Findings[0].Remedies, report.Advice);
+        Assert.NotEmpty(report.Advice);
+        Assert.Equal(report.Findings.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Margin), report.Findings);
+        Assert.Empty(DistortionReport.Of(At(Flat.EasyWay, 400)).Advice);
+    }
+
+    private static DistortionReport Apply(LoadedBend bend, DistortionRemedy remedy)
+    {
+        double inside = bend.InsideRadius.Millimeters;
+        OrientedSection section = bend.Analysis.Section;
+        return remedy.Kind switch
+        {
+            RemedyKind.Radius => DistortionReport.Of(At(section, remedy.Value!.Value.Millimeters), Asked),
+            RemedyKind.Leg => DistortionReport.Of(At(WithDepth(section, remedy.Value!.Value), inside), Asked),
+            RemedyKind.Thickness => DistortionReport.Of(At(new RoundTube(section.Depth, remedy.Value!.Value).Section, inside), Asked),
+            RemedyKind.Orientation => DistortionReport.Of(At(remedy.Section!, inside), Asked),
+            RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(unsupportedLength: remedy.Value)),
+            _ => DistortionReport.Of(bend, new DistortionSettings(freeEdgeSupported: true, axialLegBacked: true, tubeSupported: true, release: Release.HeldFlat)),
+        };
+    }
+
+    private static OrientedSection WithDepth(OrientedSection section, Length depth) => section.StockName switch
+    {
+        ['a', ..] when section.Orientation == "heel out" => new CustomBar("block", new Outline([OutlineLoop.Polygon([new(Mm(0), Mm(0)), new(Mm(10), Mm(0)), new(Mm(10), depth), new(Mm(0), depth)])])).AsDrawn,
+        ['a', ..] => section.Orientation == "flange in" ? new EqualAngle(depth, Mm(3), AngleFillets.Sharp).FlangeIn : new EqualAngle(depth, Mm(3), AngleFillets.Sharp).FlangeOut,
+        ['f', ..] => depth > Mm(5) ? new FlatBar(depth, Mm(5)).HardWay : new SquareBar(depth).Section,
+        ['r', 'o', 'u', 'n', 'd', ' ', 't', ..] => new RoundTube(depth, depth / 10).Section,
+        ['r', ..] => new RoundBar(depth).Section,
+        _ => new SquareBar(depth).Section,
+    };
+}

@@ -1,0 +1,85 @@
+using MathNet.Numerics.LinearAlgebra;
+using static BendMath.Tests.Distortion.Bends;
+
+namespace BendMath.Tests.Distortion;
+
+public sealed class LegAngleCheckTests
+{
+    /// <summary>The strip of a cylinder solved by finite differences (MathNet): u⁗ + 4λ⁴u = 0, u = 1 and u′ = 0 at the heel, no moment and no force at the edge.</summary>
+    [Theory]
+    [InlineData(0.25)]
+    [InlineData(0.5)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(8)]
+    public void The_effective_part_is_that_of_a_strip_of_a_cylinder(double ratio)
+    {
+        double coarse = Strip(ratio, 200);
+        double fine = Strip(ratio, 400);
+        Near.Relative(fine + (fine - coarse) / 3, LegAngleCheck.EffectivePart(ratio), 1e-4);
+    }
+
+    /// <summary>Rounded figures derived for such a strip; cf. the effective width of curved flanges, H. Bleich 1933, from memory.</summary>
+    [Theory]
+    [InlineData(0.25, 0.97)]
+    [InlineData(0.5, 0.89)]
+    [InlineData(1, 0.71)]
+    [InlineData(2, 0.51)]
+    public void The_effective_part_has_its_round_figures(double ratio, double part) => Near.Absolute(part, LegAngleCheck.EffectivePart(ratio), 0.005);
+
+    [Fact]
+    public void A_backed_leg_keeps_its_angle()
+    {
+        LoadedBend rim = At(RimAngle.FlangeOut, 240);
+        DistortionFinding free = LegAngleCheck.Of(rim, DistortionSettings.Default)!;
+        Near.Relative(28.5 * 28.5 / (241.5 * 3), free.Demand, 1e-12);
+        Assert.Equal(RiskLevel.High, free.Level);
+        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(axialLegBacked: true))!.Level);
+        Near.Relative(1.5 + 28.5 * LegAngleCheck.EffectivePart(free.Demand), LegAngleCheck.EffectiveLeg(rim)!.Value.Millimeters, 1e-12);
+        Assert.Null(LegAngleCheck.EffectiveLeg(At(Flat.HardWay, 240)));
+    }
+
+    /// <summary>With the flange in, the leg lies at the outside face, is stretched and pulled toward the center; its radius is that of its middle.</summary>
+    [Fact]
+    public void A_stretched_leg_is_pushed_toward_the_center()
+    {
+        DistortionFinding finding = LegAngleCheck.Of(At(RimAngle.FlangeIn, 240), DistortionSettings.Default)!;
+        Assert.Contains("stretched and pushed toward the center", finding.Sentence, StringComparison.Ordinal);
+        Near.Relative(28.5 * 28.5 / (268.5 * 3), finding.Demand, 1e-12);
+    }
+
+    private static double Strip(double ratio, int steps)
+    {
+        double h = 1.0 / steps;
+        double foundation = 4 * 3 * (1 - 0.09) * ratio * ratio;
+        int size = steps + 5;
+        Matrix<double> matrix = Matrix<double>.Build.Dense(size, size);
+        Vector<double> right = Vector<double>.Build.Dense(size);
+
+        // Unknown i + 2 is u(i·h), with two points beyond either end.
+        for (int i = 0; i <= steps; i++)
+        {
+            int row = i + 2;
+            double[] fourth = [1, -4, 6, -4, 1];
+            for (int k = 0; k < 5; k++)
+            {
+                matrix[row, row + k - 2] += fourth[k];
+            }
+
+            matrix[row, row] += foundation * h * h * h * h;
+        }
+
+        matrix.ClearRow(2);
+        matrix[2, 2] = 1;
+        right[2] = 1;
+        (matrix[0, 1], matrix[0, 3]) = (-1, 1);
+
+        // The field equation at the heel fixes the outermost point there, which nothing else uses.
+        matrix[1, 0] = 1;
+        int last = steps + 2;
+        (matrix[last + 1, last - 1], matrix[last + 1, last], matrix[last + 1, last + 1]) = (1, -2, 1);
+        (matrix[last + 2, last - 2], matrix[last + 2, last - 1], matrix[last + 2, last + 1], matrix[last + 2, last + 2]) = (-1, 2, -2, 1);
+        Vector<double> u = matrix.Solve(right);
+        return h * (u.SubVector(2, steps + 1).Sum() - (u[2] + u[last]) / 2);
+    }
+}
