@@ -30,6 +30,11 @@ public static class FreeEdgeCheck
     /// <param name="hingeOverEdge">Strain at the hinge over that of the free edge, −1 to 1: 1 for even compression.</param>
     /// <exception cref="ArgumentNullException">The law is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <remarks>
+    /// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg; (t/b)²/3 for even compression.
+    /// Range: a long free leg, hinged along the heel.
+    /// Source: <see cref="Sources.PlasticPlateBuckling"/>
+    /// </remarks>
     public static Ratio CriticalStrain(StressStrainLaw law, Length width, Length thickness, double hingeOverEdge)
     {
         Guard.NotNull(law, nameof(law));

@@ -27,6 +27,11 @@ public static class KeystoneCheck
     /// <param name="thickness">Thickness before, greater than zero.</param>
     /// <param name="strain">Strain along the bar, tension positive, greater than −100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <remarks>
+    /// Equation: t(e) = t/√(1 + e).
+    /// Range: constant volume, the bar free to change its thickness.
+    /// Source: <see cref="Sources.ModernSteel2019"/>
+    /// </remarks>
     public static Length ThicknessAfter(Length thickness, Ratio strain)
     {
         double t = Guard.Positive(thickness, nameof(thickness));

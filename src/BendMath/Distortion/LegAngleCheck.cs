@@ -30,11 +30,21 @@ public static class LegAngleCheck
     /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
     /// <param name="ratio">b²/(R·t), zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not finite.</exception>
+    /// <remarks>
+    /// Equation: (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+    /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
     public static double EffectivePart(double ratio) => Part(Guard.NonNegative(ratio, nameof(ratio)));
 
     /// <summary>The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies along that axis.</summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    /// <remarks>
+    /// Equation: b times the effective part at b²/(R·t), and the thickness of the radial leg.
+    /// Range: as <see cref="EffectivePart"/>.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
     public static Length? EffectiveLeg(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg
         ? Length.FromMeters(leg.Thickness.Meters / 2 + Width(leg) * Part(Ratio(loaded, leg)))
         : null;

@@ -39,6 +39,11 @@ public static class TubeWallCheck
     /// <param name="middleRadius">Radius of the bend to the middle of the tube, greater than half the diameter.</param>
     /// <param name="flow">How freely the wall flows.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <remarks>
+    /// Equation: t·R/(R + D/2) with the circumference kept, t·√(R/(R + D/2)) with the wall free.
+    /// Range: constant volume, neutral axis in the middle.
+    /// Source: <see cref="Sources.Tang2000"/>
+    /// </remarks>
     public static Length OutsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) => Wall(wall, diameter, middleRadius, flow, 1);
 
     /// <summary>Wall at the inside of a bend.</summary>
@@ -47,6 +52,11 @@ public static class TubeWallCheck
     /// <param name="middleRadius">Radius of the bend to the middle of the tube, greater than half the diameter.</param>
     /// <param name="flow">How freely the wall flows.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <remarks>
+    /// Equation: t·R/(R − D/2) with the circumference kept, t·√(R/(R − D/2)) with the wall free.
+    /// Range: constant volume, neutral axis in the middle.
+    /// Source: <see cref="Sources.Tang2000"/>
+    /// </remarks>
     public static Length InsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) => Wall(wall, diameter, middleRadius, flow, -1);
 
     internal static Judgment Judge(LoadedBend loaded)

@@ -27,6 +27,11 @@ public static class TubeWrinklingCheck
     /// <param name="wall">Wall, greater than zero and less than half the diameter.</param>
     /// <exception cref="ArgumentNullException">The law is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
+    /// <remarks>
+    /// Equation: e_cr = (2/3)·(t/r)·√(E_t/E_s), moduli at that strain.
+    /// Range: a free wall.
+    /// Source: <see cref="Sources.PipelineWrinkling"/>
+    /// </remarks>
     public static Ratio CriticalStrain(StressStrainLaw law, Length outsideDiameter, Length wall)
     {
         Guard.NotNull(law, nameof(law));
