@@ -21,6 +21,10 @@ internal static class Planner
           RingPlanner --help          print this
 
         Lengths in a file are text with a unit: "30 mm", "1 1/4 in", "2 ft 3 in".
+        The bar is a standard size, { "size": "L 50x50x5" }, with "system" where two list it,
+        or a shape with its dimensions, { "shape": "flat", "width": "25 mm", "thickness": "5 mm" }:
+        equal angle, unequal angle, flat, square, round, hexagon, round tube, square tube,
+        rectangular tube, channel, tee. The words of each are in docs/recipes/job-files.md.
         Exit code: 0 when planned, 2 when the options or the file are wrong.
         """;
 

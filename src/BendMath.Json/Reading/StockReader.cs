@@ -1,112 +1,94 @@
-using UnitsNet;
-
 namespace BendMath.Json.Reading;
 
-/// <summary>Reads the bar and how it lies.</summary>
+/// <summary>Reads the bar, by its shape or by the designation of a standard size, and how it lies.</summary>
 internal static class StockReader
 {
     public const string Example = "\"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }";
 
     private static readonly Dictionary<string, Shape> Shapes = new(StringComparer.Ordinal)
     {
-        ["equal angle"] = new(Angle, "flange out", "flange in", "heel in", "heel out"),
-        ["flat"] = new(Flat, "easy way", "hard way"),
-        ["square"] = new(stock => stock.Length("side", "12 mm") is { } side ? stock.Build(() => new SquareBar(side)) : null, string.Empty, "on the diagonal"),
-        ["round"] = new(stock => stock.Length("diameter", "10 mm") is { } diameter ? stock.Build(() => new RoundBar(diameter)) : null),
-        ["round tube"] = new(Tube),
+        ["equal angle"] = new(ShapeReader.EqualAngle, "flange out", "flange in", "heel in", "heel out"),
+        ["unequal angle"] = new(ShapeReader.UnequalAngle, "long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"),
+        ["flat"] = new(ShapeReader.Flat, "easy way", "hard way"),
+        ["square"] = new(ShapeReader.Square, string.Empty, "on the diagonal"),
+        ["round"] = new(ShapeReader.Round, string.Empty),
+        ["hexagon"] = new(ShapeReader.Hexagon, "on the flat", "on the corner"),
+        ["round tube"] = new(ShapeReader.RoundTube, string.Empty),
+        ["square tube"] = new(ShapeReader.SquareTube, string.Empty),
+        ["rectangular tube"] = new(ShapeReader.RectangularTube, "easy way", "hard way"),
+        ["channel"] = new(ShapeReader.Channel, "flanges out (easy way)", "flanges in (easy way)", "hard way"),
+        ["tee"] = new(ShapeReader.Tee, "stem out", "stem in", "stem up"),
     };
 
-    /// <summary>The words for shapes and, for each, the ways it can lie; none for a shape that lies one way only. An empty one is meant where the file names none.</summary>
+    /// <summary>The words for shapes and, for each, the ways it can lie. An empty one is meant where the file names none.</summary>
     public static IReadOnlyDictionary<string, string[]> Orientations { get; } = Shapes.ToDictionary(pair => pair.Key, pair => pair.Value.Orientations);
 
     /// <summary>Reads <c>stock</c> and <c>orientation</c> of a job or a measured ring.</summary>
     public static OrientedSection? Read(JobObject owner)
     {
-        string? shape = null;
+        (string Name, string[] Ways)? kind = null;
         BarStock? bar = null;
         if (owner.Object("stock", Example) is { } stock)
         {
-            shape = stock.Word("shape", [.. Shapes.Keys]);
-            if (shape is null)
+            if (stock.Has("size"))
             {
-                owner.Find("orientation");
-                return null;
+                StandardSize? size = Size(stock);
+                bar = size?.Stock;
+                kind = size is null ? null : (size.FullName, [.. size.Stock.Orientations.Select(section => section.Orientation)]);
+                stock.Close();
             }
-
-            bar = Shapes[shape].Read(stock);
-            stock.Close();
+            else if (stock.Word("shape", [.. Shapes.Keys]) is { } shape)
+            {
+                bar = Shapes[shape].Read(stock);
+                kind = (shape, Shapes[shape].Orientations);
+                stock.Close();
+            }
         }
 
-        JsonPart? lies = owner.Find("orientation");
-        if (shape is null)
+        if (kind is { } known)
         {
-            return null;
+            return Orientation(owner, known.Name, known.Ways, bar);
         }
 
-        string[] ways = [.. Shapes[shape].Orientations.Where(way => way.Length > 0)];
-        if (lies is null && ways.Length < Shapes[shape].Orientations.Length)
+        owner.Find("orientation");
+        return null;
+    }
+
+    private static OrientedSection? Orientation(JobObject owner, string name, string[] all, BarStock? bar)
+    {
+        JsonPart? lies = owner.Find("orientation");
+        string[] ways = [.. all.Where(way => way.Length > 0)];
+        if (lies is null && ways.Length < all.Length)
         {
             return bar?.Orientations[0];
         }
 
         if (ways.Length == 0)
         {
-            if (lies is not null)
-            {
-                owner.Fault("orientation", $"\"orientation\" must be left out, because {shape} lies one way only, but is {lies.Described}.");
-            }
-
-            return bar?.Orientations[0];
+            owner.Fault("orientation", $"\"orientation\" must be left out, because {name} lies one way only, but is {lies!.Described}.");
+            return null;
         }
 
         string? way = owner.Word("orientation", ways);
         return way is null ? null : bar?.Orientations.First(section => section.Orientation == way);
     }
 
-    private static EqualAngle? Angle(JobObject stock)
+    private static StandardSize? Size(JobObject stock)
     {
-        Length? leg = stock.Length("leg", "30 mm");
-        Length? thickness = stock.Length("thickness", "3 mm");
-        bool sharp = stock.OptionalWord("corners", "sharp") is not null;
-        bool hasCorners = stock.Has("corners");
-        bool hasRadius = stock.Has("root radius") || stock.Has("toe radius");
-        Length? root = null;
-        Length? toe = null;
-        if (hasRadius || !hasCorners)
-        {
-            root = stock.OptionalLength("root radius", "5 mm", zero: true);
-            toe = stock.OptionalLength("toe radius", "2.5 mm", zero: true);
-        }
-
-        if (hasCorners && hasRadius)
-        {
-            stock.Fault("corners", "\"corners\" must be left out where \"root radius\" or \"toe radius\" is given.");
-        }
-        else if (!hasCorners && !(stock.Has("root radius") && stock.Has("toe radius")))
-        {
-            stock.Fault(null, "An angle needs both \"root radius\" and \"toe radius\", or \"corners\": \"sharp\" for none.");
-        }
-
-        if (!stock.Sound || leg is not { } a || thickness is not { } t)
+        string? designation = stock.Text("size", "\"size\": \"L 50x50x5\"");
+        string? name = stock.OptionalWord("system", [.. StandardSizes.Systems.Select(system => system.Name)]);
+        if (designation is null || (name is null && stock.Has("system")))
         {
             return null;
         }
 
-        return stock.Build(() => new EqualAngle(a, t, sharp ? AngleFillets.Sharp : AngleFillets.Of(root!.Value, toe!.Value)), ("fillets", sharp ? "corners" : "toe radius"), ("root", "root radius"), ("toe", "toe radius"));
-    }
+        SizeSystem? system = StandardSizes.Systems.FirstOrDefault(candidate => candidate.Name == name);
+        if (!StandardSizes.TryFind(designation, system, out StandardSize? size, out string? fault))
+        {
+            stock.Fault("size", fault!);
+        }
 
-    private static FlatBar? Flat(JobObject stock)
-    {
-        Length? width = stock.Length("width", "25 mm");
-        Length? thickness = stock.Length("thickness", "5 mm");
-        return width is { } w && thickness is { } t ? stock.Build(() => new FlatBar(w, t)) : null;
-    }
-
-    private static RoundTube? Tube(JobObject stock)
-    {
-        Length? diameter = stock.Length("outside diameter", "21.3 mm");
-        Length? wall = stock.Length("wall", "2.6 mm");
-        return diameter is { } d && wall is { } t ? stock.Build(() => new RoundTube(d, t), ("outsideDiameter", "outside diameter")) : null;
+        return size;
     }
 
     private sealed class Shape(Func<JobObject, BarStock?> read, params string[] orientations)

@@ -168,6 +168,7 @@ internal static class ExampleValues
         SizeSystem.UsBars,
         StandardSizes.Find("HSS2X2X1/8"),
         StandardSizes.Find("CHS 33.7x3"),
+        new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -240,6 +241,16 @@ internal static class ExampleValues
         ["maximumYield"] = Pressure.FromMegapascals(360),
         ["ultimateStrength"] = Pressure.FromMegapascals(360),
         ["maximumUltimate"] = Pressure.FromMegapascals(510),
+        ["SectionFigure.ToPlot.width"] = 640,
+        ["SectionFigure.ToPlot.height"] = 480,
+        ["SectionFigure.ToPng.width"] = 640,
+        ["SectionFigure.ToPng.height"] = 480,
+        ["SectionFigure.ToSvg.width"] = 640,
+        ["SectionFigure.ToSvg.height"] = 480,
+        ["SectionFigure.SavePng.width"] = 640,
+        ["SectionFigure.SavePng.height"] = 480,
+        ["SectionFigure.SaveSvg.width"] = 640,
+        ["SectionFigure.SaveSvg.height"] = 480,
         ["designation"] = "L2X2X1/8",
         ["designDistance"] = Length.FromMillimeters(9),
         ["Grades.Find.name"] = "A36",

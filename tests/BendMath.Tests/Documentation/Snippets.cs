@@ -189,6 +189,26 @@ public sealed class Snippets
         Assert.Equal(Promised("distortion"), printed);
     }
 
+    [Fact]
+    public void Section_figure()
+    {
+        string folder = Directory.CreateTempSubdirectory("bendmath").FullName;
+        #region section-figure
+        var size = StandardSizes.Find("L2X2X1/8");
+        var section = ((EqualAngle)size.Stock).FlangeOut;
+        var figure = new SectionFigure(section, FigureUnit.Inches, size.FullName);
+        using (var file = File.Create(Path.Combine(folder, "section.png")))
+        {
+            figure.SavePng(file, width: 1280, height: 960);
+        }
+
+        var svg = figure.ToSvg(); // 640 × 480 pixels
+        #endregion
+        Assert.StartsWith("<?xml", svg, StringComparison.Ordinal);
+        Assert.True(new FileInfo(Path.Combine(folder, "section.png")).Length > 10_000);
+        Directory.Delete(folder, recursive: true);
+    }
+
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region.</summary>
     private static IEnumerable<string> Promised(string region) => Region(region)
         .Where(line => line.Contains("WriteLine", StringComparison.Ordinal))

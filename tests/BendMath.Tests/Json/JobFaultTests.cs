@@ -14,7 +14,7 @@ public sealed class JobFaultTests
     [InlineData(", \"root radius\": \"5 mm\", \"toe radius\": \"2.5 mm\"", "", "stock", 4, "An angle needs both \"root radius\" and \"toe radius\", or \"corners\": \"sharp\" for none.")]
     [InlineData("\"toe radius\": \"2.5 mm\"", "\"toe radius\": \"2.5 mm\", \"corners\": \"sharp\"", "stock.corners", 4, "\"corners\" must be left out where \"root radius\" or \"toe radius\" is given.")]
     [InlineData("\"toe radius\": \"2.5 mm\"", "\"toe radius\": \"3.5 mm\"", "stock.toe radius", 4, "\"toe radius\" must have a toe radius not greater than the thickness, 3 mm, but is 3.5 mm.")]
-    [InlineData("\"equal angle\"", "\"hexagon\"", "stock.shape", 4, "\"shape\" must be \"equal angle\", \"flat\", \"square\", \"round\" or \"round tube\", but is \"hexagon\".")]
+    [InlineData("\"equal angle\"", "\"octagon\"", "stock.shape", 4, "\"shape\" must be \"equal angle\", \"unequal angle\", \"flat\", \"square\", \"round\", \"hexagon\", \"round tube\", \"square tube\", \"rectangular tube\", \"channel\" or \"tee\", but is \"octagon\".")]
     [InlineData("\"orientation\": \"flange out\",", "", "orientation", 1, "\"orientation\" is missing; write for example \"orientation\": \"flange out\".")]
     [InlineData("\"flange out\"", "\"easy way\"", "orientation", 5, "\"orientation\" must be \"flange out\", \"flange in\", \"heel in\" or \"heel out\", but is \"easy way\".")]
     [InlineData("\"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"root radius\": \"5 mm\", \"toe radius\": \"2.5 mm\"", "\"shape\": \"round\", \"diameter\": \"10 mm\"", "orientation", 5, "\"orientation\" must be left out, because round lies one way only, but is \"flange out\".")]

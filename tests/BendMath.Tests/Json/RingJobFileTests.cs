@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace BendMath.Tests.Json;
 
 public sealed class RingJobFileTests
@@ -86,22 +84,6 @@ public sealed class RingJobFileTests
         RingJobReading reading = RingJobFile.Read(file);
         Assert.Empty(reading.Faults);
         Assert.Equal(section, reading.Jobs[0].Job.Analysis.Section.ToString());
-    }
-
-    [Fact]
-    public void Orientations_of_the_file_are_those_of_the_stock()
-    {
-        BarStock[] bars =
-        [
-            new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp),
-            new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)),
-            new SquareBar(Length.FromMillimeters(12)),
-            new RoundBar(Length.FromMillimeters(12)),
-            new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)),
-        ];
-        Assert.Equal(
-            bars.Select(bar => string.Join('|', bar.Orientations.Select(section => section.Orientation))),
-            BendMath.Json.Reading.StockReader.Orientations.Values.Select(ways => string.Join('|', ways)));
     }
 
     [Fact]

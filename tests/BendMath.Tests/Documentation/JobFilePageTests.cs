@@ -1,0 +1,32 @@
+using System.Text.RegularExpressions;
+
+namespace BendMath.Tests.Documentation;
+
+/// <summary>The page on job files: its examples are read, and it names every word of the reader.</summary>
+public sealed class JobFilePageTests
+{
+    private static readonly string Page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "recipes", "job-files.md"));
+
+    [Fact]
+    public void Examples_of_the_page_are_read()
+    {
+        string[] examples = [.. Regex.Matches(Page, "```json\\r?\\n(.*?)```", RegexOptions.Singleline).Select(match => match.Groups[1].Value)];
+        Assert.Equal(2, examples.Length);
+        RingJobReading whole = RingJobFile.Read(examples[0]);
+        Assert.Empty(whole.Faults);
+        RingJobReading other = RingJobFile.Read(examples[0].Replace("{ \"size\": \"L 50x50x5\" }", examples[1], StringComparison.Ordinal).Replace("\"orientation\": \"flange out\",", string.Empty, StringComparison.Ordinal));
+        Assert.Empty(other.Faults);
+        Assert.Equal("round tube 42.4 × 3.2 mm", other.Jobs[0].Job.Analysis.Section.ToString());
+    }
+
+    [Fact]
+    public void Every_shape_orientation_and_system_is_named()
+    {
+        Assert.All(BendMath.Json.Reading.StockReader.Orientations, shape =>
+        {
+            string row = Assert.Single(Page.Split('\n'), line => line.StartsWith($"| `{shape.Key}` |", StringComparison.Ordinal));
+            Assert.All(shape.Value.Where(way => way.Length > 0), way => Assert.Contains($"`{way}`", row, StringComparison.Ordinal));
+        });
+        Assert.All(StandardSizes.Systems, system => Assert.Contains($"`{system.Name}`", Page, StringComparison.Ordinal));
+    }
+}
