@@ -11,6 +11,8 @@ namespace BendMath;
 /// </summary>
 public sealed class BendAnalysis
 {
+    private FirstLoadingCurve? _firstLoading;
+
     private BendAnalysis(OrientedSection section, BarMaterial material, StressState stressState)
     {
         Section = section;
@@ -58,6 +60,8 @@ public sealed class BendAnalysis
     internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
 
     internal MomentSquaredIntegral MomentSquared { get; }
+
+    internal FirstLoadingCurve FirstLoading => _firstLoading ?? Once.Keep(ref _firstLoading, new(this));
 
     internal ref readonly AreaMoments Moments => ref Section.Profile.Moments;
 

@@ -26,7 +26,7 @@ public sealed class FormedBend
     /// <summary>The die, or null where the model was asked for a stroke.</summary>
     public Die? Die { get; }
 
-    /// <summary>The most tightly bent section under the tool; with a curvature ratio, the loaded state that leaves the corrected ring.</summary>
+    /// <summary>The most tightly bent section under the tool; with a curvature ratio, the loaded state that leaves the corrected ring; bump by bump, the one that leaves the mean curvature of the facets.</summary>
     public LoadedBend Loaded { get; }
 
     /// <summary>Contacts and forces of three-point bending, or null for wrap bending.</summary>

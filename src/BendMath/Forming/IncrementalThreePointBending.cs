@@ -16,9 +16,6 @@ namespace BendMath;
 /// </remarks>
 public sealed class IncrementalThreePointBending : FormingModel
 {
-    /// <summary>Stroke over half-span up to which the error of the small-slope model is known.</summary>
-    private const double KnownShare = 0.3;
-
     private readonly double _share = 1;
 
     /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
@@ -61,7 +58,7 @@ public sealed class IncrementalThreePointBending : FormingModel
     {
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
         double closed = Guard.Positive(stroke, nameof(stroke));
-        return SpanRefusal(section) is not null ? throw Guard.Fault(nameof(analysis), section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
+        return Setup.Refusal(section) is not null ? throw Guard.Fault(nameof(analysis), section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
             : closed > Setup.A ? throw Guard.Fault(nameof(stroke), stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
             : Pinch(analysis, null, closed).Formed ?? throw Guard.Fault(nameof(stroke), stroke, $"must not fold {section} flat over an edge");
     }
@@ -90,12 +87,12 @@ public sealed class IncrementalThreePointBending : FormingModel
         }
 
         double nominal = new ThreePointEquilibrium(peak.Analysis, Setup).NominalFor(peak.State);
-        return nominal > 0 && nominal * Setup.A < 1 ? Length.FromMeters(StrokeOf(nominal)) : null;
+        return nominal > 0 && nominal * Setup.A < 1 ? Length.FromMeters(Setup.StrokeOf(nominal)) : null;
     }
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
-        if (SpanRefusal(analysis.Section) is { } refusal)
+        if (Setup.Refusal(analysis.Section) is { } refusal)
         {
             return FormingTrial.Refused(refusal);
         }
@@ -111,20 +108,12 @@ public sealed class IncrementalThreePointBending : FormingModel
             : Pinch(analysis, die, stroke);
     }
 
-    internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
-
-    private string? SpanRefusal(OrientedSection section) => Setup.A > section.Height
-        ? null
-        : $"the half-span of the bender must be greater than the depth of the bar, {Guard.MillimetersText(section.Height)}";
-
-    /// <summary>δ with 2δ/(a² + δ²) = κ: the smaller root, without cancellation.</summary>
-    private double StrokeOf(double nominal) =>
-        nominal * Setup.A * Setup.A / (1 + Math.Sqrt((1 - nominal * Setup.A) * (1 + nominal * Setup.A)));
+    internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * Setup.StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 
     private FormingTrial Pinch(BendAnalysis analysis, Die? die, double stroke)
     {
         double a = Setup.A;
-        double nominal = 2 * stroke / (a * a + stroke * stroke);
+        double nominal = Setup.NominalOf(stroke);
         (BentState Peak, double Shift)? found = new ThreePointEquilibrium(analysis, Setup).At(nominal);
         bool wraps = found is null;
         if (wraps && Setup.Nose == 0)
@@ -137,30 +126,7 @@ public sealed class IncrementalThreePointBending : FormingModel
         return new FormedBend(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, wraps));
     }
 
-    private IEnumerable<Advisory> Validity(BendAnalysis analysis, double stroke, bool wraps)
-    {
-        if (stroke > 0.2 * Setup.A)
-        {
-            yield return new("large-stroke", string.Format(
-                CultureInfo.InvariantCulture,
-                stroke > KnownShare * Setup.A
-                    ? "The stroke is {0:0.##} of the half-span. How far the small-slope model is off beyond {1:0.#} is not known: do not rely on this size."
-                    : "The stroke is {0:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {1:0.#}.",
-                stroke / Setup.A,
-                KnownShare), Sources.FormingModels);
-        }
-
-        if (Setup.A < 4 * analysis.Section.Height)
-        {
-            yield return new("short-span", string.Format(
-                CultureInfo.InvariantCulture,
-                "The half-span is {0:0.#} depths of the bar; below 4, shear and indentation under the nose, which the model leaves out, matter.",
-                Setup.A / analysis.Section.Height), Sources.FormingModels);
-        }
-
-        if (wraps)
-        {
-            yield return new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.", Sources.FormingModels);
-        }
-    }
+    private IEnumerable<Advisory> Validity(BendAnalysis analysis, double stroke, bool wraps) => wraps
+        ? Setup.Advisories(analysis.Section, stroke).Append(ThreePointSetup.WrapsNose)
+        : Setup.Advisories(analysis.Section, stroke);
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Contacts and forces of a bar pinched between a nose and two supports, in the steady state of small feeds. Immutable and thread-safe.</summary>
+/// <summary>Contacts and forces of a bar pinched between a nose and two supports, in the steady state. Immutable and thread-safe.</summary>
 public sealed record ThreePointContact
 {
     private readonly double _halfSpan;
@@ -16,13 +16,16 @@ public sealed record ThreePointContact
 
     private readonly double _moment;
 
-    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose)
+    private readonly double _facet;
+
+    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose, double facetRise = 0)
     {
         _halfSpan = halfSpan;
         _stroke = stroke;
         _nominal = nominalCurvature;
         _shift = shift;
         _moment = moment;
+        _facet = facetRise;
         WrapsNose = wrapsNose;
     }
 
@@ -47,11 +50,17 @@ public sealed record ThreePointContact
     /// <summary>Force of the nose, the sum of both supports. For a bar that wraps the nose it is the force that starts the wrap.</summary>
     public Force NoseForce => IncomingSupportForce + OutgoingSupportForce;
 
+    /// <summary>Moment under the nose, M₀.</summary>
+    public Torque PeakMoment => Torque.FromNewtonMeters(_moment);
+
+    /// <summary>How far the ring bulges between one bump and the next, from the valley to the ridge of the facets; zero in the steady state of small feeds.</summary>
+    public Length FacetRise => Length.FromMeters(_facet);
+
     /// <summary>Straight end the bender leaves where a support has no bar to push on; the half-span is the safe figure.</summary>
     public Length StraightTail => Length.FromMeters(_halfSpan);
 
     /// <summary>The same setting under another moment at the nose.</summary>
-    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose);
+    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose, _facet);
 
     /// <summary>Stroke and nose force.</summary>
     public override string ToString() => string.Format(

@@ -33,6 +33,10 @@ internal static class ExampleValues
 
     private static readonly IncrementalThreePointBending ThreePoint = new(Setup);
 
+    private static readonly BumpBending Bumping = new(Setup, Length.FromMillimeters(40));
+
+    private static readonly BumpedBar Bumped = Bumping.BendWhole(Loaded.Analysis, Length.FromMillimeters(700), Length.FromMillimeters(12));
+
     private static readonly MeasuredRing Measured = new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
 
     private static readonly DieCorrection Correction = DieCorrection.Of(Measured, new WrapBending(), Setup);
@@ -121,6 +125,12 @@ internal static class ExampleValues
         ThreePoint.FormAtStroke(Loaded.Analysis, Length.FromMillimeters(12)),
         ThreePoint.FormAtStroke(Loaded.Analysis, Length.FromMillimeters(12)).Contact!,
         new WrapBending().Form(Loaded.Analysis, Die250),
+        Bumping,
+        Bumping.FormAtStroke(Loaded.Analysis, Length.FromMillimeters(12)),
+        new Bump(Length.FromMillimeters(200), Length.FromMillimeters(12)),
+        Bumped,
+        Bumped.Outcomes[0],
+        Bumped.Trim(),
         Measured,
         Correction,
         Correction.Explanations[0],
@@ -229,6 +239,14 @@ internal static class ExampleValues
         ["chord"] = Length.FromMillimeters(200),
         ["rise"] = Length.FromMillimeters(20),
         ["fiber"] = Length.FromMillimeters(1),
+        ["feed"] = Length.FromMillimeters(40),
+        ["position"] = Length.FromMillimeters(200),
+        ["Bump.Pass.first"] = Length.FromMillimeters(100),
+        ["Bump.Pass.last"] = Length.FromMillimeters(600),
+        ["from"] = Length.FromMillimeters(200),
+        ["to"] = Length.FromMillimeters(240),
+        ["start"] = Length.FromMillimeters(200),
+        ["count"] = 40,
         ["barLength"] = Length.FromMeters(6),
         ["halfSpan"] = Length.FromMillimeters(100),
         ["noseRadius"] = Length.FromMillimeters(20),

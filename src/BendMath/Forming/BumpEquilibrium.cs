@@ -1,0 +1,142 @@
+using BendMath.Bending;
+using BendMath.Numerics;
+
+namespace BendMath.Forming;
+
+/// <summary>
+/// One bump: with the tangent at the nose free, the bar touches both supports when both sides' ∫[max(κ_p, κ_p(M)) + M/(E·I_b)]·(a − |x|)dx add up to 2d. The sum rises with M₀ from what the
+/// bar at rest has, so there is one root between 0 and the moment M_n at which the curvature is that of the nose; beyond it the bar lies on the nose along 2w, and the sum
+/// rises with w up to 1/R_n·a² at w = a.
+/// </summary>
+internal sealed class BumpEquilibrium
+{
+    private readonly FirstLoadingCurve _curve;
+
+    private readonly double _a;
+
+    private readonly double _most;
+
+    public BumpEquilibrium(BendAnalysis analysis, ThreePointSetup setup)
+    {
+        _curve = analysis.FirstLoading;
+        _a = setup.A;
+        BentState nose = analysis.StateAtRadius(Math.Max(setup.Nose, 1e-6 * analysis.Section.Height));
+        NoseCurvature = nose.Curvature;
+        _most = Math.Min(_curve.LastMoment, nose.BendingMoment(analysis.Moments, analysis.Law.E));
+    }
+
+    public FirstLoadingCurve Curve => _curve;
+
+    public double HalfSpan => _a;
+
+    /// <summary>1/R_n of a bar that takes the curvature of the nose.</summary>
+    public double NoseCurvature { get; }
+
+    /// <summary>M_n.</summary>
+    public double LargestMoment => _most;
+
+    /// <summary>The moments under a bump with 2d = κ_nom·a²; no moment when the bar already clears. A guess of M₀ near the answer saves steps.</summary>
+    public BumpTent Tent(MomentEnvelope bar, double center, double nominal, double guess)
+    {
+        double target = nominal * _a * _a;
+        BumpTent none = new(_a, 0, 0);
+        if (Opening(bar, center, none) >= target)
+        {
+            return none;
+        }
+
+        BumpTent full = new(_a, _most, 0);
+        if (Opening(bar, center, full) > target)
+        {
+            PeakResidual peak = new(this, bar, center, target);
+            return new(_a, Newton.Root(ref peak, 0, _most, guess, rises: true, 1e-13), 0);
+        }
+
+        double widest = _a * (1 - 1e-6);
+        if (Opening(bar, center, new(_a, _most, widest)) <= target)
+        {
+            return new(_a, _most, widest);
+        }
+
+        FlatResidual flat = new(this, bar, center, target);
+        return new(_a, _most, Newton.Root(ref flat, 0, widest, 0, rises: true, 1e-13));
+    }
+
+    /// <summary>The circle through the contacts that leaves a bar under given moments.</summary>
+    public double NominalOf(MomentEnvelope bar, double center, in BumpTent tent) => Opening(bar, center, tent) / (_a * _a);
+
+    /// <summary>
+    /// The steady state of equal bumps, each a feed from the last: the outgoing side is a row of equal tents, and the bump that meets 2d is one of them. The sum rises with M₀ (and then w) on
+    /// both sides, so one root again.
+    /// </summary>
+    public (BumpTent Tent, MomentEnvelope Bar) Steady(double nominal, double feed)
+    {
+        double Residual(BumpTent tent) => NominalOf(Row(feed, tent), 2 * _a, tent) / nominal - 1;
+        BumpTent At(double share) => share <= 1 ? new(_a, share * _most, 0) : new(_a, _most, (share - 1) * _a);
+        double high = Residual(At(1)) > 0 ? 1 : 2 - 1e-6;
+        BumpTent found = Residual(At(high)) <= 0 ? At(high) : At(Bracketed.Root(share => Residual(At(share)), high > 1 ? 1 : 0, high));
+        return (found, Row(feed, found));
+    }
+
+    /// <summary>A bar bumped from its start up to, not including, a place two half-spans along it, four half-spans long.</summary>
+    public MomentEnvelope Row(double feed, in BumpTent tent)
+    {
+        int bumps = (int)Math.Ceiling(2 * _a / feed) + 1;
+        double[] s = new double[3 * bumps + 4];
+        double[] mu = new double[3 * bumps + 4];
+        double flat = Math.Min(tent.Flat, feed / 2);
+        double valley = tent.At(feed / 2);
+        int n = 0;
+
+        void Add(double place, double moment)
+        {
+            if (n == 0 || place > s[n - 1])
+            {
+                s[n] = Math.Max(0, place);
+                mu[n++] = moment;
+            }
+        }
+
+        for (int i = bumps; i >= 1; i--)
+        {
+            double center = 2 * _a - i * feed;
+            if (center + feed / 2 <= 0)
+            {
+                continue;
+            }
+
+            Add(0, tent.At(center));
+            Add(center - flat, tent.Peak);
+            Add(center + flat, tent.Peak);
+            Add(i > 1 ? center + feed / 2 : center + _a, i > 1 ? valley : 0);
+        }
+
+        Add(4 * _a, 0);
+        return new(_curve, s, mu, n);
+    }
+
+    private double Opening(MomentEnvelope bar, double center, in BumpTent tent) => bar.Opening(center, tent).Sum + tent.Elastic() / _curve.Stiffness;
+
+    private readonly struct PeakResidual(BumpEquilibrium owner, MomentEnvelope bar, double center, double target) : IDifferentiable
+    {
+        public (double Value, double Slope) At(double x)
+        {
+            BumpTent tent = new(owner._a, x, 0);
+            (double sum, double slope) = bar.Opening(center, tent);
+            double elastic = tent.Elastic() / owner._curve.Stiffness;
+            return ((sum + elastic) / target - 1, (slope + elastic) / (x * target));
+        }
+    }
+
+    private readonly struct FlatResidual(BumpEquilibrium owner, MomentEnvelope bar, double center, double target) : IDifferentiable
+    {
+        public (double Value, double Slope) At(double x)
+        {
+            BumpTent tent = new(owner._a, owner._most, x);
+            (double sum, double slope) = bar.Opening(center, tent);
+            double lever = owner._a - x;
+            double elastic = tent.Elastic() / owner._curve.Stiffness;
+            return ((sum + elastic) / target - 1, (slope / lever + 2 * tent.Peak * lever / (3 * owner._curve.Stiffness)) / target);
+        }
+    }
+}
