@@ -5,14 +5,14 @@ namespace BendMath.Tests.Handbook;
 /// <summary>Worked examples of textbooks with I-sections, found in companions of the books, drawn as outlines of a bar of any shape with the dimensions of the book.</summary>
 public sealed class DrawnBeamTests
 {
-    /// <summary>F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, Sample Problem 4.7, p. 265: flanges 12 × 1 in, web 3/4 in, 16 in deep, 50 ksi; I = 1524 in⁴, 10 230 kip·in with the flanges just yielded.</summary>
+    /// <summary>F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, Sample Problem 4.7, p. 265: flanges 12 × 1 in, web 3/4 in, 16 in deep, 50 ksi; I = 1524 in⁴, 10 230 kip·in with the flanges just yielded. The drawn section has 1523.5 in⁴ and 10 225 kip·in exactly, both of which the book rounds up.</summary>
     [Fact]
     public void Beer_Johnston_DeWolf_4_7_second_moment_and_moment_at_yielded_flanges()
     {
         OrientedSection section = Beam(Length.FromInches(16), Length.FromInches(12), Length.FromInches(1), Length.FromInches(1), Length.FromInches(0.75));
-        Assert.Equal(1524, section.Properties.SecondMomentAboutBendingAxis.InchesToTheFourth, 0.5);
+        Assert.Equal(1524, section.Properties.SecondMomentAboutBendingAxis.InchesToTheFourth, 0.5 + 1e-9);
         PerfectlyPlasticBar bar = new(section, Pressure.FromPoundsForcePerSquareInch(29e6), Pressure.FromPoundsForcePerSquareInch(50e3));
-        Assert.Equal(10230, bar.AtCore(7 / 8.0).BendingMoment.KilopoundForceInches, 5.0);
+        Assert.Equal(10230, bar.AtCore(7 / 8.0).BendingMoment.KilopoundForceInches, 5 + 1e-9);
     }
 
     /// <summary>R. C. Hibbeler, Mechanics of Materials, Example 6.23, p. 343: flanges 8 × 1/2 in, web 1/2 in, 10 in deep, 36 ksi; I = 211 in⁴, plastic moment 1732.5 kip·in.</summary>

@@ -66,7 +66,7 @@ public sealed class StockReaderTests
     }
 
     [Theory]
-    [InlineData("""{ "size": "L 50x50x5.5" }""", "flange out", "stock.size", "The designation must be a listed size, but is \"L 50x50x5.5\"; the nearest sizes are EN 10056-1 L50x50x5, EN 10056-1 L50x50x6, EN 10056-1 L50x50x4.")]
+    [InlineData("""{ "size": "L 50x50x5.5" }""", "flange out", "stock.size", "The designation must be a listed size, but is \"L 50x50x5.5\"; the nearest sizes are EN 10056-1 L50x50x6, EN 10056-1 L50x50x5, EN 10056-1 L50x50x7.")]
     [InlineData("""{ "size": "CHS 42.4x3.2" }""", null, "stock.size", "The designation must mean one size, but \"CHS 42.4x3.2\" may be EN 10219-2 CHS 42.4x3.2 or EN 10210-2 CHS 42.4x3.2; write it like that, or name the system.")]
     [InlineData("""{ "size": "L50x50x5", "system": "EN" }""", "flange out", "stock.system", null)]
     [InlineData("""{ "size": 50 }""", "flange out", "stock.size", "\"size\" must be text in quotes, as \"size\": \"L 50x50x5\", but is the number 50 without quotes.")]
