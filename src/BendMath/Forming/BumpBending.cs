@@ -80,10 +80,11 @@ public sealed class BumpBending : FormingModel
     }
 
     /// <summary>A straight bar after equal bumps from the first place where both supports have bar to the last.</summary>
-    /// <inheritdoc cref="Bend(BendAnalysis, Length, IReadOnlyList{Bump})"/>
     /// <param name="analysis">Section and material.</param>
     /// <param name="barLength">Length of the bar, at least both half-spans.</param>
     /// <param name="stroke">Stroke of each bump.</param>
+    /// <exception cref="ArgumentNullException">The analysis is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span or too short, the stroke is outside its range, or there would be too many bumps.</exception>
     public BumpedBar BendWhole(BendAnalysis analysis, Length barLength, Length stroke)
     {
         CheckedStroke(Equilibrium(analysis), stroke, nameof(stroke));
