@@ -18,6 +18,19 @@ public enum StrainRule
     TwoThicknesses,
 }
 
+/// <summary>How the leg along the axis of the ring is held against moving to and from the center of the bend. A die on the inside holds a leg in tension only: a compressed one moves away from it.</summary>
+public enum LegBacking
+{
+    /// <summary>Nobody says.</summary>
+    Unknown,
+
+    /// <summary>It stands free on the side it is pushed to.</summary>
+    Free,
+
+    /// <summary>A die, a groove or a roller holds it on the side it is pushed to.</summary>
+    Backed,
+}
+
 /// <summary>What distortion depends on and the section cannot know, with the bounds a shop may set for itself. Immutable and thread-safe.</summary>
 public sealed record DistortionSettings
 {
@@ -30,7 +43,7 @@ public sealed record DistortionSettings
     /// <summary>Makes the settings; whatever is left out has the default stated with it.</summary>
     /// <param name="legToRadius">Bounds of the leg-to-radius ratio; those of common practice when null.</param>
     /// <param name="freeEdgeSupported">Whether the compressed leg runs in a slot that keeps it from moving sideways; by default it is free.</param>
-    /// <param name="axialLegBacked">Whether the leg along the axis of the ring is held against moving to and from the center of the bend; by default it is not.</param>
+    /// <param name="axialLeg">How the leg along the axis of the ring is held against moving to and from the center of the bend; by default nobody says.</param>
     /// <param name="tubeSupported">Whether a tube is held in shape by a grooved die, a filling or a mandrel; by default it is free.</param>
     /// <param name="unsupportedLength">Length of bar between two places where it is kept from moving sideways and from twisting, greater than zero; null when nobody says.</param>
     /// <param name="torsionConstant">Torsion constant J, greater than zero; that of the stock when null.</param>
@@ -38,11 +51,11 @@ public sealed record DistortionSettings
     /// <param name="release">Whether the ring lies free or is held flat where it is used; free by default.</param>
     /// <param name="rules">Rules of codes to check besides; none when null.</param>
     /// <exception cref="ArgumentException">A rule is not defined.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the release is not defined.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the backing or the release is not defined.</exception>
     public DistortionSettings(
         LegToRadiusCheck? legToRadius = null,
         bool freeEdgeSupported = false,
-        bool axialLegBacked = false,
+        LegBacking axialLeg = LegBacking.Unknown,
         bool tubeSupported = false,
         Length? unsupportedLength = null,
         AreaMomentOfInertia? torsionConstant = null,
@@ -52,7 +65,7 @@ public sealed record DistortionSettings
     {
         LegToRadius = legToRadius ?? LegToRadiusCheck.CommonPractice;
         FreeEdgeSupported = freeEdgeSupported;
-        AxialLegBacked = axialLegBacked;
+        AxialLeg = Guard.Defined(axialLeg, nameof(axialLeg));
         TubeSupported = tubeSupported;
         _unsupported = unsupportedLength is { } length ? Guard.Positive(length, nameof(unsupportedLength)) : null;
         _torsion = torsionConstant is { } torsion ? Guard.Positive(torsion, nameof(torsionConstant)) : null;
@@ -61,7 +74,7 @@ public sealed record DistortionSettings
         Rules = [.. (rules ?? []).Select(rule => Guard.Defined(rule, nameof(rules))).Distinct()];
     }
 
-    /// <summary>Nothing supported or backed, no distance between supports, the bounds of common practice, no rule of a code.</summary>
+    /// <summary>Nothing supported, nothing known of backing, no distance between supports, the bounds of common practice, no rule of a code.</summary>
     public static DistortionSettings Default { get; } = new();
 
     /// <summary>Bounds of the leg-to-radius ratio.</summary>
@@ -70,8 +83,8 @@ public sealed record DistortionSettings
     /// <summary>Whether the compressed leg runs in a slot.</summary>
     public bool FreeEdgeSupported { get; }
 
-    /// <summary>Whether the leg along the axis of the ring is held against moving to and from the center of the bend. A die on the inside holds a leg in tension only: a compressed one moves away from it.</summary>
-    public bool AxialLegBacked { get; }
+    /// <summary>How the leg along the axis of the ring is held.</summary>
+    public LegBacking AxialLeg { get; }
 
     /// <summary>Whether a tube is held in shape by a grooved die, a filling or a mandrel.</summary>
     public bool TubeSupported { get; }
@@ -93,7 +106,7 @@ public sealed record DistortionSettings
 
     internal double? TorsionMeters => _torsion;
 
-    private (bool, bool, bool, double?, double?, double?, Release) Flags => (FreeEdgeSupported, AxialLegBacked, TubeSupported, _unsupported, _torsion, _wall, Release);
+    private (bool, LegBacking, bool, double?, double?, double?, Release) Flags => (FreeEdgeSupported, AxialLeg, TubeSupported, _unsupported, _torsion, _wall, Release);
 
     /// <summary>Equal when all settings are equal.</summary>
     /// <param name="other">Other settings.</param>
@@ -106,8 +119,7 @@ public sealed record DistortionSettings
     public override string ToString() => string.Join(
         ", ",
         FreeEdgeSupported ? "compressed leg in a slot" : "compressed leg free",
-        AxialLegBacked ? "axial leg backed" : "axial leg not backed",
+        AxialLeg switch { LegBacking.Backed => "axial leg backed", LegBacking.Free => "axial leg not backed", _ => "backing of the axial leg not given" },
         TubeSupported ? "tube supported" : "tube free",
         _unsupported is { } length ? $"supports every {Guard.MillimetersText(length)}" : "distance between supports not given");
-
 }

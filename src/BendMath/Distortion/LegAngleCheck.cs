@@ -9,7 +9,7 @@ namespace BendMath;
 /// backed. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; turn of the leg at most atan(|e|·R/b), e the strain of its middle; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
 /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
@@ -26,6 +26,16 @@ public static class LegAngleCheck
     /// <param name="settings">Whether the leg is backed.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+
+    /// <summary>The largest angle a leg along the axis of the ring can turn by: at it, its free edge has moved to where it is neither stretched nor compressed. Null when there is no such leg.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    /// <remarks>
+    /// Equation: atan(|e|·R/b), e strain and R radius of the middle of the leg, b its width from the middle of the other leg.
+    /// Range: any bend held flat; an upper bound, not what it will do.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public static Angle? LargestTurn(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg ? Angle.FromRadians(Turn(loaded, leg)) : null;
 
     /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
     /// <param name="ratio">b²/(R·t), zero or more.</param>
@@ -58,7 +68,13 @@ public static class LegAngleCheck
 
         double ratio = Ratio(loaded, leg);
         double t = leg.Thickness.Meters;
-        RiskLevel level = settings.AxialLegBacked ? RiskLevel.Low : Judgment.Level(ratio, Low, Medium);
+        RiskLevel unbacked = Judgment.Level(ratio, Low, Medium);
+        RiskLevel level = settings.AxialLeg switch
+        {
+            LegBacking.Backed => RiskLevel.Low,
+            LegBacking.Free => unbacked,
+            _ => unbacked == RiskLevel.High ? RiskLevel.Medium : unbacked,
+        };
         bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
@@ -67,9 +83,11 @@ public static class LegAngleCheck
             pulled ? "toward" : "away from",
             ratio,
             100 * Part(ratio),
-            settings.AxialLegBacked ? " Backed, it cannot curl."
-                : level == RiskLevel.Low ? " Up to 0.25 it hardly curls."
-                : " It curls and the angle changes unless the leg is backed from that side.");
+            level == RiskLevel.Low ? settings.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
+                : string.Format(
+                    CultureInfo.InvariantCulture,
+                    settings.AxialLeg == LegBacking.Free ? " Not backed, it curls: the angle of the bar changes, by at most {0:0.#}°." : " Nobody says whether it is backed from that side. If not, it curls: the angle of the bar changes, by at most {0:0.#}°.",
+                    Turn(loaded, leg) * 180 / Math.PI));
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
@@ -81,6 +99,12 @@ public static class LegAngleCheck
 
     private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands
         .Where(leg => leg.FreeEdge == FreeEdge.Side).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
+
+    private static double Turn(LoadedBend loaded, Outstand leg)
+    {
+        double middle = LevelOf(loaded, leg.Thickness.Meters);
+        return Math.Atan(Math.Abs(loaded.Strain(middle)) * (loaded.State.InsideRadius + middle) / Width(leg));
+    }
 
     private static double Width(Outstand leg) => leg.Length.Meters - leg.Thickness.Meters / 2;
 

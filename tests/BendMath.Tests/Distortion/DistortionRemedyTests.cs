@@ -86,7 +86,7 @@ public sealed class DistortionRemedyTests
             RemedyKind.Thickness => DistortionReport.Of(At(new RoundTube(section.Depth, remedy.Value!.Value).Section, inside), Asked),
             RemedyKind.Orientation => DistortionReport.Of(At(remedy.Section!, inside), Asked),
             RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(unsupportedLength: remedy.Value)),
-            _ => DistortionReport.Of(bend, new DistortionSettings(freeEdgeSupported: true, axialLegBacked: true, tubeSupported: true, release: Release.HeldFlat)),
+            _ => DistortionReport.Of(bend, new DistortionSettings(freeEdgeSupported: true, axialLeg: LegBacking.Backed, tubeSupported: true, release: Release.HeldFlat)),
         };
     }
 

@@ -1,3 +1,4 @@
+using UnitsNet;
 using MathNet.Numerics.LinearAlgebra;
 using static BendMath.Tests.Distortion.Bends;
 
@@ -31,12 +32,42 @@ public sealed class LegAngleCheckTests
     public void A_backed_leg_keeps_its_angle()
     {
         LoadedBend rim = At(RimAngle.FlangeOut, 240);
-        DistortionFinding free = LegAngleCheck.Of(rim, DistortionSettings.Default)!;
+        DistortionFinding free = LegAngleCheck.Of(rim, new(axialLeg: LegBacking.Free))!;
         Near.Relative(28.5 * 28.5 / (241.5 * 3), free.Demand, 1e-12);
         Assert.Equal(RiskLevel.High, free.Level);
-        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(axialLegBacked: true))!.Level);
+        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(axialLeg: LegBacking.Backed))!.Level);
         Near.Relative(1.5 + 28.5 * LegAngleCheck.EffectivePart(free.Demand), LegAngleCheck.EffectiveLeg(rim)!.Value.Millimeters, 1e-12);
         Assert.Null(LegAngleCheck.EffectiveLeg(At(Flat.HardWay, 240)));
+    }
+
+    /// <summary>
+    /// Common practice, no source: a 3/4 in leg at a radius of 5 in is pretty safe. The theory calls it doubtful if nothing backs the leg, so a shop that has not said is told to try, not to stop.
+    /// </summary>
+    [Fact]
+    public void A_leg_of_which_nobody_says_whether_it_is_backed_asks_for_a_trial()
+    {
+        LoadedBend practice = BendAnalysis.Of(new EqualAngle(Length.FromInches(0.75), Length.FromInches(0.125), AngleFillets.Sharp).FlangeOut, Steel)
+            .LoadedTo(BendRadius.Inside(Length.FromInches(5)));
+        DistortionFinding finding = LegAngleCheck.Of(practice, DistortionSettings.Default)!;
+        Assert.Equal(RiskLevel.Medium, finding.Level);
+        Assert.Contains("Nobody says whether it is backed", finding.Sentence, StringComparison.Ordinal);
+        Assert.Equal(RiskLevel.High, LegAngleCheck.Of(practice, new(axialLeg: LegBacking.Free))!.Level);
+        Assert.Equal(RiskLevel.Low, DistortionReport.Of(practice).Find("leg to radius")!.Level);
+    }
+
+    /// <summary>
+    /// Turned by that much, the free edge of the leg has the radius at which a fiber that belongs to its blank length is neither stretched nor compressed: R·(1 + e) − R·e, put in by hand.
+    /// </summary>
+    [Fact]
+    public void A_leg_turns_at_most_until_its_edge_is_unstrained()
+    {
+        LoadedBend rim = At(RimAngle.FlangeOut, 240);
+        double neutral = rim.NeutralAxisFromInside.Millimeters;
+        double turn = LegAngleCheck.LargestTurn(rim)!.Value.Degrees;
+
+        // The middle of the leg lies neutral − 1.5 mm inside the fiber that keeps its length: |e|·R = (neutral − 1.5)·(R + 1.5)/(R + neutral).
+        Near.Relative(Math.Atan2((neutral - 1.5) * 241.5 / (240 + neutral), 28.5) * 180 / Math.PI, turn, 1e-12);
+        Assert.Null(LegAngleCheck.LargestTurn(At(Flat.HardWay, 240)));
     }
 
     /// <summary>With the flange in, the leg lies at the outside face, is stretched and pulled toward the center; its radius is that of its middle.</summary>
