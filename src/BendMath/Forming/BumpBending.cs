@@ -20,6 +20,8 @@ public sealed class BumpBending : FormingModel
 
     private readonly double _feed;
 
+    private readonly double _extra;
+
     /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
     /// <param name="setup">Half-span and nose of the bender.</param>
     /// <param name="feed">Distance along the bar from bump to bump, from a ten-thousandth of the half-span to the half-span.</param>
@@ -34,6 +36,14 @@ public sealed class BumpBending : FormingModel
         {
             throw Guard.Fault(nameof(feed), feed, $"must be from a ten-thousandth of the half-span to the half-span, {Guard.MillimetersText(setup.A)}");
         }
+    }
+
+    private BumpBending(BumpBending model, double extra)
+        : base(model.Evidence)
+    {
+        Setup = model.Setup;
+        _feed = model._feed;
+        _extra = model._extra + extra;
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
@@ -53,6 +63,10 @@ public sealed class BumpBending : FormingModel
         Setup);
 
     internal override double LeastInsideRadius => Setup.A;
+
+    internal override bool IsMonotone => false;
+
+    internal override FormingModel? WithExtraStroke(double meters) => new BumpBending(this, meters);
 
     /// <summary>The bar far from its ends after equal bumps of a stroke.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -141,8 +155,10 @@ public sealed class BumpBending : FormingModel
         }
 
         BumpEquilibrium equilibrium = new(analysis, Setup);
-        return 1 / radius < equilibrium.NoseCurvature
-            ? Form(analysis, equilibrium, die, Setup.StrokeOf(1 / radius))
+        double stroke = Setup.StrokeOf(1 / radius) + _extra;
+        return stroke <= 0 ? FormingTrial.Refused("so much less stroke is none at all")
+            : stroke > Setup.A ? FormingTrial.Refused($"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span")
+            : Setup.NominalOf(stroke) < equilibrium.NoseCurvature ? Form(analysis, equilibrium, die, stroke)
             : FormingTrial.Refused($"its inside-face radius must be greater than that of the nose, {Guard.MillimetersText(Setup.Nose)}");
     }
 

@@ -50,6 +50,10 @@ public sealed class CurvatureRatioCorrection : FormingModel
     /// <inheritdoc/>
     public override StampedFace FaceOf(Die die) => Basis.FaceOf(die);
 
+    internal override bool IsMonotone => Basis.IsMonotone;
+
+    internal override FormingModel? WithExtraStroke(double meters) => Basis.WithExtraStroke(meters) is { } basis ? new CurvatureRatioCorrection(basis, Ratio, Evidence[0]) : null;
+
     internal static double RatioOf(FinishedRing modeled, FinishedRing measured) => (modeled.Inside + modeled.Fiber) / (measured.Inside + modeled.Fiber);
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)

@@ -90,6 +90,12 @@ public abstract class FormingModel
     /// <summary>Inside-face radius below which the model cannot work at all.</summary>
     internal virtual double LeastInsideRadius => 0;
 
+    /// <summary>Whether the finished radius can only grow with the yield stress; pinching turns back.</summary>
+    internal virtual bool IsMonotone => true;
+
+    /// <summary>The same bender with so much more stroke on every die; null for a model that has no stroke.</summary>
+    internal virtual FormingModel? WithExtraStroke(double meters) => null;
+
     /// <summary>The formed bar, or why the model cannot form it on the die.</summary>
     internal abstract FormingTrial Try(BendAnalysis analysis, Die die);
 

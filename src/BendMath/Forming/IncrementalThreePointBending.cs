@@ -18,6 +18,8 @@ public sealed class IncrementalThreePointBending : FormingModel
 {
     private readonly double _share = 1;
 
+    private readonly double _extra;
+
     /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
     /// <param name="setup">Half-span and nose of the bender.</param>
     /// <exception cref="ArgumentNullException">The setup is null.</exception>
@@ -29,6 +31,14 @@ public sealed class IncrementalThreePointBending : FormingModel
     {
         Setup = setup;
         _share = closingShare;
+    }
+
+    private IncrementalThreePointBending(IncrementalThreePointBending model, double extra)
+        : base(model.Evidence)
+    {
+        Setup = model.Setup;
+        _share = model._share;
+        _extra = model._extra + extra;
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
@@ -48,6 +58,10 @@ public sealed class IncrementalThreePointBending : FormingModel
         _share == 1 ? "until" : string.Format(CultureInfo.InvariantCulture, "{0:0.#} % of the stroke at which", 100 * _share));
 
     internal override double LeastInsideRadius => Setup.A;
+
+    internal override bool IsMonotone => false;
+
+    internal override FormingModel? WithExtraStroke(double meters) => new IncrementalThreePointBending(this, meters);
 
     /// <summary>The bar after pinching with a given stroke.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -102,8 +116,9 @@ public sealed class IncrementalThreePointBending : FormingModel
             return FormingTrial.Refused($"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
         }
 
-        double stroke = StrokeForDie(analysis, die);
-        return stroke > Setup.A
+        double stroke = StrokeForDie(analysis, die) + _extra;
+        return stroke <= 0 ? FormingTrial.Refused("so much less stroke is none at all")
+            : stroke > Setup.A
             ? FormingTrial.Refused($"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span")
             : Pinch(analysis, die, stroke);
     }

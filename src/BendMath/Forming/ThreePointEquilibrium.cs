@@ -24,14 +24,22 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
             return null;
         }
 
-        // Zero curvature under the nose cannot reach the supports; at the curvature of the nose the bar reaches them or wraps.
-        double high = noseCurvature;
-        if (Reach(high, nominal) < 0)
+        // Zero curvature under the nose cannot reach the supports; at the curvature of the nose the bar reaches them or wraps. Most peaks are near the nominal curvature, so the bracket grows from there:
+        // moments of tight bends that nobody makes are never asked for.
+        double low = 0;
+        double high = Math.Min(noseCurvature, 1.5 * nominal);
+        while (Reach(high, nominal) < 0)
         {
-            return null;
+            if (high >= noseCurvature)
+            {
+                return null;
+            }
+
+            low = high;
+            high = Math.Min(noseCurvature, 2 * high);
         }
 
-        double peak = Bracketed.Root(k => Reach(k, nominal), 0, high);
+        double peak = Bracketed.Root(k => Reach(k, nominal), low, high);
         BentState state = analysis.StateAt(peak, "stroke");
         (double q1, double q2, double nose) = Openings(state);
         double d2 = (nose - nominal) / 2;

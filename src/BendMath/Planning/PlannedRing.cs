@@ -11,7 +11,7 @@ public sealed class PlannedRing
         FormedBend formed = outcome.Formed!;
         Free = outcome.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
-        Range = YieldScan.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc);
+        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc.Turn, new RingScatter(job.Analysis.Material.YieldRange));
         Distortion = DistortionReport.Of(formed.Loaded);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
         HandbookLength = Handbook(job, Free);
@@ -36,7 +36,7 @@ public sealed class PlannedRing
     public FinishedRing Flattened { get; }
 
     /// <summary>The free ring over the yield range of the material.</summary>
-    public YieldScan Range { get; }
+    public RingRange Range { get; }
 
     /// <summary>Distortion checks of the loaded bend.</summary>
     public DistortionReport Distortion { get; }

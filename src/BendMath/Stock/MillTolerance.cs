@@ -147,6 +147,9 @@ public sealed partial class MillTolerance
             limited.Dimension != dimension ? limited.NominalMeters : end == ToleranceEnd.Low ? limited.LowMeters : limited.HighMeters)]);
     }
 
+    /// <summary>The bar with its limited dimensions at given sizes, in their order.</summary>
+    internal BarStock Build(double[] sizes) => _build(sizes);
+
     /// <summary>Standard, bar and limits.</summary>
     public override string ToString() => $"{Standard}, {Nominal}: {string.Join("; ", Dimensions)}";
 

@@ -46,6 +46,8 @@ internal static class ExampleValues
     private static readonly RingJob Job = new(
         "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
 
+    private static readonly RingScatter Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
+
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
     private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
@@ -155,7 +157,10 @@ internal static class ExampleValues
         Plan,
         Plan.Ring,
         Plan.Ring.Check,
-        Plan.Ring.Range,
+        Scattering,
+        RingRange.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering),
+        RingRange.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering).Influences[0],
+        RingSample.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering, count: 20),
         Caution.All[0],
         BendSweep.Of(Loaded.Analysis),
         Loaded.Release(Release.Free).Sensitivity,
@@ -259,6 +264,7 @@ internal static class ExampleValues
         ["maximumYield"] = Pressure.FromMegapascals(360),
         ["ultimateStrength"] = Pressure.FromMegapascals(360),
         ["maximumUltimate"] = Pressure.FromMegapascals(510),
+        ["seed"] = 1,
         ["SectionFigure.ToPlot.width"] = 640,
         ["SectionFigure.ToPlot.height"] = 480,
         ["SectionFigure.ToPng.width"] = 640,
@@ -291,6 +297,7 @@ internal static class ExampleValues
         [typeof(Torque)] = Torque.FromNewtonMeters(100),
         [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
         [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
+        [typeof(CancellationToken)] = CancellationToken.None,
         [typeof(Stream)] = Stream.Null,
         [typeof(TextWriter)] = TextWriter.Null,
         [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,

@@ -48,7 +48,8 @@ public sealed class Snippets
             new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
             Density.FromKilogramsPerCubicMeter(7850),
             yieldRange: new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355)));
-        var scan = YieldScan.Of(new WrapBending(), BendAnalysis.Of(flat.EasyWay, mild), die, Release.Free, ArcExtent.FullRing);
+        var scan = RingRange.Of(
+            new WrapBending(), BendAnalysis.Of(flat.EasyWay, mild), die, Release.Free, ArcExtent.FullRing.Turn, new RingScatter(mild.YieldRange));
         Console.WriteLine($"{scan.InsideDiameter!.Low.Millimeters:F1} to {scan.InsideDiameter.High.Millimeters:F1} mm"); // 602.6 to 671.6 mm
         #endregion
 

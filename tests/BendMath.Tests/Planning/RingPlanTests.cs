@@ -16,7 +16,7 @@ public sealed class RingPlanTests
         Assert.Null(plan.UsedRing);
         Assert.Empty(plan.Corrections);
         Assert.Same(plan.Job.Model, plan.Model);
-        Assert.Equal("no range: the yield of mild steel is given as one number", plan.Ring!.Range.Note);
+        Assert.Equal("no range: the yield of mild steel is given as one number, and nothing else is said to scatter", plan.Ring!.Range.Note);
         Assert.Null(plan.Ring.Range.InsideDiameter);
     }
 

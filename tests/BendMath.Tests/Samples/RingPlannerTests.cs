@@ -241,7 +241,7 @@ public sealed class RingPlannerTests
     [Fact]
     public void Distortion_nobody_checks_is_printed_beside_the_risk()
     {
-        Assert.Contains("Risk HIGH, as far as it is checked", Words(Jobs()[0]), StringComparison.Ordinal);
+        Assert.Contains("Risk MEDIUM, as far as it is checked", Words(Jobs()[0]), StringComparison.Ordinal);
         Assert.Contains("To lower the worst back the leg on the side", Words(Jobs()[0]), StringComparison.Ordinal);
     }
 

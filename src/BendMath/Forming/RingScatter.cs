@@ -1,0 +1,59 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known. Immutable and thread-safe.</summary>
+public sealed record RingScatter
+{
+    private readonly double? _stroke;
+
+    private readonly double? _curvature;
+
+    /// <summary>Names what scatters.</summary>
+    /// <param name="yield">The yield stress lies anywhere in this range; null when it is known.</param>
+    /// <param name="mill">The dimensions of the bar lie anywhere within this mill tolerance; null when the bar was measured.</param>
+    /// <param name="stroke">The stroke of a pinching bender is met to within this length, either way, greater than zero; null when it is met exactly.</param>
+    /// <param name="curvature">The finished curvature repeats to within this share, either way, from ring to ring, greater than zero and less than one half; null when it repeats exactly.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public RingScatter(PressureRange? yield = null, MillTolerance? mill = null, Length? stroke = null, Ratio? curvature = null)
+    {
+        Yield = yield;
+        Mill = mill;
+        _stroke = stroke is { } length ? Guard.Positive(length, nameof(stroke)) : null;
+        _curvature = curvature is { } share ? Guard.Positive(share, nameof(curvature)) : null;
+        if (_curvature >= 0.5)
+        {
+            throw Guard.Fault(nameof(curvature), curvature!.Value, "must be less than 50 %");
+        }
+    }
+
+    /// <summary>Range of the yield stress, or null.</summary>
+    public PressureRange? Yield { get; }
+
+    /// <summary>Mill tolerance of the bar, or null.</summary>
+    public MillTolerance? Mill { get; }
+
+    /// <summary>How far the stroke may be off, either way, or null.</summary>
+    public Length? Stroke => _stroke is { } meters ? Length.FromMeters(meters) : null;
+
+    /// <summary>Share by which the finished curvature may be off, either way, or null.</summary>
+    public Ratio? Curvature => _curvature is { } share ? Ratio.FromDecimalFractions(share) : null;
+
+    internal double StrokeMeters => _stroke ?? 0;
+
+    internal double CurvatureShare => _curvature ?? 0;
+
+    /// <summary>What scatters.</summary>
+    public override string ToString()
+    {
+        string[] parts =
+        [
+            .. Yield is null ? Array.Empty<string>() : [$"yield {Yield}"],
+            .. Mill is null ? Array.Empty<string>() : [$"bar to {Mill.Standard}"],
+            .. _stroke is not { } stroke ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "stroke ± {0:0.###} mm", stroke * 1e3)],
+            .. _curvature is not { } curvature ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "curvature ± {0:0.##} %", curvature * 100)],
+        ];
+        return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
+    }
+}
