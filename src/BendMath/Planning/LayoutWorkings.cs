@@ -1,0 +1,59 @@
+namespace BendMath.Planning;
+
+/// <summary>From the free ring to the blank and its check.</summary>
+internal sealed class LayoutWorkings(RingJob job, PlannedRing ring, WorkingUnits units)
+{
+    public IEnumerable<Working> All()
+    {
+        DevelopedLayout layout = ring.Layout;
+        WorkingTerm turn = new("θ", "turn of the arc", layout.Arc.Turn.Degrees, "°");
+        WorkingTerm curvature = units.Of("κ_t", "curvature of the finished ring", ring.Free.Curvature);
+        WorkingTerm developed = units.Of("L_0", "length of straight bar that becomes the arc", layout.DevelopedLength);
+        WorkingTerm blank = units.Of("L", "blank", layout.BlankLength);
+        WorkingTerm cut = units.Of("L_c", "blank as it is cut", ring.CutLength);
+        yield return new("length of straight bar that becomes the arc", "L_0", "θ·π/180/κ_t", [turn, curvature], developed.Value, developed.Unit, Sources.Mechanics);
+        yield return new(
+            "blank",
+            "L",
+            "L_0 + s + e + t",
+            [developed, units.Of("s", "start", layout.Ends.Start), units.Of("e", "end", layout.Ends.End), units.Of("t", "trim", layout.Ends.Trim)],
+            blank.Value,
+            blank.Unit,
+            Sources.Definition);
+        yield return new("blank as it is cut", "L_c", "q·ceil(L/q)", [blank, units.Of("q", "smallest step of the rule", job.CutStyle.Step)], cut.Value, cut.Unit, Sources.Definition);
+        if (ring.Bar is { } bar)
+        {
+            WorkingTerm stock = units.Of("B", "bar in stock", bar.BarLength);
+            WorkingTerm kerf = units.Of("k", "saw cut", layout.Kerf);
+            WorkingTerm pieces = new("n", "pieces from a bar", bar.Pieces, string.Empty);
+            yield return new("pieces from a bar", "n", "floor((B + k)/(L_c + k))", [stock, kerf, cut], bar.Pieces, string.Empty, Sources.Definition);
+            yield return new("left of the bar", "r", "max(0, B - n·(L_c + k))", [stock, pieces, cut, kerf], units.In(bar.Offcut), units.Length, Sources.Definition);
+        }
+
+        WorkingTerm area = units.Of("A", "area of the section", layout.Section.Properties.Area);
+        WorkingTerm density = units.Of("ρ", "density", job.Analysis.Material.Density);
+        yield return new("mass of the blank", "m", "A·L·ρ", [area, blank, density], units.In(ring.BlankMass), units.Mass, Sources.Definition);
+        foreach (Working working in Checks(turn))
+        {
+            yield return working;
+        }
+    }
+
+    private IEnumerable<Working> Checks(WorkingTerm turn)
+    {
+        RingCheck check = ring.Check;
+        WorkingTerm inside = units.Of("R_i", "finished inside radius", ring.Free.InsideRadius);
+        WorkingTerm chord = units.Of("c", "chord laid against the inside", check.Chord);
+        if (check.OpeningBetweenEnds is { } opening)
+        {
+            yield return new("distance between the ends, inside", "w", "2·R_i·sin(θ·π/360)", [inside, turn], units.In(opening), units.Length, Sources.Definition);
+        }
+        else
+        {
+            yield return new(
+                "tape around the outside", "C_o", "π·D_o", [units.Of("D_o", "finished outside diameter", check.OutsideDiameter)], units.In(check.TapeAroundOutside), units.Length, Sources.Definition);
+        }
+
+        yield return new("rise over the chord", "f", "R_i - √(R_i² - c²/4)", [inside, chord], units.In(check.Rise), units.Length, Sources.Definition);
+    }
+}

@@ -1,0 +1,37 @@
+using BendMath.Planning;
+
+namespace BendMath;
+
+/// <summary>
+/// Every number of a plan with its working: equation, numbers put in, unit, source. Lengths in millimeters with newtons and megapascals, or in inches with pounds and pounds per square inch, so that each
+/// equation can be done again on paper as it stands.
+/// </summary>
+public static class PlanWorkings
+{
+    /// <summary>The workings of a planned ring, in the order of the plan.</summary>
+    /// <param name="job">The job that was planned.</param>
+    /// <param name="ring">The planned ring.</param>
+    /// <param name="inInches">Whether to work in inches and pounds.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static IReadOnlyList<Working> Of(RingJob job, PlannedRing ring, bool inInches = false)
+    {
+        Guard.NotNull(job, nameof(job));
+        Guard.NotNull(ring, nameof(ring));
+        WorkingUnits units = new(inInches);
+        return
+        [
+            .. new FormedWorkings(ring.Outcome, units).All(),
+            .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
+            .. new LayoutWorkings(job, ring, units).All(),
+            .. new EffortWorkings(job, ring, units).All(),
+        ];
+    }
+
+    /// <summary>The working of a finished ring from its loaded state, let go free: curvature, release, radii, dish.</summary>
+    /// <param name="loaded">The loaded state.</param>
+    /// <param name="inInches">Whether to work in inches and pounds.</param>
+    /// <exception cref="ArgumentNullException">The state is null.</exception>
+    /// <exception cref="InvalidOperationException">The bar springs back straight.</exception>
+    public static IReadOnlyList<Working> Of(LoadedBend loaded, bool inInches = false) =>
+        [.. new ReleasedWorkings(Guard.NotNull(loaded, nameof(loaded)), loaded.Release(Release.Free).Ring, new(inInches)).All()];
+}

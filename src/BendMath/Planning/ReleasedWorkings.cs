@@ -1,0 +1,71 @@
+using UnitsNet;
+
+namespace BendMath.Planning;
+
+/// <summary>From the loaded state to the free ring.</summary>
+internal sealed class ReleasedWorkings(LoadedBend loaded, FinishedRing ring, WorkingUnits units)
+{
+    private readonly SectionProperties _section = loaded.Analysis.Section.Properties;
+
+    private bool IsDished => Math.Abs(ring.DishAngle.Radians) > 1e-12;
+
+    public IEnumerable<Working> All()
+    {
+        WorkingTerm radius = units.Of("R", "loaded radius of the inside face", loaded.InsideRadius);
+        WorkingTerm axis = units.Of("y_n", "neutral axis from the inside face", loaded.NeutralAxisFromInside);
+        WorkingTerm curvature = units.Of("κ", "loaded curvature", loaded.Curvature);
+        WorkingTerm depth = units.Of("h", "depth of the bar", _section.Depth);
+        WorkingTerm centroid = units.Of("y_c", "centroid from the inside face", _section.CentroidFromInside);
+        yield return Searched("neutral axis from the inside face", axis, "∫σ dA = 0", [radius]);
+        yield return new("loaded curvature", "κ", "1/(R + y_n)", [radius, axis], curvature.Value, curvature.Unit, Sources.Mechanics);
+        yield return new("strain of the outside face", "e_o", "100·κ·(h - y_n)", [curvature, depth, axis], loaded.OuterFiberStrain.Percent, "%", Sources.Mechanics);
+
+        WorkingTerm moment = units.Of("M_b", "bending moment", loaded.BendingMoment);
+        WorkingTerm held = units.Of("M_r", "hold-down moment", loaded.HoldDownMoment);
+        yield return Searched("bending moment", moment, "∫σ·(y - y_c)dA with σ of this state", [centroid]);
+        if (IsDished)
+        {
+            yield return Searched("hold-down moment", held, "∫σ·(z - z_c)dA with σ of this state", []);
+        }
+
+        ReciprocalLength inPlane = ring.Curvature * Math.Cos(ring.DishAngle.Radians);
+        ReciprocalLength outOfPlane = ring.Curvature * -Math.Sin(ring.DishAngle.Radians);
+        WorkingTerm spring = units.Of("Δκ", "curvature lost on release", loaded.Curvature - inPlane);
+        WorkingTerm springAside = units.Of("Δκ_r", "curvature lost about the radial axis", outOfPlane);
+        WorkingTerm modulus = units.Of("E", "elastic modulus", loaded.Analysis.Law.ElasticModulus);
+        WorkingTerm second = units.Of("I_b", "second moment about the bending axis", _section.SecondMomentAboutBendingAxis);
+        if (IsDished)
+        {
+            WorkingTerm aside = units.Of("I_r", "second moment about the radial axis", _section.SecondMomentAboutRadialAxis);
+            WorkingTerm product = units.Of("I_br", "product of inertia", _section.ProductOfInertia);
+            WorkingTerm[] all = [modulus, second, aside, product, moment, held];
+            yield return new("curvature lost on release", "Δκ", "(I_r·M_b - I_br·M_r)/(E·(I_b·I_r - I_br²))", all, spring.Value, spring.Unit, Sources.Mechanics);
+            yield return new("curvature lost about the radial axis", "Δκ_r", "(I_b·M_r - I_br·M_b)/(E·(I_b·I_r - I_br²))", all, springAside.Value, springAside.Unit, Sources.Mechanics);
+        }
+        else
+        {
+            yield return new("curvature lost on release", "Δκ", "M_b/(E·I_b)", [moment, modulus, second], spring.Value, spring.Unit, Sources.Mechanics);
+        }
+
+        WorkingTerm kept = units.Of("κ_f", "curvature kept in the plane", inPlane);
+        WorkingTerm total = units.Of("κ_t", "curvature of the finished ring", ring.Curvature);
+        yield return new("curvature kept in the plane", "κ_f", "κ - Δκ", [curvature, spring], kept.Value, kept.Unit, Sources.Mechanics);
+        yield return IsDished
+            ? new("curvature of the finished ring", "κ_t", "√(κ_f² + Δκ_r²)", [kept, springAside], total.Value, total.Unit, Sources.Mechanics)
+            : new("curvature of the finished ring", "κ_t", "κ_f", [kept], total.Value, total.Unit, Sources.Mechanics);
+        if (IsDished)
+        {
+            yield return new("dish angle", "β", "atan2(-Δκ_r, κ_f)·180/π", [springAside, kept], ring.DishAngle.Degrees, "°", Sources.Mechanics);
+        }
+
+        WorkingTerm inside = units.Of("R_i", "finished inside radius", ring.InsideRadius);
+        WorkingTerm outside = units.Of("R_o", "finished outside radius", ring.OutsideRadius);
+        yield return new("finished inside radius", "R_i", "(1 - κ·y_n + Δκ·y_c)/κ_t", [curvature, axis, spring, centroid, total], inside.Value, inside.Unit, Sources.Mechanics);
+        yield return new("finished inside diameter", "D_i", "2·R_i", [inside], units.In(ring.InsideDiameter), units.Length, Sources.Definition);
+        yield return new("finished outside radius", "R_o", "(1 + κ·(h - y_n) - Δκ·(h - y_c))/κ_t", [curvature, depth, axis, spring, centroid, total], outside.Value, outside.Unit, Sources.Mechanics);
+        yield return new("finished outside diameter", "D_o", "2·R_o", [outside], units.In(ring.OutsideDiameter), units.Length, Sources.Definition);
+    }
+
+    private static Working Searched(string name, WorkingTerm result, string condition, WorkingTerm[] terms) =>
+        new(name, result.Symbol, condition, terms, result.Value, result.Unit, Sources.Mechanics, isSearched: true);
+}
