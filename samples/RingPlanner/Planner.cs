@@ -14,11 +14,18 @@ internal static class Planner
         Plans rings and arcs for a bender with fixed-radius dies.
 
         Usage:
-          RingPlanner                 plan the built-in example (invented data)
-          RingPlanner FILE            plan the jobs of a file
-          RingPlanner [FILE] --json   print the plans as JSON, for programs
+          RingPlanner                 plan the built-in example (invented data), on one screen
+          RingPlanner FILE            plan the jobs of a file, on one screen
           RingPlanner --example       print the built-in example as a file to start from
           RingPlanner --help          print this
+
+        Options:
+          --details                   all of it: every die, every check, what the sizes rest on
+          --workings                  how each number came about: equation, numbers put in, source
+          --fractions N               sizes also in inches, to the nearest 1/8, 1/16, 1/32 or 1/64
+          --markdown                  the details as Markdown
+          --html                      the details as one HTML page with drawings; it needs nothing else
+          --json                      the plans as JSON, for programs
 
         Lengths in a file are text with a unit: "30 mm", "1 1/4 in", "2 ft 3 in".
         The bar is a standard size, { "size": "L 50x50x5" }, with "system" where two list it,
@@ -63,9 +70,7 @@ internal static class Planner
             return BadInput;
         }
 
-        output.WriteLine(command.Json
-            ? RingPlanJson.WriteAll([.. plans.Select(pair => pair.Plan)])
-            : PlanPage.Text(plans, plain).TrimEnd());
+        output.WriteLine(command.Form == Form.Json ? RingPlanJson.WriteAll([.. plans.Select(pair => pair.Plan)]) : Book.Print(plans, command, plain).TrimEnd());
         return Good;
     }
 

@@ -1,5 +1,5 @@
 using BendMath;
-using Spectre.Console;
+using RingPlanner.Papers;
 using UnitsNet;
 
 namespace RingPlanner.Pages;
@@ -9,12 +9,12 @@ internal sealed partial class PlanPage
     private void DieStep()
     {
         DieChoice choice = _plan.Choice;
-        _page.Heading("1. Which die, and what ring it leaves");
-        _page.Show(Dies(choice));
+        _paper.Heading("1. Which die, and what ring it leaves");
+        _paper.Show(Dies(choice));
         foreach (IGrouping<string, Die> kind in _plan.Job.Rack.GroupBy(die => _plan.Model.FaceOf(die).ToString()))
         {
             string told = kind.Any(die => die.Face != _plan.Model.FaceOf(die)) ? ", as the measured ring says" : string.Empty;
-            _page.Fact("Stamp means", _units.Sentence($"{kind.Key}{told}: ") + string.Join(", ", kind.Select(die => die.Name)));
+            _paper.Fact("Stamp means", _units.Sentence($"{kind.Key}{told}: ") + string.Join(", ", kind.Select(die => die.Name)));
         }
 
         if (_plan.Ring is { } ring)
@@ -23,10 +23,10 @@ internal sealed partial class PlanPage
         }
         else
         {
-            _page.Sentence("No die of this rack leaves a ring; there is nothing to cut or to bend.");
+            _paper.Sentence("No die of this rack leaves a ring; there is nothing to cut or to bend.");
         }
 
-        _page.Fact("Die to make", DieToMake(choice));
+        _paper.Fact("Die to make", DieToMake(choice));
         foreach (DieCorrection correction in _plan.Corrections)
         {
             Explain(correction);
@@ -34,12 +34,12 @@ internal sealed partial class PlanPage
 
         foreach (ExplanationAgreement agreement in _plan.Agreements)
         {
-            _page.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
+            _paper.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
         }
 
         if (_plan.Agreements.Count == 0 && _plan.Corrections.Any(correction => correction.Explanations.Count(explanation => explanation.Fits) > 1))
         {
-            _page.Fact(string.Empty, "Rings of one die cannot tell these explanations apart: a ring measured on a second die can.");
+            _paper.Fact(string.Empty, "Rings of one die cannot tell these explanations apart: a ring measured on a second die can.");
         }
 
         Cautions(PlanStep.Die);
@@ -59,33 +59,35 @@ internal sealed partial class PlanPage
         return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted ring{stamp}{stroke}{tight}";
     }
 
-    private Table Dies(DieChoice choice)
+    private Listing Dies(DieChoice choice)
     {
         string unit = _units.ColumnUnit;
-        Table table = new Table().Border(TableBorder.Square);
-        table.AddColumn(new TableColumn(string.Empty).NoWrap());
-        table.AddColumn(new TableColumn("die"));
-        table.AddColumn(new TableColumn($"stamped\nradius,\n{unit}").RightAligned().NoWrap());
-        table.AddColumn(new TableColumn($"inside\ndiameter, free,\n{unit}").RightAligned().NoWrap());
-        table.AddColumn(new TableColumn($"the same,\npressed flat,\n{unit}").RightAligned().NoWrap());
-        table.AddColumn(new TableColumn($"{WantedLine(choice.Wanted)}\nless wanted,\n{unit}").RightAligned().NoWrap());
-        table.AddColumn(new TableColumn("remark"));
-        foreach (DieOutcome outcome in choice.Outcomes)
-        {
-            FinishedRing? flat = outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
-            table.AddRow(new[]
-            {
-                ReferenceEquals(outcome, choice.Best) ? ">" : string.Empty,
-                outcome.Die.Name,
-                _units.Cell(outcome.Die.StampedRadius),
-                outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
-                flat is null ? "-" : _units.Cell(flat.InsideDiameter),
-                outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
-                _units.Sentence(Remark(choice, outcome)),
-            }.Select(cell => new Text(cell)));
-        }
+        Column[] columns =
+        [
+            new(string.Empty),
+            new("die", MayWrap: true),
+            new($"stamped\nradius,\n{unit}", IsNumber: true),
+            new($"inside\ndiameter, free,\n{unit}", IsNumber: true),
+            new($"the same,\npressed flat,\n{unit}", IsNumber: true),
+            new($"{WantedLine(choice.Wanted)}\nless wanted,\n{unit}", IsNumber: true),
+            new("remark", MayWrap: true),
+        ];
+        return new(columns, [.. choice.Outcomes.Select(outcome => Row(choice, outcome))]);
+    }
 
-        return table;
+    private string[] Row(DieChoice choice, DieOutcome outcome)
+    {
+        FinishedRing? flat = outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
+        return
+        [
+            ReferenceEquals(outcome, choice.Best) ? ">" : string.Empty,
+            outcome.Die.Name,
+            _units.Cell(outcome.Die.StampedRadius),
+            outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
+            flat is null ? "-" : _units.Cell(flat.InsideDiameter),
+            outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
+            _units.Sentence(Remark(choice, outcome)),
+        ];
     }
 
     private static string WantedLine(BendRadius wanted) => wanted.Reference switch
@@ -106,22 +108,22 @@ internal sealed partial class PlanPage
     {
         string wide = ring.Outcome.Difference!.Value.Meters > 0 ? "wider" : "tighter";
         Length off = Length.FromMeters(2 * Math.Abs(ring.Outcome.Difference.Value.Meters));
-        _page.Fact(
+        _paper.Fact(
             $"> {(ring.Serves ? "Use die" : "Nearest is")} {ring.Outcome.Die.Name}",
             $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK SERVES")}");
         if (ring.Outcome.Formed!.Contact is { } contact)
         {
-            _page.Fact("Set the stroke", $"{_units.Fine(contact.Stroke)} past the line tangent to the nose; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
-            _page.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
+            _paper.Fact("Set the stroke", $"{_units.Fine(contact.Stroke)} past the line tangent to the nose; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
+            _paper.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
         }
 
-        _page.Fact("As it comes off", $"inside {_units.Size(ring.Free.InsideDiameter)}, outside {_units.Size(ring.Free.OutsideDiameter)}{Dish(ring.Free)}");
+        _paper.Fact("As it comes off", $"inside {_units.Size(ring.Free.InsideDiameter)}, outside {_units.Size(ring.Free.OutsideDiameter)}{Dish(ring.Free)}");
         if (Math.Abs(ring.Free.DishAngle.Degrees) > 1e-6)
         {
-            _page.Fact("Pressed flat", $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
+            _paper.Fact("Pressed flat", $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
         }
 
-        _page.Fact("Over the yield range", ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} as it comes off" : ring.Range.Note!);
+        _paper.Fact("Over the yield range", ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} as it comes off" : ring.Range.Note!);
     }
 
     private static string Dish(FinishedRing ring)
@@ -134,11 +136,11 @@ internal sealed partial class PlanPage
 
     private void Explain(DieCorrection correction)
     {
-        _page.Fact("Measured ring", Ring(correction.Ring));
+        _paper.Fact("Measured ring", Ring(correction.Ring));
         foreach (Explanation explanation in correction.Explanations)
         {
             bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Correction;
-            _page.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));
+            _paper.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));
         }
     }
 }

@@ -8,22 +8,22 @@ internal sealed partial class PlanPage
 {
     private void DistortionStep(PlannedRing ring)
     {
-        _page.Heading("2. Will it distort");
+        _paper.Heading("2. Will it distort");
         bool partly = ring.Distortion.NotChecked.Count > 0;
-        _page.Fact("Risk", ring.Distortion.Level.ToString().ToUpperInvariant() + (partly ? ", as far as it is checked" : string.Empty));
+        _paper.Fact("Risk", ring.Distortion.Level.ToString().ToUpperInvariant() + (partly ? ", as far as it is checked" : string.Empty));
         foreach (DistortionFinding finding in ring.Distortion.Findings)
         {
-            _page.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
+            _paper.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
         }
 
         if (ring.Distortion.Advice.Count > 0)
         {
-            _page.Fact("To lower the worst", _units.Sentence(string.Join("; or ", ring.Distortion.Advice)));
+            _paper.Fact("To lower the worst", _units.Sentence(string.Join("; or ", ring.Distortion.Advice)));
         }
 
         if (partly)
         {
-            _page.Fact("NOT checked", string.Join("; ", ring.Distortion.NotChecked));
+            _paper.Fact("NOT checked", string.Join("; ", ring.Distortion.NotChecked));
         }
 
         Cautions(PlanStep.Distortion);
@@ -32,28 +32,28 @@ internal sealed partial class PlanPage
     private void CutStep(PlannedRing ring)
     {
         DevelopedLayout layout = ring.Layout;
-        _page.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
-        _page.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
+        _paper.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
+        _paper.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
         if (ring.HandbookLength is { } handbook)
         {
-            _page.Fact("By the handbook rule", $"{_units.Size(handbook)}; it knows neither steel nor radius (leg/6 + t/2 from the heel)");
+            _paper.Fact("By the handbook rule", $"{_units.Size(handbook)}; it knows neither steel nor radius (leg/6 + t/2 from the heel)");
         }
 
         if (ring.Range.DevelopedLength is { } range)
         {
-            _page.Fact("Over the yield range", _units.Range(range));
+            _paper.Fact("Over the yield range", _units.Range(range));
         }
 
         EndAllowance ends = layout.Ends;
-        _page.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim");
-        _page.Fact("Cut the blank", _units.Cut(layout.BlankLength));
+        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim");
+        _paper.Fact("Cut the blank", _units.Cut(layout.BlankLength));
         if (ends.Total.Meters > 0)
         {
-            _page.Fact("Marks from its start", $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
+            _paper.Fact("Marks from its start", $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
         }
 
-        _page.Fact("Weight of the blank", _units.Weight(ring.BlankMass));
-        _page.Fact("From a bar", FromBar(ring));
+        _paper.Fact("Weight of the blank", _units.Weight(ring.BlankMass));
+        _paper.Fact("From a bar", FromBar(ring));
         Cautions(PlanStep.Cut);
     }
 
@@ -69,17 +69,17 @@ internal sealed partial class PlanPage
     private void BendStep(PlannedRing ring)
     {
         BendEffort effort = ring.Effort;
-        _page.Heading("4. How hard it pulls, and how hard to hold it down");
-        _page.Fact("Bending moment", _units.Moment(effort.BendingMoment));
+        _paper.Heading("4. How hard it pulls, and how hard to hold it down");
+        _paper.Fact("Bending moment", _units.Moment(effort.BendingMoment));
         if (effort.NoseForce is { } nose)
         {
-            _page.Fact("Force of the nose", _units.Push(nose));
+            _paper.Fact("Force of the nose", _units.Push(nose));
         }
 
-        _page.Fact("Pull at the lever", effort.HandForce is { } hand && _plan.Job.LeverLength is { } lever
+        _paper.Fact("Pull at the lever", effort.HandForce is { } hand && _plan.Job.LeverLength is { } lever
             ? $"{_units.Push(hand)} square to the end of a lever of {_units.Size(lever)} that turns the bar directly; friction comes on top"
             : effort.WhyNoHandForce!);
-        _page.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
+        _paper.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
             ? "nothing needed: the bar bends in its own plane"
             : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment)}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength)}");
         Cautions(PlanStep.Bend);
@@ -88,22 +88,22 @@ internal sealed partial class PlanPage
     private void CheckStep(PlannedRing ring)
     {
         RingCheck check = ring.Check;
-        _page.Heading("5. What to check afterwards, free as it comes off");
+        _paper.Heading("5. What to check afterwards, free as it comes off");
         if (check.OpeningBetweenEnds is { } opening)
         {
-            _page.Fact("Inside radius", _units.Size(ring.Free.InsideRadius));
-            _page.Fact("Outside radius", _units.Size(ring.Free.OutsideRadius));
-            _page.Fact("Between the ends", $"{_units.Size(opening)} from inside face to inside face, where the arc itself ends");
+            _paper.Fact("Inside radius", _units.Size(ring.Free.InsideRadius));
+            _paper.Fact("Outside radius", _units.Size(ring.Free.OutsideRadius));
+            _paper.Fact("Between the ends", $"{_units.Size(opening)} from inside face to inside face, where the arc itself ends");
         }
         else
         {
-            _page.Fact("Inside diameter", _units.Size(check.InsideDiameter));
-            _page.Fact("Outside diameter", _units.Size(check.OutsideDiameter));
-            _page.Fact("Tape around outside", _units.Size(check.TapeAroundOutside));
+            _paper.Fact("Inside diameter", _units.Size(check.InsideDiameter));
+            _paper.Fact("Outside diameter", _units.Size(check.OutsideDiameter));
+            _paper.Fact("Tape around outside", _units.Size(check.TapeAroundOutside));
         }
 
         Length change = Length.FromMeters(Math.Abs(check.RiseChangePerPercent.Meters));
-        _page.Fact("Chord and rise", $"a {_units.Size(check.Chord)} chord inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
+        _paper.Fact("Chord and rise", $"a {_units.Size(check.Chord)} chord inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
         Cautions(PlanStep.Check);
     }
 }

@@ -1,12 +1,13 @@
 using System.Globalization;
 using BendMath;
+using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;
 
 /// <summary>A plan as text, in the order of the work. What the sizes rest on comes before any size; a caution stands at its step.</summary>
 internal sealed partial class PlanPage
 {
-    private readonly Page _page;
+    private readonly Paper _paper;
 
     private readonly RingPlan _plan;
 
@@ -14,30 +15,15 @@ internal sealed partial class PlanPage
 
     private readonly Units _units;
 
-    private PlanPage(Page page, RingPlan plan, RingJobEntry entry)
+    private PlanPage(Paper paper, RingPlan plan, RingJobEntry entry, Units units)
     {
-        _page = page;
+        _paper = paper;
         _plan = plan;
         _entry = entry;
-        _units = new(entry.IsInInches, plan.Job.CutStyle);
+        _units = units;
     }
 
-    public static string Text(IReadOnlyList<(RingPlan Plan, RingJobEntry Entry)> plans, bool plain)
-    {
-        Page page = new(plain);
-        foreach ((RingPlan plan, RingJobEntry entry) in plans)
-        {
-            if (plan != plans[0].Plan)
-            {
-                page.Space();
-                page.Space();
-            }
-
-            new PlanPage(page, plan, entry).Print();
-        }
-
-        return page.ToString();
-    }
+    public static void Print(Paper paper, RingPlan plan, RingJobEntry entry, Units units) => new PlanPage(paper, plan, entry, units).Print();
 
     private void Print()
     {
@@ -59,20 +45,25 @@ internal sealed partial class PlanPage
     {
         RingJob job = _plan.Job;
         BarMaterial material = job.Analysis.Material;
-        _page.Title(job.Name, '=');
+        _paper.Title(job.Name);
         if (_entry.Note is { } note)
         {
-            _page.Fact("Note", note);
+            _paper.Fact("Note", note);
         }
 
-        _page.Fact("Bar", _units.Sentence(job.Analysis.Section.ToString()));
+        if (_units.Rounding is { } rounding)
+        {
+            _paper.Fact("Inches", rounding);
+        }
+
+        _paper.Fact("Bar", _units.Sentence(job.Analysis.Section.ToString()));
         string yield = material.YieldRange is { } range
             ? $"{_units.Stress(material.Law.YieldStress)}, may be {_units.Stress(range.Low)} to {_units.Stress(range.High)}"
             : _units.Stress(material.Law.YieldStress);
-        _page.Fact("Material", $"{material.Name}, yield {yield}");
-        _page.Fact("Law", material.Law.ToString());
+        _paper.Fact("Material", $"{material.Name}, yield {yield}");
+        _paper.Fact("Law", material.Law.ToString());
         string radius = job.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Value)})";
-        _page.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}{radius}");
+        _paper.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}{radius}");
     }
 
     private string WantedSize(BendRadius wanted) => wanted.Reference switch
@@ -84,15 +75,15 @@ internal sealed partial class PlanPage
 
     private void Basis()
     {
-        _page.Heading("What the sizes rest on");
-        _page.Fact("Model", _plan.Model.Name);
-        _page.Fact("It assumes", _units.Sentence(_plan.Model.Assumption));
-        _page.Fact("Measured rings", _plan.Model.Evidence.Count == 0
+        _paper.Heading("What the sizes rest on");
+        _paper.Fact("Model", _plan.Model.Name);
+        _paper.Fact("It assumes", _units.Sentence(_plan.Model.Assumption));
+        _paper.Fact("Measured rings", _plan.Model.Evidence.Count == 0
             ? "none: the model is unproved on this bender"
             : string.Join("; ", _plan.Model.Evidence.Select(Ring)));
         foreach (Advisory advisory in _plan.Advisories)
         {
-            _page.Fact(advisory.IsMinor ? "note" : "WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", _units.Sentence(advisory.Message), advisory.Code, advisory.Source));
+            _paper.Fact(advisory.IsMinor ? "note" : "WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", _units.Sentence(advisory.Message), advisory.Code, advisory.Source));
         }
     }
 
@@ -103,7 +94,7 @@ internal sealed partial class PlanPage
     {
         foreach (Caution caution in Caution.All.Where(caution => caution.Step == step))
         {
-            _page.Marked("CAUTION", caution.Text);
+            _paper.Marked("CAUTION", caution.Text);
         }
     }
 }

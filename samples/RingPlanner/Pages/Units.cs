@@ -5,14 +5,19 @@ using UnitsNet;
 
 namespace RingPlanner.Pages;
 
-/// <summary>Quantities as this job wants to read them: metric, with inches and pounds beside for a job written in inches.</summary>
-internal sealed partial class Units(bool inches, LengthStyle cutStyle)
+/// <summary>Quantities as this job wants to read them: metric, with inches and pounds beside for a job written in inches or where fractions are asked for.</summary>
+/// <param name="inches">Whether inches and pounds stand beside.</param>
+/// <param name="cutStyle">The rule blanks are cut by.</param>
+/// <param name="fraction">Finest fraction of an inch for sizes; null for decimals.</param>
+internal sealed partial class Units(bool inches, LengthStyle cutStyle, int? fraction = null)
 {
+    private readonly LengthStyle _sizes = fraction is { } finest ? LengthStyle.FractionalInches(finest, LengthRounding.Nearest) : Thousandths;
+
     private static readonly LengthStyle Tenths = LengthStyle.Millimeters(1);
 
     private static readonly LengthStyle Thousandths = LengthStyle.DecimalInches(3);
 
-    public string Size(Length length) => Beside(LengthText.Format(length, Tenths), LengthText.Format(length, Thousandths));
+    public string Size(Length length) => Beside(LengthText.Format(length, Tenths), LengthText.Format(length, _sizes));
 
     /// <summary>Without units, for a column that names them.</summary>
     public string Cell(Length length) => Size(length).Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in)", ")", StringComparison.Ordinal);
@@ -21,8 +26,13 @@ internal sealed partial class Units(bool inches, LengthStyle cutStyle)
     {
         string sign = length.Meters > 0 ? "+" : string.Empty;
         string text = sign + LengthText.Format(length, Tenths).Replace(" mm", string.Empty, StringComparison.Ordinal);
-        return inches ? $"{text} ({sign}{LengthText.Format(length, Thousandths).Replace(" in", string.Empty, StringComparison.Ordinal)})" : text;
+        return inches ? $"{text} ({sign}{LengthText.Format(length, _sizes).Replace(" in", string.Empty, StringComparison.Ordinal)})" : text;
     }
+
+    public bool AreInches => inches;
+
+    /// <summary>How lengths are rounded, or null where decimals say it.</summary>
+    public string? Rounding => fraction is { } finest ? $"sizes in inches to the nearest 1/{finest}, small ones in decimals; blanks are rounded up to what the rule shows" : null;
 
     public string ColumnUnit => inches ? "mm (in)" : "mm";
 
@@ -32,7 +42,7 @@ internal sealed partial class Units(bool inches, LengthStyle cutStyle)
     public string Range(LengthRange range)
     {
         string metric = $"{Bare(range.Low, Tenths, " mm")} to {LengthText.Format(range.High, Tenths)}";
-        return Beside(metric, $"{Bare(range.Low, Thousandths, " in")} to {LengthText.Format(range.High, Thousandths)}");
+        return Beside(metric, $"{Bare(range.Low, _sizes, " in")} to {LengthText.Format(range.High, _sizes)}");
     }
 
     /// <summary>A length to cut: never short, so rounded up to what a rule shows.</summary>
@@ -46,7 +56,7 @@ internal sealed partial class Units(bool inches, LengthStyle cutStyle)
 
     /// <summary>A place on the bar, to what a rule shows.</summary>
     public string Mark(Length length) => inches
-        ? $"{LengthText.Format(length, LengthStyle.FractionalInches(16, LengthRounding.Nearest))} ({LengthText.Format(length, Tenths)})"
+        ? $"{LengthText.Format(length, LengthStyle.FractionalInches(fraction ?? 16, LengthRounding.Nearest))} ({LengthText.Format(length, Tenths)})"
         : LengthText.Format(length, Tenths);
 
     /// <summary>A sentence of the library, which speaks in millimeters, with inches beside each length for a job in inches; behind = where it stands in parentheses already.</summary>

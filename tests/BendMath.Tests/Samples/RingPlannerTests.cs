@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using BendMath.Tests.Json;
 using RingPlanner;
 
@@ -9,7 +10,7 @@ namespace BendMath.Tests.Samples;
 /// <summary>The sample as its user meets it: what is printed where, and with which exit code.</summary>
 public sealed class RingPlannerTests
 {
-    private static readonly string Printed = Run(Planner.Good).Output;
+    private static readonly string Printed = Run(Planner.Good, "--details").Output;
 
     [Fact]
     public void No_line_is_wider_than_the_page_or_holds_an_escape_code()
@@ -90,7 +91,7 @@ public sealed class RingPlannerTests
         try
         {
             File.WriteAllText(file, Run(Planner.Good, "--example").Output);
-            Assert.Equal(Printed, Run(Planner.Good, file).Output);
+            Assert.Equal(Printed, Run(Planner.Good, file, "--details").Output);
         }
         finally
         {
@@ -137,7 +138,10 @@ public sealed class RingPlannerTests
     }
 
     [Theory]
-    [InlineData("There is no option \"--jsn\"; the options are --json, --example and --help.", "--jsn")]
+    [InlineData("There is no option \"--jsn\"; the options are --details, --workings, --fractions N, --markdown, --html, --json, --example and --help.", "--jsn")]
+    [InlineData("--fractions is followed by 8, 16, 32 or 64, the finest fraction of an inch, but by \"12\" here.", "--fractions", "12")]
+    [InlineData("--fractions is followed by 8, 16, 32 or 64, the finest fraction of an inch, but by \"nothing\" here.", "--fractions")]
+    [InlineData("One form at a time: --html and --json are given.", "--html", "--json")]
     [InlineData("One file at a time: \"a\" and \"b\" are given.", "a", "b")]
     [InlineData("file: There is no file \"/none/such.json\".", "/none/such.json")]
     public void Bad_arguments_exit_with_two(string sentence, params string[] arguments)
@@ -151,7 +155,7 @@ public sealed class RingPlannerTests
     public void Help_names_every_option()
     {
         string help = Run(Planner.Good, "--help").Output;
-        Assert.All(["FILE", "--json", "--example", "--help"], option => Assert.Contains(option, help, StringComparison.Ordinal));
+        Assert.All(["FILE", "--details", "--workings", "--fractions", "--markdown", "--html", "--json", "--example", "--help"], option => Assert.Contains(option, help, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -245,6 +249,62 @@ public sealed class RingPlannerTests
         Assert.Contains("To lower the worst back the leg on the side", Words(Jobs()[0]), StringComparison.Ordinal);
     }
 
+    /// <summary>One screen: every job's die, cut, pull, check and doubts, and the caution about stored energy, in fewer lines than a page has.</summary>
+    [Fact]
+    public void The_first_thing_printed_is_one_screen()
+    {
+        string screen = Run(Planner.Good).Output.TrimEnd();
+        Assert.InRange(screen.Split('\n').Length, 20, 50);
+        Assert.All(screen.Split('\n'), line => Assert.True(line.TrimEnd('\r').Length <= 100, line));
+        foreach (RingJobEntry entry in RingJobFile.Read(Planner.Demo()).Jobs)
+        {
+            PlannedRing ring = RingPlan.For(entry.Job).Ring!;
+            int start = screen.IndexOf(entry.Job.Name, StringComparison.Ordinal);
+            Assert.Contains(ring.Outcome.Die.Name, screen[start..], StringComparison.Ordinal);
+            Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.CutStyle), screen[start..], StringComparison.Ordinal);
+        }
+
+        Assert.Contains("a loaded spring", screen, StringComparison.Ordinal);
+        Assert.Contains("local codes and a licensed engineer decide", Words(screen), StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(screen, "Invented data"));
+    }
+
+    [Fact]
+    public void Markdown_holds_what_the_details_hold()
+    {
+        string markdown = Run(Planner.Good, "--markdown").Output;
+        Assert.Equal(3, Regex.Count(markdown, "(?m)^# "));
+        Assert.Contains("| \\> | R240 | 240.0 | ", markdown, StringComparison.Ordinal);
+        Assert.All(Caution.All, caution => Assert.Contains(caution.Text, markdown, StringComparison.Ordinal));
+        string[] numbers = [.. Regex.Matches(Printed, @"\d+\.\d+").Select(found => found.Value).Distinct()];
+        Assert.True(numbers.Length > 100);
+        Assert.All(numbers, number => Assert.Contains(number, markdown, StringComparison.Ordinal));
+    }
+
+    /// <summary>The page is well-formed, asks for nothing from elsewhere, and shows section, ring and blank of every job.</summary>
+    [Fact]
+    public void The_page_needs_nothing_else()
+    {
+        string html = Run(Planner.Good, "--html", "--workings").Output;
+        XDocument page = XDocument.Parse(Regex.Replace(html, "<!DOCTYPE html>|<meta[^>]*>|<br>", string.Empty));
+        Assert.Equal(9, page.Descendants().Count(element => element.Name.LocalName == "svg"));
+        Assert.DoesNotMatch("<script|<link|src=|url\\((?!#)", html);
+        Assert.DoesNotMatch("href=\"(?!#)", html);
+        string[] identifiers = [.. page.Descendants().Attributes("id").Select(id => id.Value)];
+        Assert.Equal(identifiers.Length, identifiers.Distinct().Count());
+        Assert.Contains("κ = 1/(R + y_n) = 1/(", html, StringComparison.Ordinal);
+        Assert.All(Caution.All, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Fractions_are_the_nearest_and_blanks_are_not_short()
+    {
+        string words = Words(Run(Planner.Good, "--details", "--fractions", "16").Output);
+        Assert.Contains("to the nearest 1/16", words, StringComparison.Ordinal);
+        PlannedRing ring = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[0].Job).Ring!;
+        Assert.Contains($"inside {LengthText.Format(ring.Free.InsideDiameter, LengthStyle.Millimeters(1))} ({LengthText.Format(ring.Free.InsideDiameter, LengthStyle.FractionalInches(16, LengthRounding.Nearest))})", words, StringComparison.Ordinal);
+    }
+
     private static string Words(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
     private static string Print(string job)
@@ -253,7 +313,7 @@ public sealed class RingPlannerTests
         try
         {
             File.WriteAllText(file, job);
-            return Run(Planner.Good, file).Output;
+            return Run(Planner.Good, file, "--details").Output;
         }
         finally
         {

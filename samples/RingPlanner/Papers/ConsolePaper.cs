@@ -3,10 +3,10 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Spectre.Console;
 
-namespace RingPlanner.Pages;
+namespace RingPlanner.Papers;
 
-/// <summary>The paper: headings, facts with a label, sentences and tables, at most 100 columns wide.</summary>
-internal sealed partial class Page
+/// <summary>Text for a console, at most 100 columns wide.</summary>
+internal sealed partial class ConsolePaper : Paper
 {
     public const int Width = 100;
 
@@ -19,7 +19,7 @@ internal sealed partial class Page
 
     private readonly IAnsiConsole _console;
 
-    public Page(bool plain)
+    public ConsolePaper(bool plain)
     {
         _console = AnsiConsole.Create(new AnsiConsoleSettings
         {
@@ -32,29 +32,57 @@ internal sealed partial class Page
         _console.Profile.Capabilities.Unicode = true;
     }
 
-    public void Title(string text, char line)
+    public override void Title(string text)
     {
         _console.Write(new Text(text + "\n", new Style(decoration: Decoration.Bold)));
-        _console.Write(new Text(new string(line, Width) + "\n"));
+        _console.Write(new Text(new string('=', Width) + "\n"));
     }
 
-    public void Heading(string text)
+    public override void Heading(string text)
     {
-        Space();
+        _console.WriteLine();
         _console.Write(new Text(text + "\n", new Style(decoration: Decoration.Bold)));
     }
 
-    public void Space() => _console.WriteLine();
+    public override void Gap()
+    {
+        _console.WriteLine();
+        _console.WriteLine();
+    }
 
-    /// <summary>A label and what it says; long text wraps under itself.</summary>
-    public void Fact(string label, string text) => Row(2, Label, label, text);
+    /// <summary>Long text wraps under itself.</summary>
+    public override void Fact(string label, string text) => Row(2, Label, label, text);
 
-    /// <summary>A sentence behind a mark, such as a caution.</summary>
-    public void Marked(string mark, string text) => Row(2, mark.Length, mark, text);
+    public override void Marked(string mark, string text) => Row(2, mark.Length, mark, text);
 
-    public void Sentence(string text) => Marked(string.Empty, text);
+    public override void Sentence(string text) => Marked(string.Empty, text);
 
-    public void Show(Table table) => _console.Write(new Padder(table, new Padding(2, 0, 0, 0)));
+    public override void Show(Listing listing)
+    {
+        Table table = new Table().Border(TableBorder.Square);
+        foreach (Column column in listing.Columns)
+        {
+            TableColumn shown = new(column.Heading);
+            if (column.IsNumber)
+            {
+                shown.RightAligned();
+            }
+
+            if (!column.MayWrap)
+            {
+                shown.NoWrap();
+            }
+
+            table.AddColumn(shown);
+        }
+
+        foreach (IReadOnlyList<string> row in listing.Rows)
+        {
+            table.AddRow(row.Select(cell => new Text(cell)));
+        }
+
+        _console.Write(new Padder(table, new Padding(2, 0, 0, 0)));
+    }
 
     /// <summary>All of it, without blanks at the ends of lines.</summary>
     public override string ToString() => string.Join('\n', _text.ToString().Replace(Glue, ' ').Split('\n').Select(line => line.TrimEnd()));

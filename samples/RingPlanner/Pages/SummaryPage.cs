@@ -1,0 +1,71 @@
+using BendMath;
+using RingPlanner.Papers;
+using UnitsNet;
+
+namespace RingPlanner.Pages;
+
+/// <summary>What a person needs at the bender, every job on one screen.</summary>
+internal static class SummaryPage
+{
+    public static void Print(Paper paper, IReadOnlyList<(RingPlan Plan, RingJobEntry Entry, Units Units)> plans)
+    {
+        string? told = null;
+        foreach ((RingPlan plan, RingJobEntry entry, Units units) in plans)
+        {
+            paper.Heading($"{plan.Job.Name}: {units.Sentence(plan.Job.Analysis.Section.ToString())}, {plan.Job.Analysis.Material.Name}");
+            if (entry.Note is { } note && note != told)
+            {
+                paper.Fact("Note", note);
+                told = note;
+            }
+
+            Plan(paper, plan, units);
+        }
+
+        paper.Heading("Mind");
+        paper.Sentence("A bent bar is a loaded spring: stand out of its plane, keep fingers out of the pinch, let the load off slowly. Where a ring carries load, local codes and a licensed engineer decide, not this plan.");
+        paper.Sentence("More: --details for all dies, checks and cautions; --workings for how each number came about; --html for a page with drawings.");
+    }
+
+    private static void Plan(Paper paper, RingPlan plan, Units units)
+    {
+        RingJob job = plan.Job;
+        string tolerance = $"± {units.Size(job.Tolerance)}";
+        paper.Fact("Wanted", $"{job.Arc}, {Line(job.Wanted)} {units.Size(2 * job.Wanted.Value)} {tolerance}{(job.IsToleranceGiven ? string.Empty : ", assumed")}");
+        if (plan.Ring is not { } ring)
+        {
+            paper.Fact("Die", "no die of this rack leaves a ring");
+            return;
+        }
+
+        Length off = 2 * ring.Outcome.Difference!.Value;
+        string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
+        string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.Stroke)}" : string.Empty;
+        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(ring, units)}");
+        DistortionFinding worst = ring.Distortion.Findings[0];
+        paper.Fact("Distortion", worst.Level == RiskLevel.Low
+            ? "low, as far as it is checked"
+            : $"{worst.Level.ToString().ToUpperInvariant()}: {worst.Check}{(ring.Distortion.Advice.Count > 0 ? $"; {units.Sentence(ring.Distortion.Advice[0].Sentence)}" : string.Empty)}");
+        paper.Fact("Cut", $"{units.Cut(ring.Layout.BlankLength)}, marks at {units.Mark(ring.Layout.ArcStartMark)} and {units.Mark(ring.Layout.ArcEndMark)}{(ring.Bar is { } bar ? $"; {bar.Pieces} from a bar of {units.Size(bar.BarLength)}" : string.Empty)}");
+        paper.Fact("Pull", $"{Pull(ring.Effort, units)}{(ring.Effort.HoldDownMoment.NewtonMeters > 0 ? $"; hold it flat against {units.Moment(ring.Effort.HoldDownMoment)}" : string.Empty)}");
+        paper.Fact("Check", $"a {units.Size(ring.Check.Chord)} chord inside shows a rise of {units.Fine(ring.Check.Rise)}");
+        Advisory[] doubts = [.. plan.Advisories.Where(advisory => !advisory.IsMinor)];
+        if (doubts.Length > 0)
+        {
+            paper.Fact("WARNING", $"{units.Sentence(doubts[0].Message)}{(doubts.Length > 1 ? $" And {doubts.Length - 1} more." : string.Empty)}");
+        }
+    }
+
+    private static string Range(PlannedRing ring, Units units) =>
+        ring.Range.InsideDiameter is { } range ? $"; with the metal {units.Range(range)} inside" : string.Empty;
+
+    private static string Pull(BendEffort effort, Units units) =>
+        effort.HandForce is { } hand ? $"{units.Push(hand)} at the lever" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";
+
+    private static string Line(BendRadius wanted) => wanted.Reference switch
+    {
+        RadiusReference.InsideFace => "inside diameter",
+        RadiusReference.Centroid => "diameter between centroids",
+        _ => "outside diameter",
+    };
+}
