@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath.Numerics;
 
 namespace BendMath;
@@ -92,6 +93,11 @@ public sealed class MeasuredRing
         if (!IsOf(analysis.Law))
         {
             differences.Add(analysis.StressState == Analysis.StressState ? $"another metal than {Analysis.Material}" : "plane strain in one case and not in the other");
+        }
+
+        if (analysis.Unloading != Analysis.Unloading)
+        {
+            differences.Add(string.Format(CultureInfo.InvariantCulture, "another stiffness on release than {0:0.##} % of E", 100 * Analysis.Unloading));
         }
 
         return differences;
