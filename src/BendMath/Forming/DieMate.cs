@@ -89,7 +89,7 @@ public sealed record DieMate
         }
 
         double through = (a * a + s * s) / (2 * s);
-        return r < through
+        return through - r >= Guard.LeastMeters
             ? new(a, s, r, through - r, Thickness(shims), isFace: false)
             : throw Guard.Fault(nameof(supportRadius), supportRadius, $"must be less than the radius of the circle through the supports and the rest, {Guard.MillimetersText(through)}");
     }

@@ -267,6 +267,7 @@ internal static class ExampleValues
         ["mechanicalAdvantage"] = 12.0,
         ["shims"] = Length.FromMillimeters(2),
         ["ClosedPair.Of.die"] = Paired,
+        ["FormingModel.Form.die"] = Paired,
         ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),
         ["DieMate.OfFace.radius"] = Length.FromMillimeters(290),
         ["supportRadius"] = Length.FromMillimeters(10),
