@@ -135,6 +135,11 @@ public sealed class BumpBending : FormingModel
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
+        if (die.NoseRadius is { } own && own.Meters != Setup.Nose)
+        {
+            return new BumpBending(Setup.With(die), Feed).Try(analysis, die);
+        }
+
         double radius = die.InsideFace(analysis.Section, die.Face);
         if (Setup.Refusal(analysis.Section) is { } refusal)
         {

@@ -83,6 +83,11 @@ public sealed class MeasuredRing
             differences.Add($"a stamp that means the {die.Face}, where the measured one means the {Die.Face}");
         }
 
+        if (die is not null && !die.IsTrial && (die.Mate != Die.Mate || die.NoseRadius?.Meters != Die.NoseRadius?.Meters))
+        {
+            differences.Add($"another mate or nose than that of {Die.Name}");
+        }
+
         if (!IsOf(analysis.Section))
         {
             differences.Add(analysis.Section.ToString() == Analysis.Section.ToString()

@@ -29,7 +29,7 @@ internal static class ThreePointPinch
 
         LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedToInside(setup.Nose);
         ThreePointContact contact = new(setup.A, stroke, nominal, found?.Shift ?? 0, loaded.Moment, wraps, give: setStroke - stroke);
-        IEnumerable<Advisory> validity = [.. doubts, .. setup.Advisories(analysis.Section, stroke), .. ThreePointSetup.GiveAdvisories(stroke, setStroke)];
+        IEnumerable<Advisory> validity = doubts.Concat(setup.Advisories(analysis.Section, stroke)).Concat(ThreePointSetup.GiveAdvisories(stroke, setStroke));
         return new FormedBend(model, die, loaded, contact, evidence, wraps ? validity.Append(ThreePointSetup.WrapsNose) : validity);
     }
 

@@ -76,7 +76,7 @@ public sealed class SofterUnloadingTests
     public Property Softer_leaves_a_wider_ring_and_the_same_stress() => Prop.ForAll(Sold.Bends(Sold.Bars, Sold.AnyMetal, 3).ToArbitrary(), Shares.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, share, release) =>
     {
         LoadedBend stiff = bend.Loaded();
-        LoadedBend soft = Softer(bend.Analysis(), share).LoadedTo(BendRadius.Inside(stiff.InsideRadius));
+        LoadedBend soft = Softer(bend.Analysis(), share).LoadedTo(BendRadius.Inside(bend.Depths * stiff.Analysis.Section.Depth));
         ReleasedBend one = stiff.Release(release), other = soft.Release(release);
         Assert.True(other.Ring.InsideRadius > one.Ring.InsideRadius);
         Length middle = stiff.Analysis.Section.Depth / 2, side = stiff.Analysis.Section.Properties.Width / 3;
@@ -88,7 +88,7 @@ public sealed class SofterUnloadingTests
     public Property The_whole_share_changes_no_bit() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, release) =>
     {
         LoadedBend loaded = bend.Loaded();
-        LoadedBend same = Softer(bend.Analysis(), 1).LoadedTo(BendRadius.Inside(loaded.InsideRadius));
+        LoadedBend same = Softer(bend.Analysis(), 1).LoadedTo(BendRadius.Inside(bend.Depths * loaded.Analysis.Section.Depth));
         Assert.Equal(loaded.Release(release).Ring, same.Release(release).Ring);
         Assert.Equal(
             loaded.Analysis.LoadedFor(BendRadius.Inside(loaded.Release(release).Ring.InsideRadius), release).InsideRadius,
@@ -107,6 +107,41 @@ public sealed class SofterUnloadingTests
         Assert.Equal(straight, released.IsStraight);
         Assert.Equal(straight, released.CurvatureKept == 0);
         Assert.Equal(straight, released.Advisories.Any(advisory => advisory.Code == "springs-straight"));
+    }
+
+    /// <summary>A pull let go along the softer line takes P/(η·E·A) of the stretch with it.</summary>
+    [Fact]
+    public void A_pull_is_let_go_along_the_softer_line()
+    {
+        BendAnalysis analysis = Softer(Workshop.RimSteel, 0.8);
+        Force pull = Force.FromKilonewtons(8);
+        LoadedBend loaded = analysis.LoadedTo(Workshop.Inside(250), pull);
+        SectionProperties p = analysis.Section.Properties;
+        double strain = loaded.StrainAt(p.CentroidFromInside).DecimalFractions - 8000 / (0.8 * 210e9 * p.Area.SquareMeters);
+        FinishedRing ring = loaded.Release(Release.HeldFlat).Ring;
+        Near.Relative(1 + strain, ring.CentroidRadius.Meters * ring.Curvature.InverseMeters, 1e-12, "stretch of the line of centroids");
+    }
+
+    /// <summary>Rings far wider than the bar can hold a shape at: found or refused, never a wrong state.</summary>
+    [Theory]
+    [InlineData(30)]
+    [InlineData(300)]
+    [InlineData(3000)]
+    public void A_very_wide_ring_is_found_or_refused(double meters)
+    {
+        BendAnalysis analysis = Softer(Workshop.RimSteel, 0.8);
+        foreach (Release release in new[] { Release.Free, Release.HeldFlat })
+        {
+            BendRadius wanted = BendRadius.Inside(Length.FromMeters(meters));
+            if (release == Release.HeldFlat || meters < 100)
+            {
+                Near.Relative(meters, analysis.LoadedFor(wanted, release).Release(release).Ring.InsideRadius.Meters, 1e-6, "radius");
+            }
+            else
+            {
+                Assert.Contains("softer line", Assert.Throws<ArgumentOutOfRangeException>("finished", () => analysis.LoadedFor(wanted, release)).Message, StringComparison.Ordinal);
+            }
+        }
     }
 
     [Fact]
