@@ -54,7 +54,7 @@ internal sealed partial class PlanPage
 
         StampedFace face = _plan.Model.FaceOf(ideal.Die!);
         string stamp = face == StampedFace.InsideOfBar ? string.Empty : $"; its stamp, if it means {(face == StampedFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
-        string stroke = ideal.Contact is { WrapsNose: false } contact ? $"; the stroke is then {_units.Fine(contact.Stroke)}" : string.Empty;
+        string stroke = ideal.Contact is { WrapsNose: false } contact ? $"; the stroke to set is then {_units.Fine(contact.SetStroke)}" : string.Empty;
         string tight = ideal.Loaded.Advisories.Count > 0 ? ". So tight a bend is doubtful: make a trial first" : string.Empty;
         return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted ring{stamp}{stroke}{tight}";
     }
@@ -113,7 +113,8 @@ internal sealed partial class PlanPage
             $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK SERVES")}");
         if (ring.Outcome.Formed!.Contact is { } contact)
         {
-            _paper.Fact("Set the stroke", $"{_units.Fine(contact.Stroke)} past the line tangent to the nose; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
+            string give = contact.Give.Meters > 0 ? $", of which the bender gives {_units.Fine(contact.Give)}" : string.Empty;
+            _paper.Fact(ring.Outcome.Die.Mate is null ? "Set the stroke" : "The pair closes", $"{_units.Fine(contact.SetStroke)} past the line tangent to the nose{give}; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
             _paper.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
         }
 

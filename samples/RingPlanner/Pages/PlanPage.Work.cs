@@ -76,13 +76,42 @@ internal sealed partial class PlanPage
             _paper.Fact("Force of the nose", _units.Push(nose));
         }
 
-        _paper.Fact("Pull at the lever", effort.HandForce is { } hand && _plan.Job.LeverLength is { } lever
-            ? $"{_units.Push(hand)} square to the end of a lever of {_units.Size(lever)} that turns the bar directly; friction comes on top"
-            : effort.WhyNoHandForce!);
+        _paper.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{_units.Push(hand)} {LeverOf(effort)}; friction comes on top" : effort.WhyNoHandForce!);
+        if (effort.Drive.PullLimit is { } limit)
+        {
+            _paper.Fact("Against the limit", Verdict(effort, limit));
+        }
+
+        _paper.Fact("Work", $"{_units.Work(ring.Work)} for the {(ring.Layout.Arc.IsFullRing ? "ring" : "arc")}; {_units.WorkPerLength(effort.StoredEnergyPerLength)} springs back where it is let go");
         _paper.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
             ? "nothing needed: the bar bends in its own plane"
             : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment)}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength)}");
         Cautions(PlanStep.Bend);
+    }
+
+    private string LeverOf(BendEffort effort) => (effort.NoseForce is null, effort.Drive.LeverLength) switch
+    {
+        (true, { } lever) when effort.Drive.Advantage is { } gain => FormattableString.Invariant($"square to the end of a lever of {_units.Size(lever)} that turns the bar with an advantage of {gain:0.##}"),
+        (true, { } lever) => $"square to the end of a lever of {_units.Size(lever)} that turns the bar directly",
+        _ => FormattableString.Invariant($"where the nose gets {effort.Drive.Advantage:0.##} times as much"),
+    };
+
+    private string Verdict(BendEffort effort, Force limit)
+    {
+        string verdict = effort.IsWithinPullLimit switch
+        {
+            true => $"within the limit of {_units.Push(limit)}",
+            false => $"BEYOND THE LIMIT of {_units.Push(limit)}: do not bend it by hand on this bender",
+            null => $"not known whether it is within {_units.Push(limit)}",
+        };
+        return effort.LeverLengthAtLimit is { } lever ? effort.IsWithinPullLimit switch
+            {
+                true => $"{verdict}; a lever of {_units.Size(lever)} would reach it",
+                false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
+                null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
+            }
+            : effort.AdvantageAtLimit is { } gain && effort.IsWithinPullLimit is null ? verdict + FormattableString.Invariant($"; it takes an advantage of {Math.Max(1, gain):0.#}")
+            : verdict;
     }
 
     private void CheckStep(PlannedRing ring)

@@ -40,7 +40,7 @@ internal static class SummaryPage
 
         Length off = 2 * ring.Outcome.Difference!.Value;
         string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
-        string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.Stroke)}" : string.Empty;
+        string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
         paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(ring, units)}");
         DistortionFinding worst = ring.Distortion.Findings[0];
         paper.Fact("Distortion", worst.Level == RiskLevel.Low
@@ -60,7 +60,14 @@ internal static class SummaryPage
         ring.Range.InsideDiameter is { } range ? $"; with the metal {units.Range(range)} inside" : string.Empty;
 
     private static string Pull(BendEffort effort, Units units) =>
-        effort.HandForce is { } hand ? $"{units.Push(hand)} at the lever" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";
+        effort.HandForce is { } hand ? $"{units.Push(hand)} {(effort.NoseForce is null ? "at the lever" : "by hand")}{Limit(effort, units)}" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";
+
+    private static string Limit(BendEffort effort, Units units) => (effort.IsWithinPullLimit, effort.Drive.PullLimit) switch
+    {
+        (true, { } limit) => $", within {units.Push(limit)}",
+        (false, { } limit) => $", BEYOND {units.Push(limit)}",
+        _ => string.Empty,
+    };
 
     private static string Line(BendRadius wanted) => wanted.Reference switch
     {

@@ -77,6 +77,11 @@ internal sealed partial class Units(bool inches, LengthStyle cutStyle, int? frac
     /// <summary>A couple per length of bar, held by the library as newtons.</summary>
     public string CouplePerLength(Force couple) => Beside(Figures(couple.Newtons, "N·m per meter of bar"), Figures(couple.PoundsForce, "lbf·ft per foot"));
 
+    public string Work(Energy energy) => Beside(Figures(energy.Joules, "J"), Figures(energy.FootPounds, "ft·lbf"));
+
+    /// <summary>Work per length of bar, held by the library as newtons.</summary>
+    public string WorkPerLength(Force work) => Beside(Figures(work.Newtons, "J per meter of bar"), Figures(work.PoundsForce, "ft·lbf per foot"));
+
     public string Weight(Mass mass) => Beside(
         string.Format(CultureInfo.InvariantCulture, "{0:0.00} kg", mass.Kilograms), string.Format(CultureInfo.InvariantCulture, "{0:0.00} lb", mass.Pounds));
 

@@ -9,8 +9,6 @@ internal static class BenderReader
 
     private const string DiesExample = "\"dies\": [{ \"name\": \"A\", \"stamped radius\": \"250 mm\", \"stamp means\": \"inside of the bar\" }]";
 
-    private static readonly string[] Faces = ["inside of the bar", "outside of the bar"];
-
     /// <summary>The model, and the setup for explaining measured rings.</summary>
     public static (FormingModel? Model, ThreePointSetup? Setup) Forming(JobObject job)
     {
@@ -18,10 +16,14 @@ internal static class BenderReader
         ThreePointSetup? setup = null;
         if (job.Object("forming", FormingExample) is { } forming)
         {
-            string? kind = forming.Word("model", "wrap", "three-point");
+            string? kind = forming.Word("model", "wrap", "three-point", "pair");
             if (kind == "wrap")
             {
                 model = new WrapBending();
+            }
+            else if (kind == "pair")
+            {
+                model = new PairBending();
             }
             else if (kind == "three-point" && Setup(forming) is { } pinch)
             {
@@ -58,7 +60,7 @@ internal static class BenderReader
         List<string> names = [];
         foreach ((JsonPart part, string place) in job.Items(list, "dies"))
         {
-            if (JobObject.Of(part, place, "A die", faults) is { } die && ReadDie(die, names) is { } read)
+            if (JobObject.Of(part, place, "A die", faults) is { } die && DieReader.Read(die, names) is { } read)
             {
                 dies.Add(read);
             }
@@ -112,43 +114,24 @@ internal static class BenderReader
     {
         Length? span = bender.Length("half-span", "150 mm");
         Length? nose = bender.Length("nose radius", "30 mm", zero: true);
-        return span is { } a && nose is { } r ? bender.Build(() => new ThreePointSetup(a, r), ("halfSpan", "half-span"), ("noseRadius", "nose radius")) : null;
+        BenderStiffness? stiffness = Stiffness(bender);
+        return span is { } a && nose is { } r && bender.Sound
+            ? bender.Build(() => new ThreePointSetup(a, r, stiffness), ("halfSpan", "half-span"), ("noseRadius", "nose radius"))
+            : null;
     }
 
-    private static Die? ReadDie(JobObject die, List<string> names)
+    private static BenderStiffness? Stiffness(JobObject bender)
     {
-        string? name = die.Text("name", "\"A\"");
-        Length? radius = die.Length("stamped radius", "250 mm");
-        StampedFace? face = Face(die);
-        bool again = name is not null && names.Contains(name);
-        if (again)
+        if (bender.OptionalObject("stiffness") is not { } measured)
         {
-            die.Fault("name", $"\"name\" must differ from die to die, but \"{name}\" is given before.");
+            return null;
         }
 
-        names.AddRange(name is null ? [] : [name]);
-        Die? made = name is not null && !again && radius is { } stamp && face is not null ? die.Build(() => new Die(name, stamp, face), ("stampedRadius", "stamped radius")) : null;
-        die.Close();
+        Force? force = measured.Force("nose force", "5 kN");
+        Length? give = measured.Length("give", "1.2 mm");
+        BenderStiffness? made = force is { } f && give is { } g ? measured.Build(() => BenderStiffness.From(f, g), ("noseForce", "nose force")) : null;
+        measured.Close();
         return made;
-    }
-
-    private static StampedFace? Face(JobObject die)
-    {
-        JsonPart? part = die.Require("stamp means", "\"stamp means\": \"inside of the bar\"");
-        if (part is { Kind: JsonKind.Object } && die.OptionalObject("stamp means") is { } face)
-        {
-            Length? offset = face.Length("offset", "3 mm", zero: true);
-            face.Close();
-            return offset is { } distance ? face.Build(() => StampedFace.OffsetBy(distance)) : null;
-        }
-
-        if (part is null || (part.Kind == JsonKind.Text && Faces.Contains(part.Text)))
-        {
-            return part is null ? null : part.Text == Faces[0] ? StampedFace.InsideOfBar : StampedFace.OutsideOfBar;
-        }
-
-        die.Fault("stamp means", $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but is {part.Described}.");
-        return null;
     }
 
     private static MeasuredRing? ReadRing(JobObject ring, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, BendAnalysis? ofJob)

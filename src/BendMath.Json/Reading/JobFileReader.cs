@@ -67,6 +67,8 @@ internal static class JobFileReader
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
         Length? bar = job.OptionalLength("bar length", "6 m");
         Length? lever = job.OptionalLength("lever length", "800 mm");
+        double? advantage = job.OptionalMultiple("mechanical advantage", "12 times");
+        Force? limit = job.OptionalForce("pull limit", "200 N");
         Length? tolerance = job.OptionalLength("tolerance", "5 mm");
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
@@ -82,8 +84,8 @@ internal static class JobFileReader
 
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
         RingJob? made = job.Build(() => new RingJob(
-            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule),
-            ("barLength", "bar length"), ("leverLength", "lever length"));
+            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule, advantage, limit),
+            ("barLength", "bar length"), ("leverLength", "lever length"), ("mechanicalAdvantage", "mechanical advantage"), ("pullLimit", "pull limit"));
         return made is null ? null : new(made, note, inches);
     }
 

@@ -56,6 +56,16 @@ internal sealed partial class JobObject
         ? Ratio.FromDecimalFractions(value)
         : null;
 
+    public Force? Force(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Forces, example) is { } value
+        ? UnitsNet.Force.FromNewtons(value)
+        : null;
+
+    public Force? OptionalForce(string name, string example) => QuantityOf(Find(name), name, UnitText.Forces, example) is { } value
+        ? UnitsNet.Force.FromNewtons(value)
+        : null;
+
+    public double? OptionalMultiple(string name, string example) => QuantityOf(Find(name), name, UnitText.Multiples, example);
+
     /// <summary>An angle in radians where a word may stand instead.</summary>
     public double? Angle(JsonPart? part, string name, string example) => QuantityOf(part, name, UnitText.Angles, example);
 

@@ -21,6 +21,7 @@ internal static class MaterialReader
         (Pressure Low, Pressure High)? range = material.OptionalPressures("yield range");
         Density? density = material.Density("density", "7850 kg/m3");
         Ratio? elongation = material.OptionalPercent("elongation", "23 %");
+        Ratio? unloading = material.OptionalPercent("unloading share", "85 %");
         BarMaterial? made = null;
         if (material.Sound)
         {
@@ -34,7 +35,10 @@ internal static class MaterialReader
                 : null;
             made = law is null || !material.Sound
                 ? null
-                : material.Build(() => new BarMaterial(name!, law, density!.Value, elongation, yields), ("yieldRange", "yield range"));
+                : material.Build(
+                    () => new BarMaterial(name!, law, density!.Value, elongation, yields).WithSofterUnloading(unloading ?? Ratio.FromPercent(100)),
+                    ("yieldRange", "yield range"),
+                    ("share", "unloading share"));
         }
 
         material.Close();

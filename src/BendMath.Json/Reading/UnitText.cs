@@ -4,7 +4,7 @@ namespace BendMath.Json.Reading;
 
 /// <summary>
 /// Reads a number and a unit, such as <c>235 MPa</c>, into SI. Digits and one decimal point only: a comma could mean two things. Capitals of units do not matter.
-/// Units: 1 psi = 6894.757 293 168 36 Pa, 1 lb/in³ = 0.453 592 37 kg / (0.0254 m)³ (NIST Special Publication 811, 2008 edition, appendix B, from memory).
+/// Units: 1 psi = 6894.757 293 168 36 Pa, 1 lb/in³ = 0.453 592 37 kg / (0.0254 m)³, 1 lbf = 4.448 221 615 260 5 N (NIST Special Publication 811, 2008 edition, appendix B, from memory).
 /// </summary>
 internal sealed class UnitText
 {
@@ -30,6 +30,10 @@ internal sealed class UnitText
     public static UnitText Angles { get; } = new("an angle", 2, ("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180));
 
     public static UnitText Percents { get; } = new("a percentage", 1, ("%", 1e-2));
+
+    public static UnitText Forces { get; } = new("a force", 3, ("N", 1), ("kN", 1e3), ("lbf", 4.4482216152605));
+
+    public static UnitText Multiples { get; } = new("a multiple", 1, ("times", 1), ("x", 1), ("×", 1));
 
     public string What { get; }
 

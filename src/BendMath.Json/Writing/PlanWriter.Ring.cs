@@ -25,7 +25,7 @@ internal sealed partial class PlanWriter
         Loaded(ring.Outcome.Formed!);
         Distortion(ring.Distortion);
         Layout(ring);
-        Effort(ring.Effort);
+        Effort(ring);
         Check(ring.Check);
         json.WriteEndObject();
     }
@@ -76,6 +76,8 @@ internal sealed partial class PlanWriter
 
         json.WriteStartObject("contact");
         Millimeters("stroke", contact.Stroke);
+        Millimeters("setStroke", contact.SetStroke);
+        Millimeters("give", contact.Give);
         Millimeters("threeContactRadius", contact.ThreeContactRadius);
         Millimeters("contactShift", contact.ContactShift);
         json.WriteBoolean("wrapsNose", contact.WrapsNose);
@@ -138,8 +140,9 @@ internal sealed partial class PlanWriter
         json.WriteEndObject();
     }
 
-    private void Effort(BendEffort effort)
+    private void Effort(PlannedRing ring)
     {
+        BendEffort effort = ring.Effort;
         json.WriteStartObject("effort");
         json.WriteNumber("bendingMomentNewtonMeters", effort.BendingMoment.NewtonMeters);
         json.WriteNumber("holdDownMomentNewtonMeters", effort.HoldDownMoment.NewtonMeters);
@@ -147,6 +150,19 @@ internal sealed partial class PlanWriter
         Number("noseForceNewtons", effort.NoseForce?.Newtons);
         Number("handForceNewtons", effort.HandForce?.Newtons);
         json.WriteString("whyNoHandForce", effort.WhyNoHandForce);
+        if (effort.IsWithinPullLimit is { } within)
+        {
+            json.WriteBoolean("isWithinPullLimit", within);
+        }
+        else
+        {
+            json.WriteNull("isWithinPullLimit");
+        }
+
+        Millimeters("leverLengthAtLimit", effort.LeverLengthAtLimit);
+        Number("advantageAtLimit", effort.AdvantageAtLimit);
+        json.WriteNumber("workJoules", ring.Work.Joules);
+        json.WriteNumber("storedEnergyJoulesPerMeter", effort.StoredEnergyPerLength.Newtons);
         json.WriteEndObject();
     }
 

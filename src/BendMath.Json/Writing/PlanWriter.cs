@@ -88,6 +88,7 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Number("highestYieldMegapascals", material.YieldRange?.High.Megapascals);
         json.WriteNumber("densityKilogramsPerCubicMeter", material.Density.KilogramsPerCubicMeter);
         Number("elongationPercent", material.Elongation?.Percent);
+        json.WriteNumber("unloadingSharePercent", material.UnloadingShare.Percent);
         json.WriteEndObject();
         Size("wanted", job.Wanted);
         json.WriteNumber("arcDegrees", job.Arc.Turn.Degrees);
@@ -99,6 +100,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Millimeters("kerf", job.Kerf);
         Millimeters("barLength", job.BarLength);
         Millimeters("leverLength", job.LeverLength);
+        Number("mechanicalAdvantage", job.Drive.Advantage);
+        Number("pullLimitNewtons", job.Drive.PullLimit?.Newtons);
         Millimeters("tolerance", job.Tolerance);
         json.WriteBoolean("isToleranceGiven", job.IsToleranceGiven);
     }
@@ -172,7 +175,7 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Millimeters("insideFaceRadius", plan.Choice.IdealInsideFaceRadius);
         Millimeters("stampedRadius", plan.Choice.IdealStampedRadius);
         json.WriteString("stampMeans", plan.Model.FaceOf(ideal.Die!).ToString());
-        Millimeters("stroke", ideal.Contact?.Stroke);
+        Millimeters("stroke", ideal.Contact?.SetStroke);
         json.WriteEndObject();
     }
 
@@ -184,6 +187,9 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Millimeters("stampedRadius", outcome.Die.StampedRadius);
         json.WriteString("stampMeans", outcome.Die.Face.ToString());
         json.WriteString("modelTakesStampToMean", plan.Model.FaceOf(outcome.Die).ToString());
+        Millimeters("faceLength", outcome.Die.FaceLength);
+        Millimeters("noseRadius", outcome.Die.NoseRadius);
+        json.WriteString("mate", outcome.Die.Mate?.ToString());
         json.WriteString("refusal", outcome.Refusal);
         Millimeters("radiusMinusWanted", outcome.Difference);
         json.WriteBoolean("isBest", ReferenceEquals(outcome, choice.Best));

@@ -169,7 +169,7 @@ public sealed class BendAnalysis
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
         return TryLoadedFor(finished, release) ?? throw Guard.Fault(nameof(finished), finished.Value, string.Format(
-            CultureInfo.InvariantCulture, "must be wider than the ring the tightest possible bend of {0} leaves", Section));
+            CultureInfo.InvariantCulture, Unloading == 1 ? "must be wider than the ring the tightest possible bend of {0} leaves" : "must be a ring some bend of {0} leaves when it springs back along the softer line", Section));
     }
 
     /// <summary>The yield stress that makes a bar loaded to a radius finish as it was measured: what the mill really delivered.</summary>
@@ -196,8 +196,8 @@ public sealed class BendAnalysis
         double Residual(double yield)
         {
             BentState state = HeldFlat.AtRadius(Section.Profile, LawOf(Material.Law.WithYield(Pressure.FromPascals(yield))), inside, FirstGuess);
-            (double f, double r) = state.Permanent(m, free);
-            return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Sums.P0 / m.Area + f * (level - m.CentroidY));
+            (double f, double r) = state.Left(m, free, Unloading);
+            return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Stretch(m, Unloading) + f * (level - m.CentroidY));
         }
 
         double low = 1e-6 * Law.E;
@@ -210,7 +210,12 @@ public sealed class BendAnalysis
     /// <summary>Section and material.</summary>
     public override string ToString() => $"{Section} of {Material}{(StressState == StressState.PlaneStrain ? ", in plane strain" : string.Empty)}";
 
-    internal BentState? StateForFinished(double radius, double level, bool free) => HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free);
+    /// <summary>Stiffness on release over E.</summary>
+    internal double Unloading => Material.Unloading;
+
+    internal BentState? StateForFinished(double radius, double level, bool free) => Unloading == 1
+        ? HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free)
+        : SofterRelease.ForFinished(this, radius, level, free);
 
     internal BentState StateAtRadius(double insideRadius) => HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
 

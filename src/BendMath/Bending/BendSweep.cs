@@ -43,12 +43,12 @@ public sealed class BendSweep
             double inside = Radius(loadedMeters[i], nameof(loadedMeters), i);
             double axis = track.AxisAt(inside);
             double curvature = 1 / (inside + axis);
-            PlasticMoments sums = _analysis.Law.MomentsOf(Profile, curvature, axis);
-            (double f, double r) = BentState.Unloaded(m, free, sums.Pb, sums.Pr);
+            BentState state = new(curvature, axis, _analysis.Law.MomentsOf(Profile, curvature, axis));
+            (double f, double r) = state.Left(m, free, _analysis.Unloading);
             double total = Math.Sqrt(f * f + r * r);
             finishedMeters[i] = total < HeldFlat.StraightRatio * curvature
                 ? double.PositiveInfinity
-                : (1 + sums.P0 / m.Area - f * m.CentroidY) / total;
+                : (1 + state.Stretch(m, _analysis.Unloading) - f * m.CentroidY) / total;
         }
     }
 

@@ -32,6 +32,30 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
     /// <summary>The permanent curvatures: in the plane of the ring and, when free, out of it (−Δκ_r).</summary>
     public (double InPlane, double OutOfPlane) Permanent(in AreaMoments moments, bool free) => Unloaded(moments, free, Sums.Pb, Sums.Pr);
 
+    /// <summary>
+    /// The curvatures that stay when the bar unloads with a share η of its stiffness: κ − (κ − κ_p)/η. A bar cannot spring back past straight: where that would bend it the other
+    /// way, nothing stays.
+    /// </summary>
+    public (double InPlane, double OutOfPlane) Left(in AreaMoments moments, bool free, double share)
+    {
+        (double f, double r) = Permanent(moments, free);
+        if (share == 1)
+        {
+            return (f, r);
+        }
+
+        double more = 1 / share - 1;
+        double inPlane = f - more * (Curvature - f);
+        return inPlane <= 0 ? (0, 0) : (inPlane, free ? r - more * (OutOfPlane - r) : r);
+    }
+
+    /// <summary>Strain of the centroid line after release: P0/A, and with a pull let go along a softer line less.</summary>
+    public double Stretch(in AreaMoments moments, double share)
+    {
+        double stays = Sums.P0 / moments.Area;
+        return share == 1 ? stays : stays - (1 / share - 1) * (Curvature * (moments.CentroidY - NeutralAxis) - stays);
+    }
+
     /// <summary>Release applied to any pair of plastic moments; linear in both.</summary>
     public static (double InPlane, double OutOfPlane) Unloaded(in AreaMoments moments, bool free, double pb, double pr)
     {

@@ -7,8 +7,8 @@ namespace BendMath;
 
 /// <summary>A bar after it was let go: the ring it has become, or the news that it sprang back straight, and the stress that stays in it. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: (κ_f, −Δκ_r) = I⁻¹·(∫e_p·(y − ȳ) dA, ∫e_p·(z − z̄) dA) with e_p = e − σ/E; κ_t = √(κ_f² + Δκ_r²).
-/// Range: elastic unloading with the stiffness of the straight section.
+/// Equation: (κ_f, −Δκ_r) = I⁻¹·(∫e_p·(y − ȳ) dA, ∫e_p·(z − z̄) dA) with e_p = e − σ/E; κ_t = √(κ_f² + Δκ_r²). With a softer release κ − (κ − κ_f)/η stays of each curvature.
+/// Range: elastic unloading with the stiffness of the straight section, or a share η of it (<see cref="BarMaterial.WithSofterUnloading"/>).
 /// Source: <see cref="Sources.Mechanics"/>
 /// </remarks>
 public sealed class ReleasedBend
@@ -19,6 +19,8 @@ public sealed class ReleasedBend
 
     private readonly double _outOfPlane;
 
+    private readonly (double InPlane, double OutOfPlane) _permanent;
+
     private IReadOnlyList<Advisory>? _advisories;
 
     internal ReleasedBend(LoadedBend loaded, Release release)
@@ -26,7 +28,8 @@ public sealed class ReleasedBend
         Loaded = loaded;
         Kind = release;
         ref readonly BentState state = ref loaded.State;
-        (_inPlane, _outOfPlane) = state.Permanent(loaded.Analysis.Moments, release == Release.Free);
+        _permanent = state.Permanent(loaded.Analysis.Moments, release == Release.Free);
+        (_inPlane, _outOfPlane) = state.Left(loaded.Analysis.Moments, release == Release.Free, loaded.Analysis.Unloading);
         double total = Math.Sqrt(_inPlane * _inPlane + _outOfPlane * _outOfPlane);
         IsStraight = total < HeldFlat.StraightRatio * state.Curvature;
         if (!IsStraight)
@@ -65,7 +68,7 @@ public sealed class ReleasedBend
     /// <param name="axial">Position z along the axis of the ring, between zero and the width.</param>
     /// <exception cref="ArgumentOutOfRangeException">The point lies outside the bounding box of the section.</exception>
     /// <remarks>
-    /// Equation: σ_r = E·(e_f − e_p), with e_f the linear strain of the released bar.
+    /// Equation: σ_r = E·(e_f − e_p), with e_f the linear strain of the bar released with E: a softer release lets go of the same stress.
     /// Range: elastic unloading; free: in equilibrium with N, M_b and M_r; held flat: with N and M_b only.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
@@ -94,7 +97,7 @@ public sealed class ReleasedBend
         StressStrainLaw law = Loaded.Analysis.Law;
         double strain = Loaded.Strain(y, z);
         double plastic = Math.Sign(strain) * law.PlasticStrain(Math.Abs(strain));
-        double stays = Loaded.State.Sums.P0 / m.Area + _inPlane * (y - m.CentroidY) + _outOfPlane * (z - m.CentroidZ);
+        double stays = Loaded.State.Sums.P0 / m.Area + _permanent.InPlane * (y - m.CentroidY) + _permanent.OutOfPlane * (z - m.CentroidZ);
         return law.E * (stays - plastic);
     }
 
@@ -102,7 +105,7 @@ public sealed class ReleasedBend
     {
         ref readonly AreaMoments m = ref loaded.Analysis.Moments;
         double height = loaded.Analysis.Section.Height;
-        double axial = 1 + loaded.State.Sums.P0 / m.Area;
+        double axial = 1 + loaded.State.Stretch(m, loaded.Analysis.Unloading);
         double inside = axial - _inPlane * m.CentroidY;
         double radius = 1 / total;
         return new(

@@ -63,16 +63,24 @@ public sealed record RingSensitivity
         PlasticSums sums = analysis.Law.Integrate(analysis.Section.Profile, state.Curvature, state.NeutralAxis);
         double yield = analysis.Material.Law.YieldStress.Pascals;
         return new(
-            FinishedSlope(m, state, StateSlopes.OfRadius(m, state, sums), free),
-            FinishedSlope(m, state, StateSlopes.OfLaw(m, state, sums, YieldEffect(analysis, state)), free) / yield,
+            FinishedSlope(analysis, state, StateSlopes.OfRadius(m, state, sums), 1, free),
+            FinishedSlope(analysis, state, StateSlopes.OfLaw(m, state, sums, YieldEffect(analysis, state)), 0, free) / yield,
             ThicknessSlope(analysis, state.InsideRadius, released.Kind));
     }
 
-    /// <summary>Change of R_f = (1 + P0/A − κ_f·ȳ)/κ_t.</summary>
-    private static double FinishedSlope(in AreaMoments m, in BentState state, in StateSlopes slopes, bool free)
+    /// <summary>Change of R_f = (1 + P0/A − κ_f·ȳ)/κ_t, where the loaded radius changes by a number of units.</summary>
+    private static double FinishedSlope(BendAnalysis analysis, in BentState state, in StateSlopes slopes, double radius, bool free)
     {
-        (double f, double r) = state.Permanent(m, free);
+        ref readonly AreaMoments m = ref analysis.Moments;
+        (double f, double r) = state.Left(m, free, analysis.Unloading);
         (double df, double dr) = BentState.Unloaded(m, free, slopes.Pb, slopes.Pr);
+        if (analysis.Unloading < 1)
+        {
+            double more = 1 / analysis.Unloading - 1;
+            df -= more * (-state.Curvature * state.Curvature * (radius + slopes.Axis) - df);
+            dr += more * dr;
+        }
+
         double total = Math.Sqrt(f * f + r * r);
         double inside = (1 + state.Sums.P0 / m.Area - f * m.CentroidY) / total;
         return (slopes.P0 / m.Area - df * m.CentroidY - inside * (f * df + r * dr) / total) / total;

@@ -239,6 +239,12 @@ public static class Sources
     /// <summary>Distortion checks derived in this library's documentation (concepts/distortion).</summary>
     public static Source DistortionChecks { get; } = new("bendmath-distortion", "BendMath documentation, Distortion", SourceKind.Derived);
 
+    /// <summary>Dies, die pairs and effort, derived in this library's documentation (concepts/dies).</summary>
+    public static Source Dies { get; } = new("bendmath-dies", "BendMath documentation, Dies, pairs and effort", SourceKind.Derived);
+
+    /// <summary>Softer unloading of steel after plastic strain.</summary>
+    public static Source UnloadingModulus { get; } = new("yoshida-2002", "F. Yoshida, T. Uemori, K. Fujiwara, Elastic-plastic behavior of steel sheets under in-plane cyclic tension-compression at large strain, Int. J. Plasticity 18 (2002) 633-659: the unloading modulus of steel sheet falls by 10 to 20 % within a few percent of strain", SourceKind.FromMemory);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -256,6 +262,6 @@ public static class Sources
         En10056Tables, HollowSectionTables, En10060Rounds, En10059Squares, En10058Flats, PipeSchedule40,
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
         TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
-        ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
+        ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks, Dies, UnloadingModulus,
     ];
 }

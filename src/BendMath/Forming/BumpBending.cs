@@ -26,11 +26,17 @@ public sealed class BumpBending : FormingModel
     /// <param name="setup">Half-span and nose of the bender.</param>
     /// <param name="feed">Distance along the bar from bump to bump, from a ten-thousandth of the half-span to the half-span.</param>
     /// <exception cref="ArgumentNullException">The setup is null.</exception>
+    /// <exception cref="ArgumentException">The setup has a stiffness: the give of single bumps is not reckoned with.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The feed is outside its range.</exception>
     public BumpBending(ThreePointSetup setup, Length feed)
         : base([])
     {
         Setup = Guard.NotNull(setup, nameof(setup));
+        if (setup.Stiffness is not null)
+        {
+            throw new ArgumentException($"setup must be of a bender taken as rigid, because the give of single bumps is not reckoned with, but is \"{setup}\".", nameof(setup));
+        }
+
         _feed = Guard.Positive(feed, nameof(feed));
         if (_feed > setup.A || _feed < FinestFeed * setup.A)
         {
@@ -143,10 +149,20 @@ public sealed class BumpBending : FormingModel
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
+        if (die.NoseRadius is { } own && own.Meters != Setup.Nose)
+        {
+            return new BumpBending(Setup.With(die), Feed).Try(analysis, die);
+        }
+
         double radius = die.InsideFace(analysis.Section, die.Face);
         if (Setup.Refusal(analysis.Section) is { } refusal)
         {
             return FormingTrial.Refused(refusal);
+        }
+
+        if (analysis.Unloading < 1)
+        {
+            return FormingTrial.Refused("bump-by-bump bending reckons with the whole of Young's modulus on release, and this material unloads along a softer line");
         }
 
         if (radius <= Setup.A)
@@ -203,9 +219,10 @@ public sealed class BumpBending : FormingModel
         return new(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, tent.Flat > 0, mean));
     }
 
-    private BumpEquilibrium Equilibrium(BendAnalysis analysis) => Setup.Refusal(Guard.NotNull(analysis, nameof(analysis)).Section) is null
-        ? new(analysis, Setup)
-        : throw Guard.Fault(nameof(analysis), analysis.Section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}");
+    private BumpEquilibrium Equilibrium(BendAnalysis analysis) =>
+        Setup.Refusal(Guard.NotNull(analysis, nameof(analysis)).Section) is not null ? throw Guard.Fault(nameof(analysis), analysis.Section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
+        : analysis.Unloading < 1 ? throw Guard.Fault(nameof(analysis), analysis.Material.UnloadingShare, "must be of a material that unloads with the whole of Young's modulus, 100 %")
+        : new(analysis, Setup);
 
     private double BarLength(Length barLength)
     {

@@ -77,7 +77,7 @@ public sealed class DieCorrection
 
     private static Explanation FromStroke(MeasuredRing ring, ThreePointSetup setup)
     {
-        IncrementalThreePointBending plain = new(setup);
+        IncrementalThreePointBending plain = new(setup.With(ring.Die));
         double implied = plain.StrokeForDie(ring.Analysis, ring.Die);
         if (plain.StrokeFor(ring.Loaded) is { } found && found.Meters / implied is > 0 and < double.PositiveInfinity)
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Bending;
 using BendMath.Forming;
 using UnitsNet;
 
@@ -11,6 +10,7 @@ namespace BendMath;
 /// </summary>
 /// <remarks>
 /// Equation: √D·(1/√q₁ + 1/√q₂) = 2a with D = a²/(2R_n) − d, d = κ_nom·a²/2, κ_nom = 2δ/(a² + δ²), q = 1/(2R_n) − B, R_n = r_nose + y_n.
+/// With a bender that gives, δ + F/k is the stroke as set, F the force of the nose.
 /// Range: small feed; slopes cost about 0.3 % at δ/a = 0.1, 1 % at 0.2, 2 % at 0.3; half-span at least four depths.
 /// Source: <see cref="Sources.FormingModels"/>
 /// </remarks>
@@ -65,7 +65,7 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     /// <summary>The bar after pinching with a given stroke.</summary>
     /// <param name="analysis">Section and material.</param>
-    /// <param name="stroke">How far the supports advance past the line tangent to the nose; greater than zero and not greater than the half-span.</param>
+    /// <param name="stroke">How far the supports are set past the line tangent to the nose; greater than zero and not greater than the half-span. What the bender gives comes off it.</param>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stroke is outside its range.</exception>
     public FormedBend FormAtStroke(BendAnalysis analysis, Length stroke)
@@ -77,7 +77,7 @@ public sealed class IncrementalThreePointBending : FormingModel
             : Pinch(analysis, null, closed).Formed ?? throw Guard.Fault(nameof(stroke), stroke, $"must not fold {section} flat over an edge");
     }
 
-    /// <summary>The stroke that leaves the wanted ring, in closed form once the loaded state is known.</summary>
+    /// <summary>The stroke to set for the wanted ring, in closed form once the loaded state is known; what the bender gives is in it.</summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="release">How the ring is let go.</param>
@@ -100,8 +100,16 @@ public sealed class IncrementalThreePointBending : FormingModel
             return null;
         }
 
-        double nominal = new ThreePointEquilibrium(peak.Analysis, Setup).NominalFor(peak.State);
-        return nominal > 0 && nominal * Setup.A < 1 ? Length.FromMeters(Setup.StrokeOf(nominal)) : null;
+        ThreePointEquilibrium equilibrium = new(peak.Analysis, Setup);
+        double nominal = equilibrium.NominalFor(peak.State);
+        if (!(nominal > 0 && nominal * Setup.A < 1))
+        {
+            return null;
+        }
+
+        double stroke = Setup.StrokeOf(nominal);
+        double set = Setup.Stiffness is { } stiffness ? stroke + equilibrium.NoseForce(peak.State, nominal) / stiffness.K : stroke;
+        return set <= Setup.A ? Length.FromMeters(set) : null;
     }
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
@@ -125,23 +133,6 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * Setup.StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 
-    private FormingTrial Pinch(BendAnalysis analysis, Die? die, double stroke)
-    {
-        double a = Setup.A;
-        double nominal = Setup.NominalOf(stroke);
-        (BentState Peak, double Shift)? found = new ThreePointEquilibrium(analysis, Setup).At(nominal);
-        bool wraps = found is null;
-        if (wraps && Setup.Nose == 0)
-        {
-            return FormingTrial.Refused("the stroke would fold the bar flat over the edge of the nose");
-        }
-
-        LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedToInside(Setup.Nose);
-        ThreePointContact contact = new(a, stroke, nominal, found?.Shift ?? 0, loaded.Moment, wraps);
-        return new FormedBend(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, wraps));
-    }
-
-    private IEnumerable<Advisory> Validity(BendAnalysis analysis, double stroke, bool wraps) => wraps
-        ? Setup.Advisories(analysis.Section, stroke).Append(ThreePointSetup.WrapsNose)
-        : Setup.Advisories(analysis.Section, stroke);
+    private FormingTrial Pinch(BendAnalysis analysis, Die? die, double stroke) => ThreePointPinch.At(
+        this, die is null ? Setup : Setup.With(die), analysis, die, stroke, EvidenceAdvisories(analysis, die), []);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath.Numerics;
 
 namespace BendMath;
@@ -82,6 +83,11 @@ public sealed class MeasuredRing
             differences.Add($"a stamp that means the {die.Face}, where the measured one means the {Die.Face}");
         }
 
+        if (die is not null && !die.IsTrial && (die.Mate != Die.Mate || die.NoseRadius?.Meters != Die.NoseRadius?.Meters))
+        {
+            differences.Add($"another mate or nose than that of {Die.Name}");
+        }
+
         if (!IsOf(analysis.Section))
         {
             differences.Add(analysis.Section.ToString() == Analysis.Section.ToString()
@@ -92,6 +98,11 @@ public sealed class MeasuredRing
         if (!IsOf(analysis.Law))
         {
             differences.Add(analysis.StressState == Analysis.StressState ? $"another metal than {Analysis.Material}" : "plane strain in one case and not in the other");
+        }
+
+        if (analysis.Unloading != Analysis.Unloading)
+        {
+            differences.Add(string.Format(CultureInfo.InvariantCulture, "another stiffness on release than {0:0.##} % of E", 100 * Analysis.Unloading));
         }
 
         return differences;

@@ -18,8 +18,11 @@ public sealed record ThreePointContact
 
     private readonly double _facet;
 
-    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose, double facetRise = 0)
+    private readonly double _give;
+
+    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose, double facetRise = 0, double give = 0)
     {
+        _give = give;
         _halfSpan = halfSpan;
         _stroke = stroke;
         _nominal = nominalCurvature;
@@ -29,8 +32,19 @@ public sealed record ThreePointContact
         WrapsNose = wrapsNose;
     }
 
-    /// <summary>How far the supports advance past the line tangent to the nose.</summary>
+    /// <summary>How far the supports advance past the line tangent to the nose, while they bear on the bar.</summary>
     public Length Stroke => Length.FromMeters(_stroke);
+
+    /// <summary>How far the bender gives under the force of the nose, F/k; zero for a bender taken as rigid.</summary>
+    public Length Give => Length.FromMeters(_give);
+
+    /// <summary>The stroke to set: what closes on the bar and what the bender gives.</summary>
+    /// <remarks>
+    /// Equation: δ_set = δ + F/k.
+    /// Range: a bender that gives in proportion to the force; the stroke itself where no stiffness is given.
+    /// Source: <see cref="Sources.FormingModels"/>
+    /// </remarks>
+    public Length SetStroke => Length.FromMeters(_stroke + _give);
 
     /// <summary>Radius of the circle through the three contacts.</summary>
     public Length ThreeContactRadius => Length.FromMeters(1 / _nominal);
@@ -60,7 +74,7 @@ public sealed record ThreePointContact
     public Length StraightTail => Length.FromMeters(_halfSpan);
 
     /// <summary>The same setting under another moment at the nose.</summary>
-    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose, _facet);
+    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose, _facet, _give);
 
     /// <summary>Stroke and nose force.</summary>
     public override string ToString() => string.Format(

@@ -11,6 +11,9 @@ namespace BendMath;
 /// </remarks>
 public sealed class WrapBending : FormingModel
 {
+    /// <summary>Depths of the bar within which it cannot be pushed, as for the half-span of a three-point bender.</summary>
+    private const double ShortestReach = 4;
+
     private readonly StampedFace? _face;
 
     /// <summary>The model without any measured ring.</summary>
@@ -37,8 +40,30 @@ public sealed class WrapBending : FormingModel
     {
         double radius = die.InsideFace(analysis.Section, FaceOf(die));
         return radius > 0
-            ? new FormedBend(this, die, analysis.LoadedToInside(radius), null, EvidenceAdvisories(analysis, die), FaceAdvisories(analysis.Section))
+            ? Lie(analysis, die, analysis.LoadedToInside(radius))
             : FormingTrial.Refused("the stamp leaves no inside radius for this bar");
+    }
+
+    private FormedBend Lie(BendAnalysis analysis, Die die, LoadedBend loaded) =>
+        new(this, die, loaded, null, EvidenceAdvisories(analysis, die), FaceAdvisories(analysis.Section).Concat(ArcAdvisories(die, loaded)));
+
+    /// <summary>A bar pushed nearer than four depths is sheared and dented rather than bent; so a face too short for that reach pinches any bar.</summary>
+    private static IEnumerable<Advisory> ArcAdvisories(Die die, LoadedBend loaded)
+    {
+        if (die.LongestReach(loaded) is not { } reach)
+        {
+            yield break;
+        }
+
+        double depths = reach.Meters / loaded.Analysis.Section.Height;
+        bool pinched = depths < ShortestReach;
+        yield return new(pinched ? "pinched-not-wrapped" : "face-length", string.Format(
+            CultureInfo.InvariantCulture,
+            pinched
+                ? "The bar can lie on {0:0.##} mm of this die only. Wherever it is pushed, more of it is bent beside the die than on it: it is pinched, not wrapped, and the ring follows the contacts. Reckon it as three-point bending with this die for a nose."
+                : "The bar can lie on {0:0.##} mm of this die. Push it within {1:0.#} mm of where it leaves the face; from farther away more of it is bent beside the die than on it, and it is pinched, not wrapped.",
+            die.FaceLength!.Value.Millimeters,
+            reach.Millimeters), Sources.Dies, isMinor: !pinched);
     }
 
     private IEnumerable<Advisory> FaceAdvisories(OrientedSection section)

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace BendMath.Planning;
 
 /// <summary>Forces and the hold-down.</summary>
-internal sealed class EffortWorkings(RingJob job, PlannedRing ring, WorkingUnits units)
+internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
 {
     public IEnumerable<Working> All()
     {
@@ -19,9 +19,9 @@ internal sealed class EffortWorkings(RingJob job, PlannedRing ring, WorkingUnits
             yield return new("force of the nose", "F_n", "F_1 + F_2", forces, units.In(contact.NoseForce), units.Force, Sources.FormingModels);
         }
 
-        if (ring.Effort.HandForce is { } hand && job.LeverLength is { } lever)
+        foreach (Working working in Pull(formed.Contact, moment))
         {
-            yield return new("pull at the lever", "F", "M_b/l", [moment, units.Of("l", "length of the lever", lever)], units.In(hand), units.Force, Sources.Definition);
+            yield return working;
         }
 
         if (ring.Effort.HoldDownMoment.NewtonMeters > 0)
@@ -31,5 +31,19 @@ internal sealed class EffortWorkings(RingJob job, PlannedRing ring, WorkingUnits
             yield return new(
                 "couple of the hold-down along the bar", "m_h", "κ·M_h", [curvature, held], units.In(ring.Effort.HoldDownCouplePerLength), $"{units.Moment} per {units.Length}", Sources.Mechanics);
         }
+    }
+
+    private IEnumerable<Working> Pull(ThreePointContact? contact, WorkingTerm moment)
+    {
+        BendEffort effort = ring.Effort;
+        if (effort.HandForce is not { } hand)
+        {
+            yield break;
+        }
+
+        WorkingTerm advantage = new("G", "mechanical advantage", effort.Drive.Advantage ?? 1, string.Empty);
+        yield return contact is not null
+            ? new("pull of the hand", "F", "F_n/G", [new("F_n", "force of the nose", units.In(contact.NoseForce), units.Force), advantage], units.In(hand), units.Force, Sources.Definition)
+            : new("pull at the lever", "F", "M_b/(l·G)", [moment, units.Of("l", "length of the lever", effort.Drive.LeverLength!.Value), advantage], units.In(hand), units.Force, Sources.Definition);
     }
 }

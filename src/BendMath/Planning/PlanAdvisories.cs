@@ -51,6 +51,15 @@ internal static class PlanAdvisories
                 job.Ends.End.Millimeters), Sources.FormingModels);
         }
 
+        if (ring.Effort is { IsWithinPullLimit: false, HandForce: { } pull, Drive.PullLimit: { } limit })
+        {
+            yield return new("beyond-pull-limit", string.Format(
+                CultureInfo.InvariantCulture,
+                "The bend takes a pull of {0:0} N, friction not counted, and the limit set for the person is {1:0} N: do not bend it by hand on this bender. Take a lighter bar, a wider ring, more mechanical advantage or a powered bender; never lengthen the lever beyond what the bender is built for.",
+                pull.Newtons,
+                limit.Newtons), Sources.Given);
+        }
+
         if (ring.Bar is { Pieces: 0 } bar)
         {
             yield return new("bar-too-short", string.Format(

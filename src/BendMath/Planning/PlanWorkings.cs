@@ -23,7 +23,7 @@ public static class PlanWorkings
             .. new FormedWorkings(ring.Outcome, units).All(),
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
             .. new LayoutWorkings(job, ring, units).All(),
-            .. new EffortWorkings(job, ring, units).All(),
+            .. new EffortWorkings(ring, units).All(),
         ];
     }
 

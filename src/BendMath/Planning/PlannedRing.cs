@@ -18,7 +18,8 @@ public sealed class PlannedRing
         CutLength = Layout.CutLengthIn(job.CutStyle);
         Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar, job.CutStyle) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
-        Effort = BendEffort.Of(formed, job.LeverLength);
+        Effort = BendEffort.Of(formed, job.Drive);
+        Work = Effort.WorkFor(Layout.DevelopedLength);
         Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Tolerance.Meters * (1 + 1e-12);
         Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc), job.CutStyle)), job.Arc);
     }
@@ -58,6 +59,9 @@ public sealed class PlannedRing
 
     /// <summary>Moments and forces.</summary>
     public BendEffort Effort { get; }
+
+    /// <summary>Work to bend the ring: its developed length, every section as under the tool. Friction comes on top.</summary>
+    public Energy Work { get; }
 
     /// <summary>What to measure afterwards.</summary>
     public RingCheck Check { get; }

@@ -32,7 +32,7 @@ internal sealed class ReleasedWorkings(LoadedBend loaded, FinishedRing ring, Wor
         ReciprocalLength outOfPlane = ring.Curvature * -Math.Sin(ring.DishAngle.Radians);
         WorkingTerm spring = units.Of("Δκ", "curvature lost on release", loaded.Curvature - inPlane);
         WorkingTerm springAside = units.Of("Δκ_r", "curvature lost about the radial axis", outOfPlane);
-        WorkingTerm modulus = units.Of("E", "elastic modulus", loaded.Analysis.Law.ElasticModulus);
+        WorkingTerm modulus = units.Of("E", Unloading(), loaded.Analysis.Law.ElasticModulus * loaded.Analysis.Material.UnloadingShare.DecimalFractions);
         WorkingTerm second = units.Of("I_b", "second moment about the bending axis", _section.SecondMomentAboutBendingAxis);
         if (IsDished)
         {
@@ -65,6 +65,8 @@ internal sealed class ReleasedWorkings(LoadedBend loaded, FinishedRing ring, Wor
         yield return new("finished outside radius", "R_o", "(1 + κ·(h - y_n) - Δκ·(h - y_c))/κ_t", [curvature, depth, axis, spring, centroid, total], outside.Value, outside.Unit, Sources.Mechanics);
         yield return new("finished outside diameter", "D_o", "2·R_o", [outside], units.In(ring.OutsideDiameter), units.Length, Sources.Definition);
     }
+
+    private string Unloading() => loaded.Analysis.Material.UnloadingShare.DecimalFractions == 1 ? "elastic modulus" : "elastic modulus on release";
 
     private static Working Searched(string name, WorkingTerm result, string condition, WorkingTerm[] terms) =>
         new(name, result.Symbol, condition, terms, result.Value, result.Unit, Sources.Mechanics, isSearched: true);

@@ -24,6 +24,8 @@ public sealed class RingJob
     /// <param name="correction">The explanation by which a measured ring corrects the model; null to leave the model as it is.</param>
     /// <param name="tolerance">Difference in diameter, or in twice the radius of an arc, that is accepted, greater than zero; null for <see cref="UsualTolerance"/> of the wanted diameter.</param>
     /// <param name="cutStyle">The rule blanks are cut by; it rounds up. Null for whole millimeters.</param>
+    /// <param name="mechanicalAdvantage">What the drive of the bender multiplies, 1 or more, as <see cref="HandDrive.Advantage"/> counts it; null when not known.</param>
+    /// <param name="pullLimit">The most the person at the lever can and may pull; null to leave that open.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, a correction is asked for without a measured ring, or the cut style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -43,7 +45,9 @@ public sealed class RingJob
         IEnumerable<MeasuredRing>? measuredRings = null,
         ExplanationKind? correction = null,
         Length? tolerance = null,
-        LengthStyle? cutStyle = null)
+        LengthStyle? cutStyle = null,
+        double? mechanicalAdvantage = null,
+        Force? pullLimit = null)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Analysis = BendAnalysis.Of(section, material);
@@ -55,7 +59,12 @@ public sealed class RingJob
         Ends = Guard.NotNull(ends, nameof(ends));
         Kerf = Length.FromMeters(Guard.NonNegative(kerf, nameof(kerf)));
         BarLength = barLength is { } bar ? Length.FromMeters(Guard.Positive(bar, nameof(barLength))) : null;
-        LeverLength = leverLength is { } lever ? Length.FromMeters(Guard.Positive(lever, nameof(leverLength))) : null;
+        if (mechanicalAdvantage is { } gain && Guard.Positive(gain, nameof(mechanicalAdvantage)) < 1)
+        {
+            throw Guard.Fault(nameof(mechanicalAdvantage), gain, "must be 1 or more");
+        }
+
+        Drive = new HandDrive(leverLength, mechanicalAdvantage, pullLimit);
         Setup = setup;
         MeasuredRings = [.. (measuredRings ?? []).Select(ring => Guard.NotNull(ring, nameof(measuredRings)))];
         Correction = correction is { } kind ? Guard.Defined(kind, nameof(correction)) : null;
@@ -106,7 +115,10 @@ public sealed class RingJob
     public Length? BarLength { get; }
 
     /// <summary>Lever from the axis of the bend to the hand, or null.</summary>
-    public Length? LeverLength { get; }
+    public Length? LeverLength => Drive.LeverLength;
+
+    /// <summary>How the hand drives the bender, as far as known.</summary>
+    public HandDrive Drive { get; }
 
     /// <summary>Half-span and nose of the bender, or null.</summary>
     public ThreePointSetup? Setup { get; }

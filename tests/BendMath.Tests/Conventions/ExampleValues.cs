@@ -27,6 +27,12 @@ internal static class ExampleValues
 
     private static readonly Die Die250 = new("250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
 
+    private static readonly DieMate Mate = DieMate.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
+
+    private static readonly Die Paired = new("250 with a mate", Length.FromMillimeters(250), StampedFace.InsideOfBar, Length.FromMillimeters(150), Length.FromMillimeters(20), Mate);
+
+    private static readonly HandDrive Drive = new(Length.FromMeters(0.9), 12, Force.FromNewtons(200));
+
     private static readonly DieRack Rack = new([Die250, new("300", Length.FromMillimeters(300), StampedFace.OutsideOfBar)]);
 
     private static readonly ThreePointSetup Setup = new(Length.FromMillimeters(100), Length.FromMillimeters(20));
@@ -120,6 +126,14 @@ internal static class ExampleValues
         StampedFace.OutsideOfBar,
         StampedFace.OffsetBy(Length.FromMillimeters(3)),
         Die250,
+        Paired,
+        Mate,
+        ClosedPair.Of(Paired, Angle30.FlangeOut),
+        new PairBending(),
+        new PairBending().Form(Loaded.Analysis, Paired),
+        BenderStiffness.From(Force.FromKilonewtons(5), Length.FromMillimeters(1.2)),
+        Drive,
+        BendEffort.Of(new WrapBending().Form(Loaded.Analysis, Paired), Drive),
         Rack,
         Setup,
         new WrapBending(),
@@ -255,6 +269,17 @@ internal static class ExampleValues
         ["start"] = Length.FromMillimeters(200),
         ["count"] = 40,
         ["barLength"] = Length.FromMeters(6),
+        ["give"] = Length.FromMillimeters(1.2),
+        ["advantage"] = 12.0,
+        ["mechanicalAdvantage"] = 12.0,
+        ["shims"] = Length.FromMillimeters(2),
+        ["ClosedPair.Of.die"] = Paired,
+        ["FormingModel.Form.die"] = Paired,
+        ["RingRange.Of.die"] = Paired,
+        ["RingSample.Of.die"] = Paired,
+        ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),
+        ["DieMate.OfFace.radius"] = Length.FromMillimeters(290),
+        ["supportRadius"] = Length.FromMillimeters(10),
         ["halfSpan"] = Length.FromMillimeters(100),
         ["noseRadius"] = Length.FromMillimeters(20),
         ["BendAnalysis.YieldFrom.loaded"] = BendRadius.Inside(Length.FromMillimeters(240)),

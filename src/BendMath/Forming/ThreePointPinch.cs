@@ -1,0 +1,46 @@
+using BendMath.Bending;
+using BendMath.Numerics;
+
+namespace BendMath.Forming;
+
+/// <summary>One setting of a three-point bender: what closes on the bar, and the bar under it.</summary>
+internal static class ThreePointPinch
+{
+    /// <summary>The bar at a stroke, or why not.</summary>
+    /// <param name="model">The model that asks.</param>
+    /// <param name="setup">Half-span, nose and stiffness.</param>
+    /// <param name="analysis">Section and material.</param>
+    /// <param name="die">The die, or null.</param>
+    /// <param name="setStroke">The stroke as set; what the bender gives comes off it.</param>
+    /// <param name="evidence">What is doubtful about the model.</param>
+    /// <param name="doubts">What is doubtful about the tool.</param>
+    public static FormingTrial At(
+        FormingModel model, ThreePointSetup setup, BendAnalysis analysis, Die? die, double setStroke, IEnumerable<Advisory> evidence, IEnumerable<Advisory> doubts)
+    {
+        ThreePointEquilibrium equilibrium = new(analysis, setup);
+        double stroke = setup.Stiffness is { } stiffness ? Closed(equilibrium, setup, setStroke, stiffness.K) : setStroke;
+        double nominal = setup.NominalOf(stroke);
+        (BentState Peak, double Shift)? found = equilibrium.At(nominal);
+        bool wraps = found is null;
+        if (wraps && setup.Nose == 0)
+        {
+            return FormingTrial.Refused("the stroke would fold the bar flat over the edge of the nose");
+        }
+
+        LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedToInside(setup.Nose);
+        ThreePointContact contact = new(setup.A, stroke, nominal, found?.Shift ?? 0, loaded.Moment, wraps, give: setStroke - stroke);
+        IEnumerable<Advisory> validity = doubts.Concat(setup.Advisories(analysis.Section, stroke)).Concat(ThreePointSetup.GiveAdvisories(stroke, setStroke));
+        return new FormedBend(model, die, loaded, contact, evidence, wraps ? validity.Append(ThreePointSetup.WrapsNose) : validity);
+    }
+
+    /// <summary>
+    /// The stroke s with s + F(s)/k = δ. Bracket: at s = 0 there is no force, so the sum is 0 &lt; δ; at s = δ it is δ + F/k ≥ δ. The force rises with s, and where the bar lies down on the nose it can only
+    /// drop, so the sum passes δ from below at a place where it is continuous. A bar that would fold over an edge counts as too much.
+    /// </summary>
+    private static double Closed(ThreePointEquilibrium equilibrium, ThreePointSetup setup, double setStroke, double stiffness) => Bracketed.Root(
+        stroke => stroke == 0 ? -1
+            : equilibrium.NoseForceAt(setup.NominalOf(stroke)) is { } force ? Math.Min(1, (stroke + force / stiffness) / setStroke - 1)
+            : 1,
+        0,
+        setStroke);
+}
