@@ -58,6 +58,8 @@ public sealed class DistortionReport
             TubeWallCheck.Judge(loaded),
             TubeOvalityCheck.Judge(loaded, settings),
             TubeWrinklingCheck.Judge(loaded, settings),
+            WallSinkingCheck.Judge(loaded, settings),
+            WallWrinklingCheck.Judge(loaded, settings),
             PipeWallCheck.Judge(loaded, settings),
             KeystoneCheck.Judge(loaded),
             .. settings.Rules.Select(rule => new Judgment(StrainRuleCheck.Of(loaded, rule))),
@@ -74,11 +76,6 @@ public sealed class DistortionReport
     /// <summary>Forms of distortion that can befall the section and that no check of this library covers.</summary>
     private static IEnumerable<string> NotBuilt(OrientedSection section)
     {
-        if (section.Features.WallThickness is not null && section.Stock is not RoundTube)
-        {
-            yield return "flattening of the tube and wrinkles on its inside: the formulas are for round tube";
-        }
-
         if (!section.Features.OutstandsAreKnown)
         {
             yield return "legs and walls: nobody said which parts of the outline stand out or are thin";

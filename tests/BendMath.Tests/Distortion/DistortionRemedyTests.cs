@@ -24,6 +24,9 @@ public sealed class DistortionRemedyTests
         At(Tube.Section, 30),
         At(Tube.Section, 120),
         At(new RoundTube(Mm(41), Mm(1)).Section, 150),
+        At(new SquareTube(Mm(40), Mm(2), CornerRadii.Of(Mm(4), Mm(2))).Orientations[0], 120),
+        At(new RectangularTube(Mm(60), Mm(30), Mm(2), CornerRadii.Of(Mm(4), Mm(2))).Orientations[0], 220),
+        At(new RectangularTube(Mm(60), Mm(30), Mm(2), CornerRadii.Of(Mm(4), Mm(2))).Orientations[1], 220),
     ];
 
     [Fact]
@@ -47,7 +50,7 @@ public sealed class DistortionRemedyTests
         string[] checks =
         [
             "compressed free edge", "dish", "extreme fiber strain of 5 %", "inside radius of 10 depths", "inside radius of 2 depths", "inside radius of 4.5 depths", "keystoning", "leg angle",
-            "leg to radius", "outside face strain", "pipe wall to order", "rolling over", "tube ovality", "tube radius in diameters", "tube wall thinning", "tube wrinkling", "twist",
+            "leg to radius", "outside face strain", "pipe wall to order", "rolling over", "tube ovality", "tube radius in diameters", "tube wall thinning", "tube wrinkling", "twist", "wall sinking", "wall wrinkling",
         ];
         Assert.Equal(checks, applied.Select(pair => pair.Item1).Distinct().Order(StringComparer.Ordinal));
         Assert.Equal(Enum.GetValues<RemedyKind>(), applied.Select(pair => pair.Item2).Distinct().Order());

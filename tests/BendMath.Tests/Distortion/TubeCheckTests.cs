@@ -76,11 +76,4 @@ public sealed class TubeCheckTests
     public void The_radius_counts_in_diameters(double diameters, bool supported, RiskLevel level) =>
         Assert.Equal(level, TubeRatioCheck.Of(At(Tube.Section, 33.7 * (diameters - 0.5)), new(tubeSupported: supported))!.Level);
 
-    [Fact]
-    public void Flat_walls_are_named_as_not_checked()
-    {
-        SquareTube box = new(Mm(25), Mm(2), CornerRadii.Sharp);
-        Assert.Contains(DistortionReport.Of(At(box.Section, 240)).NotChecked, text => text.Contains("flattening", StringComparison.Ordinal));
-        Assert.NotNull(DistortionReport.Of(At(box.Section, 240)).Find("tube wall thinning"));
-    }
 }
