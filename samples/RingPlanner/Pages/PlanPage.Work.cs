@@ -105,11 +105,11 @@ internal sealed partial class PlanPage
             null => $"not known whether it is within {_units.Push(limit)}",
         };
         return effort.LeverLengthAtLimit is { } lever ? effort.IsWithinPullLimit switch
-            {
-                true => $"{verdict}; a lever of {_units.Size(lever)} would reach it",
-                false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
-                null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
-            }
+        {
+            true => $"{verdict}; a lever of {_units.Size(lever)} would reach it",
+            false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
+            null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
+        }
             : effort.AdvantageAtLimit is { } gain && effort.IsWithinPullLimit is null ? verdict + FormattableString.Invariant($"; it takes an advantage of {Math.Max(1, gain):0.#}")
             : verdict;
     }
