@@ -76,7 +76,7 @@ internal sealed partial class PlanPage
             _page.Fact("Force of the nose", _units.Push(nose));
         }
 
-        _page.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{_units.Push(hand)} {LeverOf(effort)}; friction comes on top" : effort.WhyNoHandForce!);
+        _page.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{(effort.IsLeast ? "at least " : string.Empty)}{_units.Push(hand)} {LeverOf(effort)}; {(effort.IsLeast ? "pressing the bar down all the way takes more, and " : string.Empty)}friction comes on top" : effort.WhyNoHandForce!);
         if (effort.Drive.PullLimit is { } limit)
         {
             _page.Fact("Against the limit", Verdict(effort, limit));
