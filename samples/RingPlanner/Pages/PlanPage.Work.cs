@@ -76,7 +76,7 @@ internal sealed partial class PlanPage
             _paper.Fact("Force of the nose", _units.Push(nose));
         }
 
-        _paper.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{_units.Push(hand)} {LeverOf(effort)}; friction comes on top" : effort.WhyNoHandForce!);
+        _paper.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{(effort.IsLeast ? "at least " : string.Empty)}{_units.Push(hand)} {LeverOf(effort)}; {(effort.IsLeast ? "pressing the bar down all the way takes more, and " : string.Empty)}friction comes on top" : effort.WhyNoHandForce!);
         if (effort.Drive.PullLimit is { } limit)
         {
             _paper.Fact("Against the limit", Verdict(effort, limit));
@@ -105,11 +105,11 @@ internal sealed partial class PlanPage
             null => $"not known whether it is within {_units.Push(limit)}",
         };
         return effort.LeverLengthAtLimit is { } lever ? effort.IsWithinPullLimit switch
-            {
-                true => $"{verdict}; a lever of {_units.Size(lever)} would reach it",
-                false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
-                null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
-            }
+        {
+            true => $"{verdict}; a lever of {_units.Size(lever)} would reach it",
+            false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
+            null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
+        }
             : effort.AdvantageAtLimit is { } gain && effort.IsWithinPullLimit is null ? verdict + FormattableString.Invariant($"; it takes an advantage of {Math.Max(1, gain):0.#}")
             : verdict;
     }

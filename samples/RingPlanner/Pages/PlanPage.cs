@@ -62,6 +62,11 @@ internal sealed partial class PlanPage
             : _units.Stress(material.Law.YieldStress);
         _paper.Fact("Material", $"{material.Name}, yield {yield}");
         _paper.Fact("Law", material.Law.ToString());
+        if (material.UnloadingShare.DecimalFractions < 1)
+        {
+            _paper.Fact("On release", string.Format(CultureInfo.InvariantCulture, "{0:0.##} % of the elastic modulus, so it springs back more", material.UnloadingShare.Percent));
+        }
+
         string radius = job.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Value)})";
         _paper.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}{radius}");
     }

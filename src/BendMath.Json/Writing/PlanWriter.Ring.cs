@@ -150,6 +150,7 @@ internal sealed partial class PlanWriter
         Number("noseForceNewtons", effort.NoseForce?.Newtons);
         Number("handForceNewtons", effort.HandForce?.Newtons);
         json.WriteString("whyNoHandForce", effort.WhyNoHandForce);
+        json.WriteBoolean("forcesAreTheLeast", effort.IsLeast);
         if (effort.IsWithinPullLimit is { } within)
         {
             json.WriteBoolean("isWithinPullLimit", within);

@@ -55,16 +55,26 @@ public sealed class BendEffort
         : Formed.Contact is null ? "no lever length is given"
         : "not known: the hand closes the nose on the supports through a screw, lever or pump whose mechanical advantage nobody has given; see the force of the nose";
 
-    /// <summary>Whether the hand force is within what the person can and may pull; null when there is no hand force or no limit was given.</summary>
-    public bool? IsWithinPullLimit => Pull is { } pull && Drive.Limit is { } limit ? pull <= limit * (1 + 1e-12) : null;
+    /// <summary>
+    /// Whether nose and hand force are only the least it takes: where the bar lies down on a nose or in a closed pair, they start to lay it down, and pressing it all the way takes more than is reckoned here.
+    /// </summary>
+    public bool IsLeast => Formed.Contact is { WrapsNose: true };
+
+    /// <summary>
+    /// Whether the hand force is within what the person can and may pull; null when there is no hand force or no limit was given, or when the force is the least it takes and that is within.
+    /// </summary>
+    public bool? IsWithinPullLimit => Pull is not { } pull || Drive.Limit is not { } limit ? null
+        : pull > limit * (1 + 1e-12) ? false
+        : IsLeast ? null
+        : true;
 
     /// <summary>Lever length at which the hand force is at the limit; null when it cannot be said. An answer about forces only: the bender must be built for such a lever.</summary>
     /// <remarks>
     /// Equation: L = M_b/(A·F_limit) for wrap bending; L·F/F_limit for three-point bending, whose advantage grows with its lever.
-    /// Range: a lever and an advantage that are given; no friction.
+    /// Range: a lever and an advantage that are given; no friction; not where the force is the least it takes.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length? LeverLengthAtLimit => Drive.Limit is not { } limit ? null
+    public Length? LeverLengthAtLimit => Drive.Limit is not { } limit || IsLeast ? null
         : Formed.Contact is null ? Length.FromMeters(Formed.Loaded.Moment / (Gain * limit))
         : Pull is { } pull && Drive.Lever is { } lever ? Length.FromMeters(lever * pull / limit)
         : null;
@@ -72,10 +82,10 @@ public sealed class BendEffort
     /// <summary>Mechanical advantage at which the hand force is at the limit, as <see cref="HandDrive.Advantage"/> counts it; below 1 there is strength to spare. Null when it cannot be said.</summary>
     /// <remarks>
     /// Equation: A = M_b/(L·F_limit) for wrap bending, F_nose/F_limit for three-point bending.
-    /// Range: no friction.
+    /// Range: no friction; not where the force is the least it takes.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public double? AdvantageAtLimit => Drive.Limit is not { } limit ? null
+    public double? AdvantageAtLimit => Drive.Limit is not { } limit || IsLeast ? null
         : Formed.Contact is { } contact ? contact.NoseForce.Newtons / limit
         : Drive.Lever is { } lever ? Formed.Loaded.Moment / (lever * limit)
         : null;

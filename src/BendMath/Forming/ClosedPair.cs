@@ -124,7 +124,7 @@ public sealed class ClosedPair
             throw new ArgumentException($"die must have a mate, but {die} has none.", nameof(die));
         }
 
-        return Try(die, Guard.NotNull(section, nameof(section)), out string? refusal) 
+        return Try(die, Guard.NotNull(section, nameof(section)), out string? refusal)
             ?? throw new ArgumentOutOfRangeException(nameof(section), $"section must suit the pair, but is {section}: {refusal}.");
     }
 

@@ -83,6 +83,21 @@ public sealed class HandDriveTests
         Assert.Equal("lever of 900 mm, advantage 3, pull of at most 200 N", new HandDrive(Lever, 3, Force.FromNewtons(200)).ToString());
     }
 
+    /// <summary>The force that starts to lay a bar down is the least it takes: it can be beyond a limit, never within one.</summary>
+    [Fact]
+    public void A_bar_that_is_laid_down_has_no_verdict_of_within()
+    {
+        Die pair = new("pair", Length.FromMillimeters(200), StampedFace.InsideOfBar, mate: DieMate.OfFace(Length.FromMillimeters(212), Length.FromMillimeters(80)));
+        FormedBend formed = new PairBending().Form(Square, pair);
+        BendEffort strong = BendEffort.Of(formed, new HandDrive(Lever, 20, Force.FromKilonewtons(2)));
+        Assert.True(strong.IsLeast);
+        Assert.Null(strong.IsWithinPullLimit);
+        Assert.Null(strong.LeverLengthAtLimit);
+        Assert.Null(strong.AdvantageAtLimit);
+        Assert.False(BendEffort.Of(formed, new HandDrive(Lever, 20, Force.FromNewtons(20))).IsWithinPullLimit);
+        Assert.False(BendEffort.Of(Pinched).IsLeast);
+    }
+
     /// <summary>
     /// Perfectly plastic rectangle, M = 1.5·M_y·(1 − (κ_y/κ)²/3) beyond κ_y (Beer and Johnston, ch. 4), integrated by hand: w = M_y·κ_y/2 + 1.5·M_y·[(κ − κ_y) + (κ_y²/3)(1/κ − 1/κ_y)].
     /// </summary>
