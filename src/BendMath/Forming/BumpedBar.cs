@@ -60,18 +60,19 @@ public sealed class BumpedBar
     public bool IsStraight => _mean == 0;
 
     /// <summary>
-    /// Mean permanent curvature from the first place bumped to the next, over the mean from a half-span further on to the last place bumped: the kink of a first bite at full stroke, 1 without
-    /// one. Null where no place so far on was bumped or nothing stayed there.
+    /// Mean permanent curvature around the first place bumped, half the way to the next to either side, over the mean from a half-span further on to the last place bumped: the kink of a first
+    /// bite at full stroke, 1 without one. Null where no place so far on was bumped or nothing stayed there.
     /// </summary>
     /// <remarks>The curvature at the very place of a bump would not do: without hardening the moment there is the same for a sharp kink and an even ring, and only the turn tells them apart.</remarks>
     public double? FirstBiteKink
     {
         get
         {
-            double from = First + _equilibrium.HalfSpan;
+            double a = _equilibrium.HalfSpan;
+            double turn = Last > First + a ? _bar.Turn(First + a, Last) : 0;
             double next = Outcomes.Select(outcome => outcome.Bump.At).Where(at => at > First).DefaultIfEmpty(First).Min();
-            double turn = Last > from ? _bar.Turn(from, Last) : 0;
-            return turn > 0 ? _bar.Turn(First, next) / (next - First) / (turn / (Last - from)) : null;
+            double half = Math.Min((next - First) / 2, a);
+            return turn > 0 ? _bar.Turn(First - half, First + half) / (2 * half) / (turn / (Last - First - a)) : null;
         }
     }
 
