@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace Figures;
 
-/// <summary>A picture of the documentation: the file and what it shows.</summary>
-internal sealed record Picture(string File, SectionFigure Figure)
+/// <summary>A picture of the documentation: the file, what it shows, and its bytes.</summary>
+internal sealed record Picture(string File, string Title, Func<byte[]> Png)
 {
     private static readonly EqualAngle Angle = new(Mm(30), Mm(3), AngleFillets.Of(root: Mm(5), toe: Mm(2.5)));
 
@@ -39,14 +39,17 @@ internal sealed record Picture(string File, SectionFigure Figure)
         Listed("size-en-square-tube", "EN 10219-2 SHS 40x2.5", 0),
         Listed("size-us-rectangular-tube", "HSS3X2X1/4", 1),
         Listed("size-us-pipe", "AISC 1 1/4 std pipe", 0),
+        .. BumpPictures.All,
     ];
 
-    private static Picture Metric(string name, OrientedSection section) => new($"section-{name}.png", new(section, FigureUnit.Millimeters));
+    public static Picture Of(string name, BendFigure figure) => new($"{name}.png", figure.Title, () => figure.ToPng());
+
+    private static Picture Metric(string name, OrientedSection section) => Of($"section-{name}", new SectionFigure(section, FigureUnit.Millimeters));
 
     private static Picture Listed(string name, string designation, int orientation)
     {
         StandardSize size = StandardSizes.Find(designation);
-        return new($"section-{name}.png", new(size.Stock.Orientations[orientation], size.System.IsMetric ? FigureUnit.Millimeters : FigureUnit.Inches, size.FullName));
+        return Of($"section-{name}", new SectionFigure(size.Stock.Orientations[orientation], size.System.IsMetric ? FigureUnit.Millimeters : FigureUnit.Inches, size.FullName));
     }
 
     private static Length Mm(double value) => Length.FromMillimeters(value);

@@ -11,9 +11,8 @@ if (args.Length > 1 || !Directory.Exists(folder))
 foreach (Picture picture in Picture.All)
 {
     string path = Path.Combine(folder, picture.File);
-    using FileStream file = File.Create(path);
-    picture.Figure.SavePng(file);
-    Console.WriteLine($"{path}: {picture.Figure}");
+    File.WriteAllBytes(path, picture.Png());
+    Console.WriteLine($"{path}: {picture.Title}");
 }
 
 return 0;

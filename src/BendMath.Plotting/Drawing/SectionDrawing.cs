@@ -10,10 +10,6 @@ namespace BendMath.Plotting;
 /// </summary>
 internal sealed class SectionDrawing
 {
-    private const double UsualWidth = 640;
-
-    private const double UsualHeight = 480;
-
     private const double Above = 44;
 
     private const double Below = 52;
@@ -49,12 +45,12 @@ internal sealed class SectionDrawing
         _figure = figure;
         _sketch = sketch;
         _shape = shape;
-        (_perMeter, _unit) = Unit(figure.Unit);
+        (_perMeter, _unit) = Paper.Unit(figure.Unit);
     }
 
     public static Plot Draw(SectionFigure figure, int width, int height)
     {
-        double k = Math.Min(width / UsualWidth, height / UsualHeight);
+        double k = Paper.Magnification(width, height);
         double across = width / k - AxisColumn - Margin;
         double up = height / k - Above - Below;
         double free = across - NameColumn - RightColumn;
@@ -62,7 +58,7 @@ internal sealed class SectionDrawing
         SectionProperties figures = figure.Section.Properties;
         double pixelsPerMeter = Math.Min(free / figures.Width.Meters, tall / figures.Depth.Meters);
         SectionShape shape = SectionShape.Of(figure.Section, pixelsPerMeter);
-        double unitsPerPixel = Unit(figure.Unit).PerMeter / pixelsPerMeter;
+        double unitsPerPixel = Paper.Unit(figure.Unit).PerMeter / pixelsPerMeter;
         double left = NameColumn + (free - shape.Width) / 2;
         double under = UnderSection + (tall - shape.Depth) / 2;
 
@@ -74,11 +70,11 @@ internal sealed class SectionDrawing
         return plot;
     }
 
-    private static (double PerMeter, string Symbol) Unit(FigureUnit unit) => unit == FigureUnit.Inches ? (1 / 0.0254, "in") : (1e3, "mm");
-
     private void Draw(Plot plot, double k)
     {
-        Frame(plot, k);
+        Paper.Frame(plot, _figure.Title, $"z, along the axis of the ring ({_unit})", $"y, outward from the inside face ({_unit})", k);
+        plot.Axes.Bottom.TickGenerator = Ticks(_shape.Width);
+        plot.Axes.Left.TickGenerator = Ticks(_shape.Depth);
         plot.PlottableList.Add(new SectionArea(Array.ConvertAll(_shape.Polygons, polygon => Array.ConvertAll(polygon, _sketch.At)), (float)(1.6 * k)));
         SectionProperties p = _figure.Section.Properties;
         double perMeter = _shape.Scale;
@@ -95,40 +91,6 @@ internal sealed class SectionDrawing
         ToCenter();
         _sketch.Dot(centroid, 11, MarkerShape.FilledCircle, Colors.White);
         _sketch.Dot(centroid, 11, MarkerShape.OpenCircleWithCross, Colors.Black);
-    }
-
-    private void Frame(Plot plot, double k)
-    {
-        double size = Math.Min(15, 1.6 * (UsualWidth - 20) / Math.Max(1, _figure.Title.Length));
-        plot.Axes.Title.Label.Text = _figure.Title;
-        Style(plot.Axes.Title.Label, size * k);
-        plot.Axes.Title.Label.Bold = true;
-        plot.Axes.Bottom.Label.Text = $"z, along the axis of the ring ({_unit})";
-        plot.Axes.Left.Label.Text = $"y, outward from the inside face ({_unit})";
-        Style(plot.Axes.Bottom.Label, 12 * k);
-        Style(plot.Axes.Left.Label, 12 * k);
-        foreach (IAxis axis in new IAxis[] { plot.Axes.Bottom, plot.Axes.Left })
-        {
-            Style(axis.TickLabelStyle, 12 * k);
-            axis.TickGenerator = Ticks(axis == plot.Axes.Bottom ? _shape.Width : _shape.Depth);
-            axis.MajorTickStyle.Length = (float)(4 * k);
-            axis.MajorTickStyle.Width = (float)k;
-            axis.FrameLineStyle.Width = (float)k;
-        }
-
-        plot.Axes.Right.IsVisible = false;
-        plot.Axes.Top.IsVisible = false;
-        plot.HideGrid();
-        plot.FigureBackground.Color = Colors.White;
-        plot.DataBackground.Color = Colors.White;
-    }
-
-    private static void Style(LabelStyle label, double size)
-    {
-        label.FontName = Sketch.FontName;
-        label.FontSize = (float)size;
-        label.Bold = false;
-        label.ForeColor = Colors.Black;
     }
 
     /// <summary>Round numbers along the section only, at least 24 pixels apart.</summary>

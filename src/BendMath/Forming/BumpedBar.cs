@@ -60,22 +60,19 @@ public sealed class BumpedBar
     public bool IsStraight => _mean == 0;
 
     /// <summary>
-    /// Permanent curvature at the first place bumped over its mean at the places bumped a half-span further on or more: the kink of a first bite at full stroke, 1 without one. Null where no
-    /// place so far on was bumped or nothing stayed there.
+    /// Mean permanent curvature around the first place bumped, half the way to the next to either side, over the mean from a half-span further on to the last place bumped: the kink of a first
+    /// bite at full stroke, 1 without one. Null where no place so far on was bumped or nothing stayed there.
     /// </summary>
+    /// <remarks>The curvature at the very place of a bump would not do: without hardening the moment there is the same for a sharp kink and an even ring, and only the turn tells them apart.</remarks>
     public double? FirstBiteKink
     {
         get
         {
-            double sum = 0;
-            int count = 0;
-            foreach (BumpOutcome outcome in Outcomes.Where(outcome => outcome.Bump.At >= First + _equilibrium.HalfSpan))
-            {
-                sum += _bar.Permanent(outcome.Bump.At);
-                count++;
-            }
-
-            return sum > 0 ? _bar.Permanent(First) * count / sum : null;
+            double a = _equilibrium.HalfSpan;
+            double turn = Last > First + a ? _bar.Turn(First + a, Last) : 0;
+            double next = Outcomes.Select(outcome => outcome.Bump.At).Where(at => at > First).DefaultIfEmpty(First).Min();
+            double half = Math.Min((next - First) / 2, a);
+            return turn > 0 ? _bar.Turn(First - half, First + half) / (2 * half) / (turn / (Last - First - a)) : null;
         }
     }
 

@@ -135,13 +135,14 @@ internal sealed class MomentEnvelope
         double end = Math.Min(Length, center + tent.HalfSpan);
         int i = PieceOf(start);
         int from = _s[i] < start ? i + 1 : i;
+        BumpTent bump = tent;
         _new = 0;
         double x = start;
         while (x < end)
         {
             double corner = _s[i + 1];
             double next = Math.Min(corner, NextVertex(center, tent, x, end));
-            Piece piece = new(Between(i, x), Between(i, next), tent.At(x - center), tent.At(next - center));
+            Piece piece = new(Between(i, x), Between(i, next), Moment(x), Moment(next));
             AddCorner(x, piece.State1, piece.Tent1, x == _s[i], x == start || x == center - tent.Flat || x == center + tent.Flat);
             double at = piece.Crossing;
             if (at > 0 && at < 1)
@@ -153,8 +154,11 @@ internal sealed class MomentEnvelope
             x = next;
         }
 
-        AddCorner(x, Between(i, x), tent.At(x - center), x == _s[i] || x == _s[i + 1], true);
+        AddCorner(x, Between(i, x), 0, x == _s[i] || x == _s[i + 1], true);
         Splice(from, _s[i] > end ? i : _s[i + 1] > end ? i + 1 : i + 2);
+
+        // Zero at the supports though the places are rounded: a trace of moment left there would hide the foot of a later bump.
+        double Moment(double at) => at <= start || at >= end ? 0 : bump.At(at - center);
     }
 
     private static double NextVertex(double center, in BumpTent tent, double x, double end) =>

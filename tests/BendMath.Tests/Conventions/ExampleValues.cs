@@ -200,6 +200,7 @@ internal static class ExampleValues
         StandardSizes.Find("HSS2X2X1/8"),
         StandardSizes.Find("CHS 33.7x3"),
         new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
+        new BarCurvatureFigure(Bumped, FigureUnit.Millimeters),
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -305,6 +306,16 @@ internal static class ExampleValues
         ["SectionFigure.SavePng.height"] = 480,
         ["SectionFigure.SaveSvg.width"] = 640,
         ["SectionFigure.SaveSvg.height"] = 480,
+        ["BendFigure.ToPlot.width"] = 640,
+        ["BendFigure.ToPlot.height"] = 480,
+        ["BendFigure.ToPng.width"] = 640,
+        ["BendFigure.ToPng.height"] = 480,
+        ["BendFigure.ToSvg.width"] = 640,
+        ["BendFigure.ToSvg.height"] = 480,
+        ["BendFigure.SavePng.width"] = 640,
+        ["BendFigure.SavePng.height"] = 480,
+        ["BendFigure.SaveSvg.width"] = 640,
+        ["BendFigure.SaveSvg.height"] = 480,
         ["designation"] = "L2X2X1/8",
         ["designDistance"] = Length.FromMillimeters(9),
         ["Grades.Find.name"] = "A36",
