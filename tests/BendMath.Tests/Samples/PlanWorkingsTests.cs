@@ -1,7 +1,7 @@
 using RingPlanner;
 using UnitsNet;
 
-namespace BendMath.Tests.Planning;
+namespace BendMath.Tests.Samples;
 
 /// <summary>Every equation a plan prints gives the number printed beside it when the numbers printed with it are put in, by a calculator that knows nothing of the library.</summary>
 public sealed class PlanWorkingsTests

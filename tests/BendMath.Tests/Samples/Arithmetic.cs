@@ -1,4 +1,4 @@
-namespace BendMath.Tests.Planning;
+namespace BendMath.Tests.Samples;
 
 /// <summary>A pocket calculator for printed equations: + - · / ² √( ) sin cos atan2 floor ceil max π and numbers. Knows nothing of the library.</summary>
 internal sealed class Arithmetic
