@@ -131,7 +131,7 @@ internal static class BumpPictures
             double[] ratios = Array.ConvertAll(feeds, f => Ratio(metal.Analysis, times, f * HalfSpan) / least);
             chart.Curve([0, .. feeds], [1, .. ratios], metal.Width, metal.Pattern);
             bool lowest = metal == Metals[0];
-            chart.Words(metal.Name, lowest ? 0.46 : 0.44, ratios[lowest ? 229 : 219], lowest ? Alignment.UpperLeft : Alignment.LowerRight);
+            chart.Words(metal.Name, lowest ? 0.46 : 0.44, ratios[lowest ? 229 : 219] - (lowest ? 0.005 : 0), lowest ? Alignment.UpperLeft : Alignment.LowerRight);
         }
 
         return chart.Plot;

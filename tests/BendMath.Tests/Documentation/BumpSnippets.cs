@@ -36,7 +36,12 @@ public sealed class BumpSnippets
 
         #endregion
 
-        string[] printed = [$"kink {plain.FirstBiteKink:F1}", $"first stroke {bumps[0].Stroke.Millimeters:F1} mm, kink {bar.FirstBiteKink:F1}", bar.Trim().ToString()];
+        string[] printed =
+        [
+            FormattableString.Invariant($"kink {plain.FirstBiteKink:F1}"),
+            FormattableString.Invariant($"first stroke {bumps[0].Stroke.Millimeters:F1} mm, kink {bar.FirstBiteKink:F1}"),
+            bar.Trim().ToString(),
+        ];
         Assert.Equal(Promised("bumps"), printed);
         Assert.True(new FileInfo(Path.Combine(folder, "bar.png")).Length > 10_000);
         Directory.Delete(folder, recursive: true);
