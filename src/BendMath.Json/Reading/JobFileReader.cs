@@ -70,6 +70,9 @@ internal static class JobFileReader
         double? advantage = job.OptionalMultiple("mechanical advantage", "12 times");
         Force? limit = job.OptionalForce("pull limit", "200 N");
         Length? tolerance = job.OptionalLength("tolerance", "5 mm");
+        int? quantity = job.OptionalCount("quantity");
+        RingScatter? scatter = ShopReader.Scatter(job, section, material);
+        DistortionSettings? distortion = ShopReader.Distortion(job);
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
         ExplanationKind? correction = BenderReader.Correction(job, setup is not null || job.Has("bender"));
@@ -84,7 +87,8 @@ internal static class JobFileReader
 
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
         RingJob? made = job.Build(() => new RingJob(
-            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule, advantage, limit),
+            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule, advantage, limit,
+            scatter, distortion, quantity ?? 1),
             ("barLength", "bar length"), ("leverLength", "lever length"), ("mechanicalAdvantage", "mechanical advantage"), ("pullLimit", "pull limit"));
         return made is null ? null : new(made, note, inches);
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -67,6 +68,23 @@ internal sealed partial class JobObject
     public double? OptionalMultiple(string name, string example) => QuantityOf(Find(name), name, UnitText.Multiples, example);
 
     /// <summary>An angle in radians where a word may stand instead.</summary>
+    /// <summary>How many: a whole number without quotes, 1 or more.</summary>
+    public int? OptionalCount(string name)
+    {
+        if (Find(name) is not { } part)
+        {
+            return null;
+        }
+
+        if (part.Kind == JsonKind.Number && int.TryParse(part.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count > 0)
+        {
+            return count;
+        }
+
+        Fault(name, $"\"{name}\" must be a whole number without quotes, 1 or more, as {{ \"{name}\": 4 }}, but is {part.Described}.");
+        return null;
+    }
+
     public double? Angle(JsonPart? part, string name, string example) => QuantityOf(part, name, UnitText.Angles, example);
 
     private string? TextOf(JsonPart? part, string name, string example)

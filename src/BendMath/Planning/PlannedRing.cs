@@ -11,8 +11,8 @@ public sealed class PlannedRing
         FormedBend formed = outcome.Formed!;
         Free = outcome.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
-        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc.Turn, new RingScatter(job.Analysis.Material.YieldRange));
-        Distortion = DistortionReport.Of(formed.Loaded);
+        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc.Turn, job.Scatter);
+        Distortion = DistortionReport.Of(formed.Loaded, job.Distortion);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.CutStyle);
@@ -36,7 +36,7 @@ public sealed class PlannedRing
     /// <summary>The ring when it is held or pressed flat.</summary>
     public FinishedRing Flattened { get; }
 
-    /// <summary>The free ring over the yield range of the material.</summary>
+    /// <summary>The free ring over everything that scatters.</summary>
     public RingRange Range { get; }
 
     /// <summary>Distortion checks of the loaded bend.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace BendMath;
@@ -7,6 +8,8 @@ namespace BendMath;
 /// </summary>
 public sealed class RingJob
 {
+    private const int MostPieces = 100_000;
+
     /// <summary>Makes a job.</summary>
     /// <param name="name">What the shop calls it; not empty.</param>
     /// <param name="section">The bar in its orientation.</param>
@@ -26,6 +29,9 @@ public sealed class RingJob
     /// <param name="cutStyle">The rule blanks are cut by; it rounds up. Null for whole millimeters.</param>
     /// <param name="mechanicalAdvantage">What the drive of the bender multiplies, 1 or more, as <see cref="HandDrive.Advantage"/> counts it; null when not known.</param>
     /// <param name="pullLimit">The most the person at the lever can and may pull; null to leave that open.</param>
+    /// <param name="scatter">What may differ from ring to ring; null for the yield range of the material alone.</param>
+    /// <param name="distortion">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
+    /// <param name="quantity">How many of them, from 1 to 100,000.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The name is empty, a correction is asked for without a measured ring, or the cut style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -47,7 +53,10 @@ public sealed class RingJob
         Length? tolerance = null,
         LengthStyle? cutStyle = null,
         double? mechanicalAdvantage = null,
-        Force? pullLimit = null)
+        Force? pullLimit = null,
+        RingScatter? scatter = null,
+        DistortionSettings? distortion = null,
+        int quantity = 1)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Analysis = BendAnalysis.Of(section, material);
@@ -77,6 +86,12 @@ public sealed class RingJob
         {
             throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
         }
+
+        Scatter = scatter ?? new RingScatter(material.YieldRange);
+        Distortion = distortion ?? DistortionSettings.Default;
+        Quantity = quantity is >= 1 and <= MostPieces
+            ? quantity
+            : throw new ArgumentOutOfRangeException(nameof(quantity), $"{nameof(quantity)} must be from 1 to {MostPieces.ToString("N0", CultureInfo.InvariantCulture)}, but is {quantity}.");
 
         if (correction is not null && MeasuredRings.Count == 0)
         {
@@ -137,6 +152,15 @@ public sealed class RingJob
 
     /// <summary>The rule blanks are cut by; it rounds up.</summary>
     public LengthStyle CutStyle { get; }
+
+    /// <summary>What may differ from ring to ring.</summary>
+    public RingScatter Scatter { get; }
+
+    /// <summary>What the distortion checks cannot know.</summary>
+    public DistortionSettings Distortion { get; }
+
+    /// <summary>How many of them.</summary>
+    public int Quantity { get; }
 
     /// <summary>Name, bar and wanted ring.</summary>
     public override string ToString() => $"{Name}: {Analysis.Section}, {Wanted}";

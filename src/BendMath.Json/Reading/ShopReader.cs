@@ -1,0 +1,79 @@
+using UnitsNet;
+
+namespace BendMath.Json.Reading;
+
+/// <summary>Reads what scatters from ring to ring, and what the distortion checks cannot know.</summary>
+internal static class ShopReader
+{
+    private static readonly string[] Standards = ["EN 10056-2", "EN 10058", "EN 10059", "EN 10060", "EN 10210-2", "EN 10219-2", "ASTM A6", "ASTM A53", "ASTM A500"];
+
+    /// <summary>Null where the file says nothing; the yield range of the material scatters anyway.</summary>
+    public static RingScatter? Scatter(JobObject job, OrientedSection? section, BarMaterial? material)
+    {
+        if (job.OptionalObject("scatter") is not { } scatter)
+        {
+            return null;
+        }
+
+        string? standard = scatter.OptionalWord("bar to", Standards);
+        Length? stroke = scatter.OptionalLength("stroke", "0.1 mm");
+        Ratio? curvature = scatter.OptionalPercent("curvature", "1 %");
+        scatter.Close();
+        MillTolerance? mill = standard is not null && section is not null ? Mill(scatter, section, standard) : null;
+        return material is null ? null : scatter.Build(() => new RingScatter(material.YieldRange, mill, stroke, curvature));
+    }
+
+    public static DistortionSettings? Distortion(JobObject job)
+    {
+        if (job.OptionalObject("distortion") is not { } settings)
+        {
+            return null;
+        }
+
+        string? axial = settings.OptionalWord("axial leg", "backed", "free");
+        string? compressed = settings.OptionalWord("compressed leg", "in a slot", "free");
+        string? tube = settings.OptionalWord("tube", "held in shape", "free");
+        Length? supports = settings.OptionalLength("distance between supports", "500 mm");
+        Length? wall = settings.OptionalLength("least wall", "2 mm");
+        string? used = settings.OptionalWord("used", "free", "held flat");
+        settings.Close();
+        LegBacking backing = axial switch { "backed" => LegBacking.Backed, "free" => LegBacking.Free, _ => LegBacking.Unknown };
+        return settings.Build(() => new DistortionSettings(
+            freeEdgeSupported: compressed == "in a slot",
+            axialLeg: backing,
+            tubeSupported: tube == "held in shape",
+            unsupportedLength: supports,
+            requiredWall: wall,
+            release: used == "held flat" ? Release.HeldFlat : Release.Free));
+    }
+
+    private static MillTolerance? Mill(JobObject scatter, OrientedSection section, string standard)
+    {
+        Func<MillTolerance>? tolerance = (standard, BarStock.Of(section)) switch
+        {
+            ("EN 10056-2", EqualAngle angle) => () => MillTolerance.En10056(angle),
+            ("EN 10056-2", UnequalAngle angle) => () => MillTolerance.En10056(angle),
+            ("EN 10058", FlatBar flat) => () => MillTolerance.En10058(flat),
+            ("EN 10059", SquareBar square) => () => MillTolerance.En10059(square),
+            ("EN 10060", RoundBar round) => () => MillTolerance.En10060(round),
+            ("EN 10210-2", SquareTube tube) => () => MillTolerance.En10210(tube),
+            ("EN 10210-2", RectangularTube tube) => () => MillTolerance.En10210(tube),
+            ("EN 10219-2", SquareTube tube) => () => MillTolerance.En10219(tube),
+            ("EN 10219-2", RectangularTube tube) => () => MillTolerance.En10219(tube),
+            ("EN 10219-2", RoundTube tube) => () => MillTolerance.En10219(tube),
+            ("ASTM A6", EqualAngle angle) => () => MillTolerance.AstmA6(angle),
+            ("ASTM A6", UnequalAngle angle) => () => MillTolerance.AstmA6(angle),
+            ("ASTM A53", RoundTube pipe) => () => MillTolerance.AstmA53(pipe),
+            ("ASTM A500", SquareTube tube) => () => MillTolerance.AstmA500(tube),
+            ("ASTM A500", RectangularTube tube) => () => MillTolerance.AstmA500(tube),
+            _ => null,
+        };
+        if (tolerance is null)
+        {
+            scatter.Fault("bar to", $"\"bar to\" must be a standard for the bar of the job, {section.StockName}, but is \"{standard}\".");
+            return null;
+        }
+
+        return scatter.Build(tolerance, ("angle", "bar to"), ("flat", "bar to"), ("square", "bar to"), ("round", "bar to"), ("tube", "bar to"), ("pipe", "bar to"));
+    }
+}
