@@ -51,6 +51,12 @@ internal static class ExampleValues
     private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
         new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(), Setup);
 
+    private static readonly BarPart Curve = BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
+
+    private static readonly BentBar Curved = BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
+
+    private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
+
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
     [
@@ -144,6 +150,16 @@ internal static class ExampleValues
         Ends,
         Plan.Ring.Layout,
         Plan.Ring.Layout.PiecesFrom(Length.FromMeters(6)),
+        BarPart.Straight(Length.FromMillimeters(200)),
+        Curve,
+        Curved,
+        Curved.Bends[0],
+        Curved.End,
+        Curved.Envelope,
+        RingClosure.For(Plan.Ring.Layout, TrimCut.Together, Length.FromMillimeters(2)),
+        Places,
+        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)),
+        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)).Hole(Length.FromMillimeters(6)),
         LegToRadiusCheck.CommonPractice,
         Plan.Ring.Distortion,
         Plan.Ring.Distortion.Findings[0],
@@ -185,6 +201,12 @@ internal static class ExampleValues
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
         ["DieRack.get_Item.index"] = 1,
+        ["rootOpening"] = Length.FromMillimeters(2),
+        ["order"] = new[] { 1 },
+        ["part"] = 1,
+        ["alongFiber"] = Length.FromMillimeters(50),
+        ["fromLeft"] = Length.FromMillimeters(2),
+        ["RingPlace.Hole.diameter"] = Length.FromMillimeters(6),
         ["OutlineLoop..ctor.edges"] = Slot.Edges,
         ["OutlineLoop.Polygon.corners"] = new[] { Sections.Drawn.At(0, 0), Sections.Drawn.At(3, 0), Sections.Drawn.At(0, 4) },
         ["OutlineEdge.Arc.start"] = Sections.Drawn.At(5, 0),
