@@ -239,6 +239,9 @@ public static class Sources
     /// <summary>Distortion checks derived in this library's documentation (concepts/distortion).</summary>
     public static Source DistortionChecks { get; } = new("bendmath-distortion", "BendMath documentation, Distortion", SourceKind.Derived);
 
+    /// <summary>Cutting stock: columns, prices and bounds.</summary>
+    public static Source GilmoreGomory { get; } = new("gilmore-gomory-1961", "P. C. Gilmore, R. E. Gomory, A Linear Programming Approach to the Cutting-Stock Problem, Operations Research 9 (1961) 849-859; bound of A. A. Farley, Operations Research 38 (1990) 922-923", SourceKind.FromMemory);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -257,5 +260,6 @@ public static class Sources
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
         TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
+        GilmoreGomory,
     ];
 }

@@ -55,6 +55,9 @@ internal static class ExampleValues
 
     private static readonly BentBar Curved = BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
 
+    private static readonly CutList Cuts = CutList.For(
+        [new("planter rim", Length.FromMillimeters(1650), 5), new("hoop", Length.FromMillimeters(900), 4)], [new(Length.FromMeters(6), 2)], Length.FromMillimeters(2), Length.FromMillimeters(300));
+
     private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
 
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
@@ -160,6 +163,11 @@ internal static class ExampleValues
         Places,
         Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)),
         Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)).Hole(Length.FromMillimeters(6)),
+        new CutPiece("planter rim", Length.FromMillimeters(1650), 3),
+        new BarSupply(Length.FromMeters(6)),
+        Cuts,
+        Cuts.Groups[0],
+        Cuts.Groups[0].Bars[0],
         LegToRadiusCheck.CommonPractice,
         Plan.Ring.Distortion,
         Plan.Ring.Distortion.Findings[0],
@@ -201,6 +209,8 @@ internal static class ExampleValues
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
         ["DieRack.get_Item.index"] = 1,
+        ["quantity"] = 2,
+        ["leastUsefulOffcut"] = Length.FromMillimeters(300),
         ["rootOpening"] = Length.FromMillimeters(2),
         ["order"] = new[] { 1 },
         ["part"] = 1,
@@ -313,6 +323,7 @@ internal static class ExampleValues
         [typeof(Torque)] = Torque.FromNewtonMeters(100),
         [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
         [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
+        [typeof(CancellationToken)] = CancellationToken.None,
         [typeof(Stream)] = Stream.Null,
         [typeof(TextWriter)] = TextWriter.Null,
         [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,
