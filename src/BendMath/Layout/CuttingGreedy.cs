@@ -6,10 +6,12 @@ internal static class CuttingGreedy
     /// <summary>Up to so many pieces the fullest of all open bars is looked for.</summary>
     private const int ManyPieces = 1000;
 
-    public static CuttingPlan Best(CuttingProblem problem)
+    /// <param name="problem">The problem.</param>
+    /// <param name="cancellation">Ends it after the first plan, which is always made.</param>
+    public static CuttingPlan Best(CuttingProblem problem, CancellationToken cancellation)
     {
         CuttingPlan? best = null;
-        for (int preferred = 0; preferred < problem.Bars.Length; preferred++)
+        for (int preferred = 0; preferred < problem.Bars.Length && (best is null || !cancellation.IsCancellationRequested); preferred++)
         {
             Offer(Decreasing(problem, preferred, bestFit: false));
             if (problem.Demand.Sum() <= ManyPieces)
@@ -18,13 +20,15 @@ internal static class CuttingGreedy
             }
         }
 
-        Offer(FullestBars(problem));
+        Offer(FullestBars(problem, cancellation));
         return best!;
 
-        void Offer(CuttingPlan plan)
+        void Offer(CuttingPlan? plan)
         {
-            CuttingPlan shrunk = plan.Shrunk(problem);
-            best = best is null || shrunk.Cost(problem) < best.Cost(problem) ? shrunk : best;
+            if (plan?.Shrunk(problem) is { } shrunk)
+            {
+                best = best is null || shrunk.Cost(problem) < best.Cost(problem) ? shrunk : best;
+            }
         }
     }
 
@@ -68,8 +72,8 @@ internal static class CuttingGreedy
         return new(bars, leftOut);
     }
 
-    /// <summary>Each bar with the longest piece left and whatever fills it best.</summary>
-    private static CuttingPlan FullestBars(CuttingProblem problem)
+    /// <summary>Each bar with the longest piece left and whatever fills it best; null when stopped.</summary>
+    private static CuttingPlan? FullestBars(CuttingProblem problem, CancellationToken cancellation)
     {
         int[] left = [.. problem.Supply];
         int[] demand = [.. problem.Demand];
@@ -79,6 +83,11 @@ internal static class CuttingGreedy
         {
             while (demand[i] > 0)
             {
+                if (cancellation.IsCancellationRequested)
+                {
+                    return null;
+                }
+
                 int chosen = -1;
                 int[]? counts = null;
                 double share = 0;

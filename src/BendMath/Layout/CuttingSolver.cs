@@ -6,7 +6,7 @@ namespace BendMath.Layout;
 /// </summary>
 internal static class CuttingSolver
 {
-    private const int StepsForAll = 400_000;
+    private const int StepsForAll = 2_000_000;
 
     private const int StepsForRest = 60_000;
 
@@ -17,7 +17,7 @@ internal static class CuttingSolver
 
     public static CuttingOutcome Solve(CuttingProblem problem, CancellationToken cancellation)
     {
-        CuttingPlan best = CuttingGreedy.Best(problem);
+        CuttingPlan best = CuttingGreedy.Best(problem, cancellation);
         CuttingSums sums = new(problem, problem.Bars.Max() * (best.Bars.Count + best.LeftOut.Sum()));
         double[] prices = new double[problem.Sizes.Length];
         double bound = sums.AtLeast(problem.Material(problem.Demand) * problem.PerRoom);
@@ -159,7 +159,7 @@ internal static class CuttingSolver
 
         CuttingProblem part = new(
             [.. kinds.Select(i => problem.Sizes[i] - problem.Kerf)], [.. kinds.Select(i => demand[i])], [.. bars.Select(j => problem.Bars[j])], [.. bars.Select(j => supply[j])], problem.Kerf);
-        CuttingPlan start = CuttingGreedy.Best(part);
+        CuttingPlan start = CuttingGreedy.Best(part, cancellation);
         double knownCost = known is null ? double.PositiveInfinity : known.Bars.Sum(bar => problem.Bars[bar.Bar]) + known.LeftOut.Sum() * part.Penalty;
         double cost = Math.Min(start.Cost(part), knownCost);
         CuttingSums sums = new(part, part.Bars.Max() * (start.Bars.Count + start.LeftOut.Sum()));
