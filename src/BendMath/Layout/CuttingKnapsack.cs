@@ -10,8 +10,8 @@ internal static class CuttingKnapsack
     /// <param name="steps">Number of steps after which the search stops.</param>
     public static Filling Fill(double[] values, double[] sizes, int[] counts, double room, int steps)
     {
-        int[] order = [.. Enumerable.Range(0, sizes.Length).Where(i => values[i] > 0 && counts[i] > 0 && sizes[i] <= room)];
-        Array.Sort([.. order.Select(i => -values[i] / sizes[i])], order);
+        // A stable sort, so that equal kinds come in the same order everywhere.
+        int[] order = [.. Enumerable.Range(0, sizes.Length).Where(i => values[i] > 0 && counts[i] > 0 && sizes[i] <= room).OrderByDescending(i => values[i] / sizes[i])];
         Search search = new(order, values, sizes, counts, steps);
         search.Go(0, room, 0);
         int[] taken = new int[sizes.Length];

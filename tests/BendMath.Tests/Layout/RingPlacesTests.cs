@@ -68,6 +68,17 @@ public sealed class RingPlacesTests
         Assert.True(Ring.DishAngle.Degrees > 0.1 && radial > 3, "the toe of a flange-out ring leans outward");
     }
 
+    /// <summary>The edges of the face on the plate lie as high as the dish angle says, and a dish measured from those heights is that angle again.</summary>
+    [Fact]
+    public void Heights_of_the_edges_show_the_dish()
+    {
+        HeightReading[] readings = [.. Enumerable.Range(0, 6).Select(i => Angle.FromDegrees(60 * i)).Select(at => new HeightReading(
+            at, Places.FromAngle(at, Length.Zero, Length.Zero).Height, Places.FromAngle(at, Workshop.Rim.Depth, Length.Zero).Height))];
+        RingFlatness flatness = RingFlatness.Of(readings, Workshop.Rim.Depth);
+        Near.Relative(Ring.DishAngle.Degrees, flatness.Dish!.Value.Degrees, 1e-9);
+        Near.Absolute(0, flatness.Flatness.Millimeters, 1e-9);
+    }
+
     [Property(MaxTest = 500)]
     public Property Straight_to_ring_to_straight_is_the_same_hole() => Prop.ForAll(
         Sold.Part.ToArbitrary(), Sold.Part.ToArbitrary(), Sold.Part.ToArbitrary(), (along, across, axial) =>
