@@ -84,7 +84,15 @@ public sealed record FinishedRing
 
     internal double Inside => _inside;
 
+    internal double Outside => _outside;
+
     internal double Fiber => 1 / _curvature - _inside;
+
+    /// <summary>R(y, z), from the axis of the ring.</summary>
+    internal double RadiusAt(double y, double z) => _heel + (y * _inPlane + z * _outOfPlane) / _curvature;
+
+    /// <summary>Place of a point along the axis of the ring, from the heel of its inside face.</summary>
+    internal double AxialAt(double y, double z) => (z * _inPlane - y * _outOfPlane) / _curvature;
 
     /// <summary>Length of straight bar that becomes an arc of the ring.</summary>
     /// <param name="arc">Turn of the arc, greater than zero; 360° for a full ring.</param>

@@ -244,6 +244,17 @@ public static class Sources
 
     /// <summary>Softer unloading of steel after plastic strain.</summary>
     public static Source UnloadingModulus { get; } = new("yoshida-2002", "F. Yoshida, T. Uemori, K. Fujiwara, Elastic-plastic behavior of steel sheets under in-plane cyclic tension-compression at large strain, Int. J. Plasticity 18 (2002) 633-659: the unloading modulus of steel sheet falls by 10 to 20 % within a few percent of strain", SourceKind.FromMemory);
+    /// <summary>Cutting stock: columns, prices and bounds.</summary>
+    public static Source GilmoreGomory { get; } = new("gilmore-gomory-1961", "P. C. Gilmore, R. E. Gomory, A Linear Programming Approach to the Cutting-Stock Problem, Operations Research 9 (1961) 849-859; bound of A. A. Farley, Operations Research 38 (1990) 922-923", SourceKind.FromMemory);
+
+    /// <summary>Propagation of errors, coverage of about 95 % by two standard errors.</summary>
+    public static Source Gum { get; } = new("jcgm-100", "JCGM 100:2008, Guide to the Expression of Uncertainty in Measurement", SourceKind.FromMemory);
+
+    /// <summary>Who takes the error of a measurement against himself when a part is judged.</summary>
+    public static Source Iso14253 { get; } = new("iso-14253-1", "ISO 14253-1, decision rules for verifying conformity or nonconformity with specifications", SourceKind.FromMemory);
+
+    /// <summary>Circles through points with errors.</summary>
+    public static Source CircleFitting { get; } = new("taubin-gander", "G. Taubin, IEEE Trans. PAMI 13 (1991) 1115-1138; W. Gander, G. H. Golub, R. Strebel, Least-Squares Fitting of Circles and Ellipses, BIT 34 (1994) 558-578", SourceKind.FromMemory);
 
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
@@ -263,5 +274,7 @@ public static class Sources
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
         TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks, Dies, UnloadingModulus,
+        ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
+        GilmoreGomory, Gum, Iso14253, CircleFitting,
     ];
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Layout;
 using UnitsNet;
 
 namespace BendMath;
@@ -73,31 +74,15 @@ public sealed class DevelopedLayout
     /// <param name="style">Smallest step of the rule; it rounds up.</param>
     /// <exception cref="ArgumentNullException">The style is null.</exception>
     /// <exception cref="ArgumentException">The style does not round up: the blank would be short.</exception>
-    public Length CutLengthIn(LengthStyle style) => Guard.NotNull(style, nameof(style)).Rounding == LengthRounding.Up
-        ? style.Round(BlankLength)
-        : throw new ArgumentException($"style must round up, so that no blank is short, but is \"{style}\".", nameof(style));
+    public Length CutLengthIn(LengthStyle style) => BarCuts.Rounded(Blank, style, nameof(style));
 
     /// <summary>How many blanks a bar gives and what is left of it.</summary>
     /// <param name="barLength">Length of the bar, greater than zero.</param>
     /// <param name="cutStyle">What each piece is rounded up to when it is cut, as in <see cref="CutLengthIn"/>; null for the exact blank.</param>
     /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
-    public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null)
-    {
-        double bar = Guard.Positive(barLength, nameof(barLength));
-        double piece = cutStyle is null ? Blank
-            : cutStyle.Rounding == LengthRounding.Up ? CutLengthIn(cutStyle).Meters
-            : throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
-
-        // The last blank needs no cut when it ends at the end of the bar; a part in 10¹² of the bar is rounding, not metal.
-        double count = Math.Floor((bar * (1 + 1e-12) + _kerf) / (piece + _kerf));
-        if (count > 1e6)
-        {
-            throw Guard.Fault(nameof(barLength), barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
-        }
-
-        return new(bar, (int)count, Math.Max(0, bar - count * (piece + _kerf)));
-    }
+    public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
+        BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)).Meters, _kerf, barLength, nameof(barLength));
 
     /// <summary>Mass of the blank.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>
@@ -107,32 +92,4 @@ public sealed class DevelopedLayout
     /// <summary>Arc and lengths.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "{0}: developed {1:0.##} mm, blank {2:0.##} mm", Arc, _developed * 1e3, Blank * 1e3);
-}
-
-/// <summary>What a bar gives. Immutable and thread-safe.</summary>
-public sealed record BarYield
-{
-    private readonly double _bar;
-
-    private readonly double _offcut;
-
-    internal BarYield(double bar, int pieces, double offcut)
-    {
-        _bar = bar;
-        Pieces = pieces;
-        _offcut = offcut;
-    }
-
-    /// <summary>Length of the bar.</summary>
-    public Length BarLength => Length.FromMeters(_bar);
-
-    /// <summary>Number of blanks.</summary>
-    public int Pieces { get; }
-
-    /// <summary>What is left after the cuts.</summary>
-    public Length Offcut => Length.FromMeters(_offcut);
-
-    /// <summary>Pieces and offcut.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} from a bar of {1:0.#} mm, {2:0.#} mm left", Pieces, _bar * 1e3, _offcut * 1e3);
 }

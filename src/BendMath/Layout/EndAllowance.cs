@@ -23,6 +23,25 @@ public sealed record EndAllowance
     /// <summary>No extra length: the theoretical blank.</summary>
     public static EndAllowance None { get; } = new(Length.Zero, Length.Zero, Length.Zero);
 
+    /// <summary>The ends a bender leaves straight: on a pinching bender a half-span on each side, on a wrapping one none.</summary>
+    /// <param name="formed">What the forming model says of the bar on the die.</param>
+    /// <param name="trim">Further length for the trim cuts and fitting, zero or more: what overlaps when both ends are cut together.</param>
+    /// <exception cref="ArgumentNullException">The formed bend is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The trim is negative or not finite.</exception>
+    public static EndAllowance For(FormedBend formed, Length trim)
+    {
+        Length tail = Guard.NotNull(formed, nameof(formed)).Contact?.StraightTail ?? Length.Zero;
+        return new(tail, tail, trim);
+    }
+
+    /// <summary>The ends a bumped bar has: its tails, as far as they are nearly straight.</summary>
+    /// <param name="bar">The bumped bar.</param>
+    /// <param name="trim">Further length for the trim cuts and fitting, zero or more.</param>
+    /// <exception cref="ArgumentNullException">The bar is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The trim is negative or not finite.</exception>
+    public static EndAllowance For(BumpedBar bar, Length trim) => new(
+        Guard.NotNull(bar, nameof(bar)).LeadingTail, bar.TrailingTail, trim);
+
     /// <summary>Spoiled length at the start.</summary>
     public Length Start => Length.FromMeters(StartMeters);
 

@@ -59,6 +59,20 @@ internal static class ExampleValues
     private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
         new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(), Setup);
 
+    private static readonly BarPart Curve = BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
+
+    private static readonly BentBar Curved = BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
+
+    private static readonly CutList Cuts = CutList.For(
+        [new("planter rim", Length.FromMillimeters(1650), 5), new("hoop", Length.FromMillimeters(900), 4)], [new(Length.FromMeters(6), 2)], Length.FromMillimeters(2), Length.FromMillimeters(300));
+
+    private static readonly OutlinePoint[] Spots = [Sections.Drawn.At(250, 1), Sections.Drawn.At(1, 250), Sections.Drawn.At(-251, 2), Sections.Drawn.At(0, -249), Sections.Drawn.At(177, 177)];
+
+    private static readonly HeightReading[] Heights =
+        [.. new[] { 1, 0, 2, 0.5 }.Select((height, i) => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(height), Length.FromMillimeters(height + 0.5)))];
+
+    private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
+
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
     [
@@ -160,6 +174,32 @@ internal static class ExampleValues
         Ends,
         Plan.Ring.Layout,
         Plan.Ring.Layout.PiecesFrom(Length.FromMeters(6)),
+        BarPart.Straight(Length.FromMillimeters(200)),
+        Curve,
+        Curved,
+        Curved.Bends[0],
+        Curved.End,
+        Curved.Envelope,
+        RingClosure.For(Plan.Ring.Layout, TrimCut.Together, Length.FromMillimeters(2)),
+        Places,
+        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)),
+        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)).Hole(Length.FromMillimeters(6)),
+        new CutPiece("planter rim", Length.FromMillimeters(1650), 3),
+        new BarSupply(Length.FromMeters(6)),
+        Cuts,
+        Cuts.Groups[0],
+        Cuts.Groups[0].Bars[0],
+        new MeasuredLength(Length.FromMillimeters(501), Length.FromMillimeters(2)),
+        new DiameterReading(Angle.FromDegrees(30), Length.FromMillimeters(501)),
+        OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)), new(Angle.FromDegrees(120), Length.FromMillimeters(500))]),
+        OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499))]),
+        FittedCircle.Of(Spots),
+        FittedCircle.Of([.. Spots.Take(3)]),
+        Heights[1],
+        RingFlatness.Of(Heights, Length.FromMillimeters(30)),
+        RingVerdict.Of(new(Length.FromMillimeters(501), Length.FromMillimeters(2)), Length.FromMillimeters(500), Length.FromMillimeters(2)),
+        RingVerdict.Of(new(Length.FromMillimeters(501), Length.Zero), Length.FromMillimeters(500), Length.FromMillimeters(2)),
+        NextBend.For(Measured, BendRadius.InsideDiameter(Length.FromMillimeters(500))),
         LegToRadiusCheck.CommonPractice,
         Plan.Ring.Distortion,
         Plan.Ring.Distortion.Findings[0],
@@ -207,6 +247,27 @@ internal static class ExampleValues
     private static readonly Dictionary<string, object> Named = new(StringComparer.Ordinal)
     {
         ["DieRack.get_Item.index"] = 1,
+        ["quantity"] = 2,
+        ["FittedCircle.Of.points"] = Spots,
+        ["RingFlatness.Of.readings"] = Heights,
+        ["OutOfRound.Of.readings"] = new DiameterReading[] { new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)) },
+        ["edgeDistance"] = Length.FromMillimeters(30),
+        ["confidence"] = Ratio.FromPercent(95),
+        ["chordError"] = Length.FromMillimeters(1),
+        ["riseError"] = Length.FromMillimeters(0.5),
+        ["radiusError"] = Length.FromMillimeters(2),
+        ["readingError"] = Length.FromMillimeters(2),
+        ["tapeThickness"] = Length.FromMillimeters(0.2),
+        ["tolerance"] = Length.FromMillimeters(2),
+        ["reading"] = Length.FromMillimeters(1600),
+        ["wanted"] = BendRadius.InsideDiameter(Length.FromMillimeters(500)),
+        ["leastUsefulOffcut"] = Length.FromMillimeters(300),
+        ["rootOpening"] = Length.FromMillimeters(2),
+        ["order"] = new[] { 1 },
+        ["part"] = 1,
+        ["alongFiber"] = Length.FromMillimeters(50),
+        ["fromLeft"] = Length.FromMillimeters(2),
+        ["RingPlace.Hole.diameter"] = Length.FromMillimeters(6),
         ["OutlineLoop..ctor.edges"] = Slot.Edges,
         ["OutlineLoop.Polygon.corners"] = new[] { Sections.Drawn.At(0, 0), Sections.Drawn.At(3, 0), Sections.Drawn.At(0, 4) },
         ["OutlineEdge.Arc.start"] = Sections.Drawn.At(5, 0),

@@ -1,0 +1,128 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>
+/// How a full ring is trimmed and closed: where to cut, the gap it comes off with, and what pulling the ends to the root opening of a weld does to its diameter. Weld shrinkage is not in
+/// it. Where a welded ring carries load, holds people or goods or keeps pressure, local codes and a licensed engineer decide on joint, opening and welder. Immutable and thread-safe.
+/// </summary>
+public sealed class RingClosure
+{
+    private readonly double _rootOpening;
+
+    private readonly double _gap;
+
+    private readonly double _stretch;
+
+    private RingClosure(DevelopedLayout layout, TrimCut cut, double rootOpening)
+    {
+        Layout = layout;
+        Cut = cut;
+        _rootOpening = rootOpening;
+        _gap = cut == TrimCut.Together ? layout.Kerf.Meters : rootOpening;
+        _stretch = layout.Ring.CentroidRadius.Meters * layout.Ring.TotalCurvature;
+        Advisories = [.. Doubts()];
+    }
+
+    /// <summary>The layout of the ring.</summary>
+    public DevelopedLayout Layout { get; }
+
+    /// <summary>How the ends are cut.</summary>
+    public TrimCut Cut { get; }
+
+    /// <summary>Distance between the ends when they are welded; zero for ends that touch.</summary>
+    public Length RootOpening => Length.FromMeters(_rootOpening);
+
+    /// <summary>Gap between the ends as the ring comes off the saw, along the line of centroids: the root opening when cut one by one, one saw cut when cut together.</summary>
+    public Length GapAfterCut => Length.FromMeters(_gap);
+
+    /// <summary>Unbent bar from cut to cut.</summary>
+    /// <remarks>
+    /// Equation: L = L₀ − g/(1 + e_c), with g the gap after the cut and 1 + e_c = R_c·κ_t the stretch of the line of centroids.
+    /// Range: a full ring of one radius to its ends.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
+    public Length LengthBetweenCuts => Length.FromMeters(Layout.DevelopedLength.Meters - _gap / _stretch);
+
+    /// <summary>Place of the first cut on the blank, from its start: the end of its waste.</summary>
+    public Length FirstCutMark => Layout.ArcStartMark;
+
+    /// <summary>Place of the second cut on the blank, from its start: the start of its waste.</summary>
+    public Length SecondCutMark => Layout.ArcStartMark + LengthBetweenCuts;
+
+    /// <summary>What the root opening saves of the blank, or the saw takes from the ring: unbent bar by which it is shorter than the theoretical one.</summary>
+    public Length ShorterBy => Length.FromMeters(_gap / _stretch);
+
+    /// <summary>Change of the diameter when the ends are pulled from the gap after the cut to the root opening: negative when the ring is pulled together.</summary>
+    /// <remarks>
+    /// Equation: ΔD = (g − g_cut)/π.
+    /// Range: the ring stays round; a stiff one pulled together at its ends becomes pointed there instead.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length DiameterChange => Length.FromMeters((_rootOpening - _gap) / Math.PI);
+
+    /// <summary>Change of the diameter when the ends are pulled together until they touch.</summary>
+    /// <remarks>
+    /// Equation: ΔD = −g_cut/π.
+    /// Range: as <see cref="DiameterChange"/>.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length DiameterChangeWhenClosed => Length.FromMeters(-_gap / Math.PI);
+
+    /// <summary>Change of the diameter when a ring cut to its full developed length is spread to the root opening instead.</summary>
+    /// <remarks>
+    /// Equation: ΔD = g/π.
+    /// Range: as <see cref="DiameterChange"/>.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length DiameterChangeAtFullLength => Length.FromMeters(_rootOpening / Math.PI);
+
+    /// <summary>What is doubtful, and what to mind when it is welded.</summary>
+    public IReadOnlyList<Advisory> Advisories { get; }
+
+    /// <summary>Trims and closes a ring.</summary>
+    /// <param name="layout">The layout of a full ring; its trim is what overlaps.</param>
+    /// <param name="cut">How the ends are cut.</param>
+    /// <param name="rootOpening">Distance between the ends when they are welded, less than a tenth of the developed length; zero for ends that touch.</param>
+    /// <exception cref="ArgumentNullException">The layout is null.</exception>
+    /// <exception cref="ArgumentException">The layout is not of a full ring, or its saw cut is a tenth of it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The cut is not a defined value or the root opening is outside its range.</exception>
+    public static RingClosure For(DevelopedLayout layout, TrimCut cut, Length rootOpening)
+    {
+        double most = Guard.NotNull(layout, nameof(layout)).DevelopedLength.Meters / 10;
+        Guard.Defined(cut, nameof(cut));
+        double opening = Guard.NonNegative(rootOpening, nameof(rootOpening));
+        return !layout.Arc.IsFullRing ? throw new ArgumentException($"layout must be of a full ring, but is of an {layout.Arc}.", nameof(layout))
+            : layout.Kerf.Meters >= most ? throw new ArgumentException($"layout must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}, but has one of {Guard.Text(layout.Kerf)}.", nameof(layout))
+            : opening >= most ? throw Guard.Fault(nameof(rootOpening), rootOpening, $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
+            : new(layout, cut, opening);
+    }
+
+    /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture,
+        "{0}: {1:0.##} mm from cut to cut, gap {2:0.##} mm, diameter {3:+0.##;-0.##;0} mm at a root opening of {4:0.##} mm",
+        Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one",
+        LengthBetweenCuts.Millimeters,
+        _gap * 1e3,
+        DiameterChange.Millimeters,
+        _rootOpening * 1e3);
+
+    private IEnumerable<Advisory> Doubts()
+    {
+        if (Cut == TrimCut.Together && Layout.Ends.Trim < Layout.Kerf)
+        {
+            yield return new("no-overlap", string.Format(
+                CultureInfo.InvariantCulture,
+                "Both ends are cut together, but only {0:0.##} mm of bent bar lies double: give the ends a trim of at least the saw cut of {1:0.##} mm, better several widths of it.",
+                Layout.Ends.Trim.Millimeters,
+                Layout.Kerf.Millimeters), Sources.Definition);
+        }
+
+        if (_rootOpening > 0)
+        {
+            yield return new("welded-ring", "A weld draws the ends together as it cools; by how much depends on joint and welder, so weld a trial ring. Where it carries load, local codes and a licensed engineer decide.", Sources.CommonPractice);
+        }
+    }
+}
