@@ -5,7 +5,7 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>What a measurement says of a ring.</summary>
-public enum RingFit
+public enum RingConformity
 {
     /// <summary>It is within the tolerance, error of the measurement included.</summary>
     Within,
@@ -45,10 +45,10 @@ public sealed record RingVerdict
 
         // What rounding leaves of a difference that is the tolerance still is within it.
         double limit = tolerance + 1e-12 * wanted;
-        Fit = Math.Abs(off) + error <= limit ? RingFit.Within
-            : off - error > limit ? RingFit.TooWide
-            : -off - error > limit ? RingFit.TooTight
-            : RingFit.CannotBeTold;
+        Fit = Math.Abs(off) + error <= limit ? RingConformity.Within
+            : off - error > limit ? RingConformity.TooWide
+            : -off - error > limit ? RingConformity.TooTight
+            : RingConformity.CannotBeTold;
     }
 
     /// <summary>What was measured, with its error.</summary>
@@ -69,7 +69,7 @@ public sealed record RingVerdict
     /// Range: any measure whose error is stated.
     /// Source: <see cref="Sources.Iso14253"/>
     /// </remarks>
-    public RingFit Fit { get; }
+    public RingConformity Fit { get; }
 
     /// <summary>Chance that the ring is within the tolerance.</summary>
     /// <remarks>
@@ -87,8 +87,8 @@ public sealed record RingVerdict
         CultureInfo.InvariantCulture,
         Fit switch
         {
-            RingFit.Within => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
-            RingFit.CannotBeTold => "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at most {4:0.##} mm.",
+            RingConformity.Within => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
+            RingConformity.CannotBeTold => "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at most {4:0.##} mm.",
             _ => "Not good: {0:0.##} mm {1}, beyond {2:0.##} mm even with the error of {3:0.##} mm.",
         },
         Math.Abs(Off) * 1e3,
@@ -114,6 +114,6 @@ public sealed record RingVerdict
     private double Chance()
     {
         double error = Measured.ErrorMeters / 2;
-        return error == 0 ? (Fit == RingFit.Within ? 1 : 0) : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
+        return error == 0 ? (Fit == RingConformity.Within ? 1 : 0) : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
     }
 }

@@ -72,15 +72,15 @@ public sealed class RingChecksTests
     }
 
     [Theory]
-    [InlineData(501, 0.5, RingFit.Within)]
-    [InlineData(501.8, 0.5, RingFit.CannotBeTold)]
-    [InlineData(502.4, 0.5, RingFit.CannotBeTold)]
-    [InlineData(502.6, 0.5, RingFit.TooWide)]
-    [InlineData(497.4, 0.5, RingFit.TooTight)]
-    [InlineData(498, 0, RingFit.Within)]
-    [InlineData(497.99, 0, RingFit.TooTight)]
-    [InlineData(500, 2.1, RingFit.CannotBeTold)]
-    public void The_error_counts_against_whoever_claims(double measured, double error, RingFit expected) => Assert.Equal(
+    [InlineData(501, 0.5, RingConformity.Within)]
+    [InlineData(501.8, 0.5, RingConformity.CannotBeTold)]
+    [InlineData(502.4, 0.5, RingConformity.CannotBeTold)]
+    [InlineData(502.6, 0.5, RingConformity.TooWide)]
+    [InlineData(497.4, 0.5, RingConformity.TooTight)]
+    [InlineData(498, 0, RingConformity.Within)]
+    [InlineData(497.99, 0, RingConformity.TooTight)]
+    [InlineData(500, 2.1, RingConformity.CannotBeTold)]
+    public void The_error_counts_against_whoever_claims(double measured, double error, RingConformity expected) => Assert.Equal(
         expected, RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(2)).Fit);
 
     /// <summary>At the limit itself the chance is one half; an error of two standard deviations inside it, the normal distribution gives 97.72 % (two-sided rest negligible).</summary>
@@ -99,11 +99,11 @@ public sealed class RingChecksTests
         Gen.Choose(-400, 400).Select(hundredths => hundredths / 100d).ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.01, 3, part)).ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 4, part)).ToArbitrary(), (off, error, tolerance) =>
         {
             Assert.True(Chance(500 + off, error, 1.1 * tolerance) >= Chance(500 + off, error, tolerance));
-            RingFit tight = Fit(tolerance);
-            RingFit wide = Fit(1.1 * tolerance);
-            Assert.True(tight switch { RingFit.Within => wide == RingFit.Within, RingFit.CannotBeTold => wide is RingFit.Within or RingFit.CannotBeTold, _ => true });
-            Assert.Equal(tight == RingFit.CannotBeTold, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
-            RingFit Fit(double accepted) => Verdict(accepted).Fit;
+            RingConformity tight = Fit(tolerance);
+            RingConformity wide = Fit(1.1 * tolerance);
+            Assert.True(tight switch { RingConformity.Within => wide == RingConformity.Within, RingConformity.CannotBeTold => wide is RingConformity.Within or RingConformity.CannotBeTold, _ => true });
+            Assert.Equal(tight == RingConformity.CannotBeTold, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
+            RingConformity Fit(double accepted) => Verdict(accepted).Fit;
             RingVerdict Verdict(double accepted) => RingVerdict.Of(new(Length.FromMillimeters(500 + off), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(accepted));
         });
 
