@@ -239,6 +239,12 @@ public static class Sources
     /// <summary>Distortion checks derived in this library's documentation (concepts/distortion).</summary>
     public static Source DistortionChecks { get; } = new("bendmath-distortion", "BendMath documentation, Distortion", SourceKind.Derived);
 
+    /// <summary>Least squares: prediction intervals, leverage, distance of an observation, deleted residuals and the test for an odd one.</summary>
+    public static Source WeisbergRegression { get; } = new("weisberg-regression", "S. Weisberg, Applied Linear Regression, 2nd ed. (1985), simple regression; outliers and influence", SourceKind.FromMemory);
+
+    /// <summary>What measured rings teach, derived in this library's documentation (concepts/learning).</summary>
+    public static Source LearningFromRings { get; } = new("bendmath-learning", "BendMath documentation, Learning from measured rings", SourceKind.Derived);
+
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
@@ -257,5 +263,6 @@ public static class Sources
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
         TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
+        WeisbergRegression, LearningFromRings,
     ];
 }

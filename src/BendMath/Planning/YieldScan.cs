@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace BendMath;
@@ -6,8 +5,6 @@ namespace BendMath;
 /// <summary>The ring one die leaves over the yield range of the material: inside diameter and developed length as ranges. Immutable and thread-safe.</summary>
 public sealed class YieldScan
 {
-    private const int Points = 17;
-
     private YieldScan(LengthRange? insideDiameter, LengthRange? developedLength, string? note)
     {
         InsideDiameter = insideDiameter;
@@ -34,33 +31,14 @@ public sealed class YieldScan
     /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, or the release is not a defined value.</exception>
     public static YieldScan Of(FormingModel model, BendAnalysis analysis, Die die, Release release, ArcExtent arc)
     {
-        Guard.NotNull(model, nameof(model));
         Guard.NotNull(arc, nameof(arc));
-        if (Guard.NotNull(analysis, nameof(analysis)).Material.YieldRange is not { } range)
-        {
-            return new(null, null, $"no range: the yield of {analysis.Material.Name} is given as one number");
-        }
-
-        model.Form(analysis, Guard.NotNull(die, nameof(die)));
-        double low = range.Low.Pascals;
-        double step = (range.High.Pascals - low) / (Points - 1);
-        List<FinishedRing> rings = [];
-        foreach (double yield in Enumerable.Range(0, Points).Select(i => low + i * step).Prepend(analysis.Material.Law.YieldStress.Pascals))
-        {
-            BarMaterial material = analysis.Material.WithYield(Pressure.FromPascals(yield));
-            if (!model.TryForm(BendAnalysis.Of(analysis.Section, material, analysis.StressState), die, out FormedBend? formed, out string? refusal) || formed.IsStraightWhen(release))
-            {
-                return new(null, null, string.Format(
-                    CultureInfo.InvariantCulture, "no range: at a yield of {0:0.#} MPa {1}", yield / 1e6, refusal ?? "the bar springs back straight"));
-            }
-
-            rings.Add(formed.RingWhen(release));
-        }
-
-        return new(
-            new(Length.FromMeters(rings.Min(r => r.InsideDiameter.Meters)), Length.FromMeters(rings.Max(r => r.InsideDiameter.Meters))),
-            new(Length.FromMeters(rings.Min(r => r.BlankLengthFor(arc.Turn).Meters)), Length.FromMeters(rings.Max(r => r.BlankLengthFor(arc.Turn).Meters))),
-            null);
+        RingsOverYield scan = RingsOverYield.Of(model, analysis, die, release);
+        return scan.Note is { } note
+            ? new(null, null, note)
+            : new(
+                scan.InsideDiameter,
+                new(Length.FromMeters(scan.Rings.Min(ring => ring.BlankLengthFor(arc.Turn).Meters)), Length.FromMeters(scan.Rings.Max(ring => ring.BlankLengthFor(arc.Turn).Meters))),
+                null);
     }
 
     /// <summary>The range or why there is none.</summary>

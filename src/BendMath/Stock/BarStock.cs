@@ -40,6 +40,11 @@ public abstract record BarStock
     /// <summary>Shape and dimensions.</summary>
     public sealed override string ToString() => Name;
 
+    /// <summary>The bar a section is of, or null for a section that was not made from a stock shape.</summary>
+    /// <param name="section">The section in its orientation.</param>
+    /// <exception cref="ArgumentNullException">The section is null.</exception>
+    public static BarStock? Of(OrientedSection section) => Guard.NotNull(section, nameof(section)).Stock as BarStock;
+
     /// <summary>Mass of one metre of bar.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive and finite.</exception>
