@@ -8,7 +8,7 @@ namespace BendMath;
 /// <summary>A model whose finished curvature is multiplied by the ratio measured rings showed: one ratio for every die, or a ratio that changes with the radius.</summary>
 /// <remarks>
 /// Equation: R_f + n = (R_model + n)/c; one ring: c = (R_model + n)/(R_measured + n) on the measured die; several: ln c = b₀ + b₁·(x − x̄), x = R_model/h, by least squares, b₁ = 0 for one ratio. R inside radii released as the rings were measured, n the model's fiber that keeps its length, h the depth.
-/// Range: the same stock, orientation and material on dies near the measured ones; outside the measured range of x a line stays at its nearest end. The loaded state is the one that leaves the corrected ring.
+/// Range: the same stock, orientation and material on dies near the measured ones; outside the measured range of x a line is carried on, with an advisory, until c reaches <see cref="LeastCredible"/> or <see cref="MostCredible"/>. The loaded state is the one that leaves the corrected ring.
 /// Source: <see cref="Sources.LearningFromRings"/>
 /// </remarks>
 public sealed class CurvatureRatioCorrection : FormingModel
@@ -92,7 +92,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
     /// <inheritdoc/>
     public override StampedFace FaceOf(Die die) => Basis.FaceOf(die);
 
-    /// <summary>The ratio at a radius; outside the measured radii a line stays at its nearest end.</summary>
+    /// <summary>The ratio at a radius; beyond the measured radii a line is carried on, but not beyond the ratios a bender can have.</summary>
     /// <param name="radiusOverDepth">Inside radius the model leaves, over the depth of the bar; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is not positive and finite.</exception>
     public double RatioAt(double radiusOverDepth) => RatioIn(Guard.Positive(radiusOverDepth, nameof(radiusOverDepth)));
@@ -147,7 +147,19 @@ public sealed class CurvatureRatioCorrection : FormingModel
 
     private static string Curved(double ratio) => string.Format(CultureInfo.InvariantCulture, "{0:0.0} % {1} curved", 100 * Math.Abs(ratio - 1), ratio >= 1 ? "more" : "less");
 
-    private double RatioIn(double variable) => Math.Exp(_fit.At(IsLine ? Math.Min(Math.Max(variable, _low), _high) : _fit.MeanX));
+    private double RatioIn(double variable)
+    {
+        if (!IsLine)
+        {
+            return Ratio;
+        }
+
+        double one = _fit.At(_low);
+        double other = _fit.At(_high);
+        double least = Math.Min(Math.Log(LeastCredible), Math.Min(one, other));
+        double most = Math.Max(Math.Log(MostCredible), Math.Max(one, other));
+        return Math.Exp(Math.Min(Math.Max(_fit.At(variable), least), most));
+    }
 
     private FormingTrial Corrected(FormedBend formed)
     {
@@ -181,7 +193,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
                 x,
                 _low,
                 _high,
-                IsLine ? ", and the line is not carried on: the ratio at its nearest end is used" : string.Empty), Sources.LearningFromRings);
+                IsLine ? ", and the line is carried on beyond them" : string.Empty), Sources.LearningFromRings);
         }
     }
 }
