@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -55,6 +56,23 @@ internal sealed partial class JobObject
     public Ratio? OptionalPercent(string name, string example) => QuantityOf(Find(name), name, UnitText.Percents, example) is { } value
         ? Ratio.FromDecimalFractions(value)
         : null;
+
+    /// <summary>A plain number in quotes, greater than zero or zero.</summary>
+    public double? OptionalNumber(string name, string example)
+    {
+        if (Find(name) is not { } part)
+        {
+            return null;
+        }
+
+        if (part.Kind == JsonKind.Text && double.TryParse(part.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) && value - value == 0)
+        {
+            return value;
+        }
+
+        Fault(name, $"\"{name}\" must be a plain number in quotes, with a decimal point where needed, as \"{example}\", but is {part.Described}.");
+        return null;
+    }
 
     /// <summary>An angle in radians where a word may stand instead.</summary>
     public double? Angle(JsonPart? part, string name, string example) => QuantityOf(part, name, UnitText.Angles, example);
