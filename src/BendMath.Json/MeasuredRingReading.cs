@@ -7,7 +7,7 @@ public sealed class MeasuredRingReading
 {
     internal MeasuredRingReading(IReadOnlyList<MeasuredRing> rings, IReadOnlyList<JobFault> faults)
     {
-        Rings = faults.Count == 0 ? rings : [];
+        Rings = faults.Count == 0 ? [.. rings] : [];
         Faults = faults;
     }
 

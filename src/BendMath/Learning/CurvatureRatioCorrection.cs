@@ -131,18 +131,29 @@ public sealed class CurvatureRatioCorrection : FormingModel
         // Corrected over wanted radius, less 1; what cannot be bent counts as too tight.
         double Residual(double inside)
         {
-            if (analysis.TryLoadedFor(inside, 0, Release) is not { } bent)
+            if (analysis.TryLoadedFor(inside, 0, Release)?.Release(Release) is not { } bent)
             {
                 return -1;
             }
 
-            double fiber = bent.Release(Release).Ring.Fiber;
+            if (bent.IsStraight)
+            {
+                return 1;
+            }
+
+            double fiber = bent.Ring.Fiber;
             return Math.Min(1, ((inside + fiber) / RatioIn(inside / height) - fiber) / target - 1);
         }
 
         double low = target / 50;
         double high = target * 50;
-        return Residual(low) < 0 && Residual(high) > 0 ? BendRadius.Inside(UnitsNet.Length.FromMeters(Bracketed.Root(Residual, low, high))) : null;
+        if (!(Residual(low) < 0 && Residual(high) > 0))
+        {
+            return null;
+        }
+
+        double found = Bracketed.Root(Residual, low, high);
+        return found is >= 1e-6 and <= 1e6 ? BendRadius.Inside(UnitsNet.Length.FromMeters(found)) : null;
     }
 
     private static string Curved(double ratio) => string.Format(CultureInfo.InvariantCulture, "{0:0.0} % {1} curved", 100 * Math.Abs(ratio - 1), ratio >= 1 ? "more" : "less");

@@ -70,7 +70,8 @@ public sealed class KeptFiber
     /// <param name="rings">Measured rings.</param>
     /// <param name="section">The bar in its orientation.</param>
     /// <returns>The fiber, or null when no ring of this bar has a marked length.</returns>
-    /// <exception cref="ArgumentNullException">An argument or a ring is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">A ring is null.</exception>
     public static KeptFiber? Of(IReadOnlyList<MeasuredRing> rings, OrientedSection section)
     {
         Guard.Items(rings, nameof(rings), 0);

@@ -91,11 +91,12 @@ public sealed class NextRing
         Guard.Defined(release, nameof(release));
         double? target = null;
         double middle = 0;
-        if (model.Uncorrected(analysis, wanted, release) is { } plain && analysis.TryLoadedFor(plain, model.Release) is { } bent)
+        if (model.Uncorrected(analysis, wanted, release) is { } plain
+            && analysis.TryLoadedFor(plain, model.Release)?.Release(model.Release) is { IsStraight: false, Ring: var ring }
+            && analysis.TryLoadedFor(wanted, release)?.Release(release) is { IsStraight: false, Ring: var asked })
         {
-            FinishedRing ring = bent.Release(model.Release).Ring;
             target = CurvatureRatioCorrection.VariableOf(ring, analysis.Section);
-            middle = analysis.TryLoadedFor(wanted, release)!.Release(release).Ring.Inside + ring.Fiber;
+            middle = asked.Inside + ring.Fiber;
         }
 
         LeastSquares least = model.Fit;

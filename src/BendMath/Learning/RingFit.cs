@@ -112,8 +112,8 @@ public sealed class RingFit
     /// <param name="analysis">Section and material of the bar to foretell.</param>
     /// <param name="basis">The model to correct.</param>
     /// <param name="form">One ratio or a line; null to let the rings decide.</param>
-    /// <exception cref="ArgumentNullException">An argument without a default or a ring is null.</exception>
-    /// <exception cref="ArgumentException">The basis leaves no ring on any of the measured dies, or a line is asked for from rings that do not differ in radius.</exception>
+    /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
+    /// <exception cref="ArgumentException">There is no ring, or one is null; the basis leaves no ring on any of the measured dies, or a line is asked for from rings that do not differ in radius.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The form is not a defined value.</exception>
     public static RingFit Of(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, FitForm? form = null)
     {

@@ -51,6 +51,23 @@ internal static class ExampleValues
     private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
         new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(), Setup);
 
+    private static readonly RingFit Fitted = RingFit.Of(
+        [Measured, OnAnotherDie.Ring, new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(493)), Release.Free), new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(488)), Release.Free)],
+        Loaded.Analysis,
+        new WrapBending());
+
+    private static readonly MarkedLength Marked = new(Length.FromMillimeters(1600), Angle.FromDegrees(360));
+
+    private static readonly MeasuredRing Remembered = new(Die250, Loaded.Analysis, RingReading.TapeAroundInside(Length.FromMillimeters(1540)), Release.Free, Marked, "14 March");
+
+    private static readonly DieAdvice Advice = DieAdvice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Length.FromMillimeters(5), Fitted.Model, Release.Free);
+
+    private static readonly SecondRing Second = SecondRing.For(Correction, Rack, Length.FromMillimeters(0.5));
+
+    private static readonly NextRing Next = NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
+
+    private static readonly MeasuredRingCsvReading Rows = MeasuredRingCsv.Read("die\nA");
+
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
     [
@@ -179,6 +196,28 @@ internal static class ExampleValues
         StandardSizes.Find("HSS2X2X1/8"),
         StandardSizes.Find("CHS 33.7x3"),
         new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
+        RingReading.ChordAgainstInside(Length.FromMillimeters(400), Length.FromMillimeters(90)),
+        RingReading.Of(BendRadius.InsideDiameter(Length.FromMillimeters(490))),
+        RingReading.TapeAroundOutside(Length.FromMillimeters(1700)),
+        Marked,
+        Remembered,
+        Fitted,
+        Fitted.Rings[0],
+        Fitted.Model,
+        Fitted.Forecast(Die250, Release.Free),
+        RingsOverYield.Of(ThreePoint, Loaded.Analysis, Die250, Release.Free),
+        KeptFiber.Of([Remembered], Angle30.FlangeOut)!,
+        Second,
+        Second.Options[0],
+        Second.Options[0].Foretold[0],
+        Next,
+        Next.Options[0],
+        Advice,
+        Advice.Prospects[0],
+        Advice.Changes[0],
+        MeasuredRingFile.Read(MeasuredRingFile.Write([Remembered])),
+        Rows,
+        Rows.Faults[0],
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -236,6 +275,12 @@ internal static class ExampleValues
         ["hardeningExponent"] = 0.2,
         ["proofStress"] = Pressure.FromMegapascals(240),
         ["stroke"] = Length.FromMillimeters(12),
+        ["measuringError"] = Length.FromMillimeters(0.5),
+        ["readingError"] = Length.FromMillimeters(0.5),
+        ["tolerance"] = Length.FromMillimeters(5),
+        ["tape"] = Length.FromMillimeters(1540),
+        ["before"] = Length.FromMillimeters(1600),
+        ["radiusOverDepth"] = 8.5,
         ["chord"] = Length.FromMillimeters(200),
         ["rise"] = Length.FromMillimeters(20),
         ["fiber"] = Length.FromMillimeters(1),
