@@ -54,7 +54,11 @@ internal sealed class ChangeSearch
         };
     }
 
-    private string WantedText => string.Format(CultureInfo.InvariantCulture, "the wanted ring ({0})", _choice.Wanted);
+    private string WantedText => string.Format(
+        CultureInfo.InvariantCulture,
+        "the wanted ring, {0:0.0} mm {1} diameter",
+        2 * _choice.Wanted.Value.Millimeters,
+        _choice.Wanted.Reference switch { RadiusReference.InsideFace => "inside", RadiusReference.Centroid => "centroid", _ => "outside" });
 
     private (Length Stroke, FormedBend Formed)? Pinched(IncrementalThreePointBending model) =>
         _target is not null && model.Setup.Refusal(_analysis.Section) is null && model.StrokeFor(_analysis, _target, _release) is { } stroke && Corrected(model.FormAtStroke(_analysis, stroke)) is { } formed

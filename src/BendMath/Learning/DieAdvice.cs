@@ -128,12 +128,19 @@ public sealed class DieAdvice
             yield return "Beside it, " + neighbor.Sentence;
         }
 
-        foreach (ShopChange change in Changes)
+        bool serves = 2 * Math.Abs(best.Outcome.Difference!.Value.Meters) <= Tolerance.Meters;
+        if (serves)
         {
-            yield return change.Sentence;
+            yield return "The ring to expect is within the tolerance: nothing need be changed.";
         }
 
-        if (Choice.IdealStampedRadius is { } stamp && Changes.All(change => change.Kind != ChangeKind.Die))
+        // Another die than the best is no help to a ring that is within the tolerance.
+        foreach (ShopChange change in Changes.Where(change => !serves || change.Kind != ChangeKind.Die))
+        {
+            yield return serves ? "To come nearer: " + char.ToLowerInvariant(change.Sentence[0]) + change.Sentence.Substring(1) : change.Sentence;
+        }
+
+        if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Kind != ChangeKind.Die)))
         {
             yield return string.Format(CultureInfo.InvariantCulture, "A die for just this ring would be stamped {0:0.0} mm.", stamp.Millimeters);
         }

@@ -138,7 +138,8 @@ public sealed class SecondRing
                 : $"Only the {Explanation.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.";
         }
 
-        string words = string.Join(" and ", fitting.Select(one => "the " + Explanation.Words(one.Kind)));
+        string[] names = [.. fitting.Select(one => "the " + Explanation.Words(one.Kind))];
+        string words = string.Join(", ", names.Take(names.Length - 1)) + " and " + names[names.Length - 1];
         return Recommended is { } best
             ? string.Format(
                 CultureInfo.InvariantCulture,

@@ -24,7 +24,7 @@ public sealed class SecondRingTests
         Assert.Equal(smallest.Max(), second.Recommended!.SmallestSeparation!.Value.Millimeters, 1e-9);
         Assert.Equal(smallest.Max() / 0.5, second.Recommended.SeparationOverError!.Value, 1e-9);
         Near.Absolute(0, second.Options.Single(option => option.Die.Name == "B").SmallestSeparation!.Value.Millimeters, 1e-5, "on the measured die they agree");
-        Assert.StartsWith($"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face and the stroke and the curvature ratio foretell rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith($"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face, the stroke and the curvature ratio foretell rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -32,7 +32,7 @@ public sealed class SecondRingTests
     {
         SecondRing second = SecondRing.For(First, Workshop.Rack, Length.FromMillimeters(100));
         Assert.Null(second.Recommended);
-        Assert.StartsWith("None of your dies tells the stamped face and the stroke and the curvature ratio apart: at most, on die ", second.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("None of your dies tells the stamped face, the stroke and the curvature ratio apart: at most, on die ", second.Sentence, StringComparison.Ordinal);
         Assert.StartsWith("None of your dies", SecondRing.For(First, new DieRack([Shop.Die("B")]), Length.FromMillimeters(0.5)).Sentence, StringComparison.Ordinal);
     }
 
