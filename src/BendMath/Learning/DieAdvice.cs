@@ -17,7 +17,7 @@ public sealed class DieProspect
             ? $"{outcome.Die.Name}: leaves no ring, {outcome.Refusal}."
             : string.Format(
                 CultureInfo.InvariantCulture,
-                "{0}: {1:0.0} mm inside diameter, {2:0.0} mm {3} than wanted; {4}; {5}; risk of distortion {6}.",
+                "{0}: {1:0.0} mm inside diameter, {2:0.0} mm {3} than wanted; {4}; {5}; risk of distortion {6} ({7}).",
                 outcome.Die.Name,
                 outcome.Ring.InsideDiameter.Millimeters,
                 2 * Math.Abs(outcome.Difference!.Value.Millimeters),
@@ -27,8 +27,9 @@ public sealed class DieProspect
                     : $"no interval, {forecast.IntervalNote}",
                 Chance is { } chance
                     ? string.Format(CultureInfo.InvariantCulture, "within {0:0.0} mm in {1:0} of 100 rings", tolerance.Millimeters, chance.Percent)
-                    : $"no chance can be named, {forecast.ChanceNote}",
-                Distortion!.Level.ToString().ToLowerInvariant());
+                    : $"no chance can be named: {forecast.ChanceNote}",
+                Distortion!.Level.ToString().ToLowerInvariant(),
+                Distortion.Findings[0].Check);
     }
 
     /// <summary>The die, the ring and how far it is from the wanted one.</summary>

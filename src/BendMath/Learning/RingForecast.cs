@@ -76,7 +76,7 @@ public sealed class RingForecast
         Basis = Interval is null ? IntervalBasis.None : IntervalBasis.YieldRange;
         IntervalNote = Interval is null
             ? $"{ChanceNote}; {_overYield.Note}"
-            : $"between the ends of the yield range of {analysis.Material.Name}, without a chance: {ChanceNote}";
+            : $"between the ends of the yield range of {analysis.Material.Name}, which is no scatter";
     }
 
     /// <summary>Share of rings the interval is to hold: 95 %. A setting, not a finding.</summary>

@@ -103,6 +103,20 @@ public sealed class MeasuredRingFileTests
         Assert.Contains("There is no file", Assert.Single(MeasuredRingFile.ReadFile("no such file.json").Faults).Rule, StringComparison.Ordinal);
     }
 
+    /// <summary>A job reads its measured rings with the same words.</summary>
+    [Fact]
+    public void A_job_takes_tapes_marked_lengths_and_notes_too()
+    {
+        string ring = "\"die\": \"A\", \"inside diameter\": \"490 mm\", \"state\": \"free\"";
+        RingJobReading reading = RingJobFile.Read(JobTexts.With(
+            ring, "\"die\": \"A\", \"tape around inside\": \"1540 mm\", \"state\": \"free\", \"marked length\": { \"before\": \"1570 mm\", \"turn\": \"360 deg\" }, \"note\": \"14 March\""));
+        Assert.Empty(reading.Faults);
+        MeasuredRing read = Assert.Single(Assert.Single(reading.Jobs).Job.MeasuredRings);
+        Assert.Equal(1540 / (2 * Math.PI), read.Measured.Value.Millimeters, 1e-9);
+        Assert.Equal("14 March", read.Note);
+        Assert.NotNull(read.KeptFiberFromInside);
+    }
+
     [Fact]
     public void What_a_file_has_no_words_for_is_refused_by_name()
     {

@@ -40,7 +40,7 @@ public sealed class DieAdviceTests
             LengthRange scan = YieldScan.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing).InsideDiameter!;
             Assert.Equal(scan, one.Forecast.Interval);
         });
-        Assert.Contains("between the ends of the yield range of mild steel, without a chance", advice.Sentences[0], StringComparison.Ordinal);
+        Assert.Contains("between the ends of the yield range of mild steel, which is no scatter; no chance can be named: no measured rings, so no scatter is known; ", advice.Sentences[0], StringComparison.Ordinal);
         Assert.All(Advise(Shop.Wrap).Prospects, one => Assert.Equal(IntervalBasis.None, one.Forecast.Basis));
         Assert.Contains("the yield of mild steel is given as one number", Advise(Shop.Wrap).Sentences[0], StringComparison.Ordinal);
     }
