@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Json;
 using BendMath.Json.Reading;
 
 namespace BendMath;
@@ -24,20 +22,9 @@ public static class RingJobFile
     /// <exception cref="ArgumentNullException">The text is null.</exception>
     public static RingJobReading Read(string json)
     {
-        _ = json ?? throw new ArgumentNullException(nameof(json));
-
-        string text = json.TrimStart('\uFEFF');
         FaultList faults = new();
-        try
-        {
-            JsonPart root = JsonPartReader.Read(Encoding.UTF8.GetBytes(text));
-            return new(JobFileReader.Read(root, faults), faults.Sorted);
-        }
-        catch (JsonException broken)
-        {
-            faults.Add("file", broken.LineNumber is { } line ? (int)line + 1 : null, JsonPartReader.Sentence(broken, text));
-            return new([], faults.Sorted);
-        }
+        JsonPart? root = JsonFile.Parse(json ?? throw new ArgumentNullException(nameof(json)), faults);
+        return new(root is null ? [] : JobFileReader.Read(root, faults), faults.Sorted);
     }
 
     /// <summary>Reads a job file in UTF-8.</summary>
@@ -46,27 +33,7 @@ public static class RingJobFile
     /// <exception cref="ArgumentNullException">The path is null.</exception>
     public static RingJobReading ReadFile(string path)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
-
-        try
-        {
-            return Read(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)));
-        }
-        catch (Exception unread) when (unread is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            FaultList faults = new();
-            faults.Add("file", null, WhyUnread(path, unread));
-            return new([], faults.Sorted);
-        }
+        FaultList faults = new();
+        return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "job file", faults) is { } text ? Read(text) : new([], faults.Sorted);
     }
-
-    private static string WhyUnread(string path, Exception unread) => unread switch
-    {
-        _ when string.IsNullOrWhiteSpace(path) => "The name of the file is empty.",
-        _ when Directory.Exists(path) => $"\"{path}\" is a folder, not a job file.",
-        FileNotFoundException or DirectoryNotFoundException => $"There is no file \"{path}\".",
-        UnauthorizedAccessException => $"\"{path}\" may not be read by this user.",
-        DecoderFallbackException => $"\"{path}\" is not text in UTF-8; save it as UTF-8.",
-        _ => $"\"{path}\" cannot be read: {unread.Message}",
-    };
 }

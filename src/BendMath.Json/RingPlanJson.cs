@@ -12,7 +12,7 @@ namespace BendMath;
 /// </summary>
 public static class RingPlanJson
 {
-    private static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All), NewLine = "\n" };
+    internal static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All), NewLine = "\n" };
 
     /// <summary>One plan as text.</summary>
     /// <param name="plan">The plan.</param>

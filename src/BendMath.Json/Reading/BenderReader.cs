@@ -79,7 +79,7 @@ internal static class BenderReader
         List<MeasuredRing> rings = [];
         foreach ((JsonPart part, string place) in job.Items(job.Find("measured rings"), "measured rings"))
         {
-            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring && ReadRing(ring, dies, ofJob) is { } read)
+            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring && MeasuredRingReader.Read(ring, dies, ofJob?.Section, ofJob?.Material, (true, true)) is { } read)
             {
                 rings.Add(read);
             }
@@ -131,42 +131,6 @@ internal static class BenderReader
         Length? give = measured.Length("give", "1.2 mm");
         BenderStiffness? made = force is { } f && give is { } g ? measured.Build(() => BenderStiffness.From(f, g), ("noseForce", "nose force")) : null;
         measured.Close();
-        return made;
-    }
-
-    private static MeasuredRing? ReadRing(JobObject ring, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, BendAnalysis? ofJob)
-    {
-        string? name = ring.Text("die", "\"die\": \"A\"");
-        Die? die = dies.Sound.FirstOrDefault(known => known.Name == name);
-        if (name is not null && !dies.Names.Contains(name))
-        {
-            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Words.Listed(dies.Names, "and")}";
-            ring.Fault("die", $"\"die\" must name one of the dies of the job ({known}), but is \"{name}\".");
-        }
-
-        BendRadius? size = SizeReader.Read(ring, out _);
-        string? state = ring.Word("state", "free", "held flat");
-        OrientedSection? section = ofJob?.Section;
-        BarMaterial? material = ofJob?.Material;
-        if (ring.Has("stock") || ring.Has("orientation"))
-        {
-            section = StockReader.Read(ring);
-        }
-        else
-        {
-            ring.Find("stock");
-            ring.Find("orientation");
-        }
-
-        if (ring.Find("material") is not null)
-        {
-            material = MaterialReader.Read(ring);
-        }
-
-        MeasuredRing? made = die is not null && size is not null && state is not null && section is not null && material is not null
-            ? ring.Build(() => new MeasuredRing(die, BendAnalysis.Of(section, material), size, state == "free" ? Release.Free : Release.HeldFlat), ("measured", SizeReader.WordIn(ring)))
-            : null;
-        ring.Close();
         return made;
     }
 }

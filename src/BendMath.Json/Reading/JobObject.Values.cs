@@ -67,7 +67,23 @@ internal sealed partial class JobObject
 
     public double? OptionalMultiple(string name, string example) => QuantityOf(Find(name), name, UnitText.Multiples, example);
 
-    /// <summary>An angle in radians where a word may stand instead.</summary>
+    /// <summary>A plain number in quotes, greater than zero or zero.</summary>
+    public double? OptionalNumber(string name, string example)
+    {
+        if (Find(name) is not { } part)
+        {
+            return null;
+        }
+
+        if (part.Kind == JsonKind.Text && double.TryParse(part.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) && value - value == 0)
+        {
+            return value;
+        }
+
+        Fault(name, $"\"{name}\" must be a plain number in quotes, with a decimal point where needed, as \"{example}\", but is {part.Described}.");
+        return null;
+    }
+
     /// <summary>How many: a whole number without quotes, 1 or more.</summary>
     public int? OptionalCount(string name)
     {
@@ -85,6 +101,7 @@ internal sealed partial class JobObject
         return null;
     }
 
+    /// <summary>An angle in radians where a word may stand instead.</summary>
     public double? Angle(JsonPart? part, string name, string example) => QuantityOf(part, name, UnitText.Angles, example);
 
     private string? TextOf(JsonPart? part, string name, string example)

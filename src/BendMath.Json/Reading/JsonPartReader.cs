@@ -8,7 +8,7 @@ internal static class JsonPartReader
 {
     private const byte NewLine = (byte)'\n';
 
-    private const string NoComments = "a job file holds no comments; write what you want to remember under \"note\".";
+    private const string NoComments = "a file like this holds no comments; write what you want to remember under \"note\".";
 
     /// <summary>End of a sentence of the reader that does not help the author of a file.</summary>
     private const string ForProgrammers = " which is not supported in this mode. Change the reader options.";

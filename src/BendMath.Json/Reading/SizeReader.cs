@@ -17,8 +17,8 @@ internal static class SizeReader
         ("outside radius", BendRadius.Outside),
     ];
 
-    /// <summary>The word of the size an object holds; none when it holds none.</summary>
-    public static string WordIn(JobObject owner) => Sizes.Select(size => size.Word).FirstOrDefault(owner.Has) ?? string.Empty;
+    /// <summary>The words of sizes.</summary>
+    public static IReadOnlyList<string> Words { get; } = [.. Sizes.Select(size => size.Word)];
 
     /// <param name="owner">The object that holds the size.</param>
     /// <param name="inches">Whether it is written in inches or feet.</param>
@@ -28,8 +28,8 @@ internal static class SizeReader
         (string Word, Func<Length, BendRadius> Make)[] given = [.. Sizes.Where(size => owner.Find(size.Word) is not null)];
         if (given.Length != 1)
         {
-            string found = given.Length == 0 ? "none is" : Words.Listed([.. given.Select(size => size.Word)], "and") + " are";
-            owner.Fault(null, $"Exactly one of {Words.Listed([.. Sizes.Select(size => size.Word)], "or")} must be given, but {found}.");
+            string found = given.Length == 0 ? "none is" : Reading.Words.Listed([.. given.Select(size => size.Word)], "and") + " are";
+            owner.Fault(null, $"Exactly one of {Reading.Words.Listed(Words, "or")} must be given, but {found}.");
             return null;
         }
 

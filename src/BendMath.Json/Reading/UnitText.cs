@@ -27,7 +27,7 @@ internal sealed class UnitText
     public static UnitText Densities { get; } = new(
         "a density", 3, ("kg/m3", 1), ("g/cm3", 1e3), ("lb/in3", 0.45359237 / (0.0254 * 0.0254 * 0.0254)), ("kg/m³", 1), ("g/cm³", 1e3), ("lb/in³", 0.45359237 / (0.0254 * 0.0254 * 0.0254)));
 
-    public static UnitText Angles { get; } = new("an angle", 2, ("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180));
+    public static UnitText Angles { get; } = new("an angle", 2, ("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180), ("rad", 1));
 
     public static UnitText Percents { get; } = new("a percentage", 1, ("%", 1e-2));
 
@@ -63,7 +63,14 @@ internal sealed class UnitText
             return unit.Length == 0 ? $"must have a unit, {units}" : $"must have the unit {units}";
         }
 
-        value = number * found.Factor;
+        value = PowerOfTen(found.Factor) is { } power ? double.Parse(FormattableString.Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
         return value > 0 && value - value == 0 ? null : "must be greater than zero and finite";
+    }
+
+    /// <summary>The power of ten a factor is, or null: moving the point of the digits rounds once, multiplying the number twice.</summary>
+    private static int? PowerOfTen(double factor)
+    {
+        int power = (int)Math.Round(Math.Log10(factor));
+        return Math.Pow(10, power) == factor ? power : null;
     }
 }

@@ -255,6 +255,11 @@ public static class Sources
 
     /// <summary>Circles through points with errors.</summary>
     public static Source CircleFitting { get; } = new("taubin-gander", "G. Taubin, IEEE Trans. PAMI 13 (1991) 1115-1138; W. Gander, G. H. Golub, R. Strebel, Least-Squares Fitting of Circles and Ellipses, BIT 34 (1994) 558-578", SourceKind.FromMemory);
+    /// <summary>Least squares: prediction intervals, leverage, distance of an observation, deleted residuals and the test for an odd one.</summary>
+    public static Source WeisbergRegression { get; } = new("weisberg-regression", "S. Weisberg, Applied Linear Regression, 2nd ed. (1985), simple regression; outliers and influence", SourceKind.FromMemory);
+
+    /// <summary>What measured rings teach, derived in this library's documentation (concepts/learning).</summary>
+    public static Source LearningFromRings { get; } = new("bendmath-learning", "BendMath documentation, Learning from measured rings", SourceKind.Derived);
 
     /// <summary>All sources, in the order of this file.</summary>
     public static IReadOnlyList<Source> All { get; } =
@@ -276,5 +281,6 @@ public static class Sources
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks, Dies, UnloadingModulus,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
         GilmoreGomory, Gum, Iso14253, CircleFitting,
+        WeisbergRegression, LearningFromRings,
     ];
 }

@@ -107,7 +107,7 @@ public abstract class FormingModel
             yield break;
         }
 
-        IReadOnlyList<string> differences = Evidence.Select(ring => ring.DifferencesFrom(analysis, die)).OrderBy(found => found.Count).First();
+        IReadOnlyList<string> differences = Evidence.Select(ring => ring.DifferencesFrom(analysis, die, anyStamp: Evidence.Count > 1)).OrderBy(found => found.Count).First();
         if (differences.Count > 0)
         {
             yield return new("extrapolated", $"The prediction is for {string.Join(" and for ", differences)}: it carries a measured ring over to a case nobody measured.", Sources.CommonPractice);

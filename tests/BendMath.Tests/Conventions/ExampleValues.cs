@@ -72,6 +72,22 @@ internal static class ExampleValues
         [.. new[] { 1, 0, 2, 0.5 }.Select((height, i) => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(height), Length.FromMillimeters(height + 0.5)))];
 
     private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
+    private static readonly RingFit Fitted = RingFit.Of(
+        [Measured, OnAnotherDie.Ring, new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(493)), Release.Free), new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(488)), Release.Free)],
+        Loaded.Analysis,
+        new WrapBending());
+
+    private static readonly MarkedLength Marked = new(Length.FromMillimeters(1600), Angle.FromDegrees(360));
+
+    private static readonly MeasuredRing Remembered = new(Die250, Loaded.Analysis, RingReading.TapeAroundInside(Length.FromMillimeters(1540)), Release.Free, Marked, "14 March");
+
+    private static readonly DieAdvice Advice = DieAdvice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Length.FromMillimeters(5), Fitted.Model, Release.Free);
+
+    private static readonly SecondRing Second = SecondRing.For(Correction, Rack, Length.FromMillimeters(0.5));
+
+    private static readonly NextRing Next = NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
+
+    private static readonly MeasuredRingCsvReading Rows = MeasuredRingCsv.Read("die\nA");
 
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
@@ -241,6 +257,27 @@ internal static class ExampleValues
         StandardSizes.Find("CHS 33.7x3"),
         new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
         new BarCurvatureFigure(Bumped, FigureUnit.Millimeters),
+        RingReading.ChordAgainstInside(Length.FromMillimeters(400), Length.FromMillimeters(90)),
+        RingReading.Of(BendRadius.InsideDiameter(Length.FromMillimeters(490))),
+        RingReading.TapeAroundOutside(Length.FromMillimeters(1700)),
+        Marked,
+        Remembered,
+        Fitted,
+        Fitted.Rings[0],
+        Fitted.Model,
+        Fitted.Forecast(Die250, Release.Free),
+        KeptFiber.Of([Remembered], Angle30.FlangeOut)!,
+        Second,
+        Second.Options[0],
+        Second.Options[0].Foretold[0],
+        Next,
+        Next.Options[0],
+        Advice,
+        Advice.Prospects[0],
+        Advice.Changes[0],
+        MeasuredRingFile.Read(MeasuredRingFile.Write([Remembered])),
+        Rows,
+        Rows.Faults[0],
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -319,6 +356,10 @@ internal static class ExampleValues
         ["hardeningExponent"] = 0.2,
         ["proofStress"] = Pressure.FromMegapascals(240),
         ["stroke"] = Length.FromMillimeters(12),
+        ["measuringError"] = Length.FromMillimeters(0.5),
+        ["tape"] = Length.FromMillimeters(1540),
+        ["before"] = Length.FromMillimeters(1600),
+        ["radiusOverDepth"] = 8.5,
         ["chord"] = Length.FromMillimeters(200),
         ["rise"] = Length.FromMillimeters(20),
         ["fiber"] = Length.FromMillimeters(1),
@@ -338,6 +379,7 @@ internal static class ExampleValues
         ["ClosedPair.Of.die"] = Paired,
         ["FormingModel.Form.die"] = Paired,
         ["RingRange.Of.die"] = Paired,
+        ["RingFit.Of.rings"] = new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
         ["RingSample.Of.die"] = Paired,
         ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),
         ["DieMate.OfFace.radius"] = Length.FromMillimeters(290),

@@ -8,7 +8,7 @@ internal static class PublicApi
 {
     private const BindingFlags Declared = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    public static IReadOnlyList<Assembly> Assemblies { get; } = [typeof(Source).Assembly, Assembly.Load("BendMath.Json"), Assembly.Load("BendMath.Plotting")];
+    public static IReadOnlyList<Assembly> Assemblies { get; } = [typeof(Source).Assembly, Assembly.Load("BendMath.Json"), Assembly.Load("BendMath.Plotting"), Assembly.Load("BendMath.Csv")];
 
     public static IReadOnlyList<Type> Types { get; } = [.. Assemblies.SelectMany(assembly => assembly.GetExportedTypes()).OrderBy(Name, StringComparer.Ordinal)];
 

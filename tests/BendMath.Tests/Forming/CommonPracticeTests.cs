@@ -151,6 +151,27 @@ public sealed class CommonPracticeTests
         Assert.All(predicted, one => Assert.Single(predicted, other => Math.Abs(other - one) < 0.01));
     }
 
+    /// <summary>
+    /// What each explanation of the 9 in circle implies, in numbers: a face near the outside of the bar, about two thirds of the stroke the die's radius asks for (pinching over an edge bends tighter than the three contacts), or an eighth more curvature. A 10 in die tells them
+    /// apart to a rule's 1/32 in; dies of 5 and 5.05 in do not.
+    /// </summary>
+    [Fact]
+    public void A_ten_inch_die_tells_the_explanations_of_the_nine_inch_circle_apart()
+    {
+        WrapBending face = Assert.IsType<WrapBending>(Correction.Find(ExplanationKind.StampedFace)!.Model);
+        Assert.InRange(face.FaceOf(FiveInches).OffsetFor(Angle.FlangeOut).Inches, 0.5, 0.75);
+        Assert.InRange(Assert.IsType<IncrementalThreePointBending>(Correction.Find(ExplanationKind.Stroke)!.Model).ClosingShare, 0.6, 0.75);
+        Assert.InRange(Assert.IsType<CurvatureRatioCorrection>(Correction.Find(ExplanationKind.CurvatureRatio)!.Model).Ratio, 1.1, 1.2);
+        Length rule = Length.FromInches(1.0 / 32);
+        SecondRing second = SecondRing.For(Correction, new DieRack([FiveInches, DieOf(6, StampedFace.InsideOfBar), DieOf(10, StampedFace.InsideOfBar)]), rule);
+        Assert.Equal("10 in", second.Recommended!.Die.Name);
+        Assert.True(second.Recommended.SeparationOverError > 2);
+        Assert.Null(SecondRing.For(Correction, new DieRack([FiveInches, DieOf(5.05, StampedFace.InsideOfBar)]), rule).Recommended);
+        RingFit fit = RingFit.Of([Correction.Ring], Hardening, new WrapBending());
+        Assert.Contains("One ring shows no scatter", fit.Sentences[3], StringComparison.Ordinal);
+        Assert.Equal(9, fit.Forecast(FiveInches, Release.Free).Ring!.InsideDiameter.Inches, 1e-6);
+    }
+
     /// <summary>A ring wider than the stamp is no matter of the stamped face.</summary>
     [Fact]
     public void A_wide_ring_is_not_explained_by_the_stamped_face()

@@ -12,7 +12,7 @@ internal static class LayerRules
 {
     public static readonly string[] Order =
     [
-        "Numerics", "Evidence", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming", "Layout", "Planning",
+        "Numerics", "Evidence", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming", "Learning", "Layout", "Planning",
     ];
 
     /// <summary>Usable from everywhere: stand-ins for what an older runtime lacks, and what results rest on.</summary>

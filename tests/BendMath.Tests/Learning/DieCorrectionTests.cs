@@ -1,6 +1,7 @@
+using BendMath.Tests.Forming;
 using UnitsNet;
 
-namespace BendMath.Tests.Forming;
+namespace BendMath.Tests.Learning;
 
 /// <summary>What measured rings teach, and where they may not be carried over. Invented rings of the invented workshop.</summary>
 public sealed class DieCorrectionTests

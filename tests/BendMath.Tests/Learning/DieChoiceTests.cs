@@ -1,6 +1,7 @@
+using BendMath.Tests.Forming;
 using UnitsNet;
 
-namespace BendMath.Tests.Forming;
+namespace BendMath.Tests.Learning;
 
 public sealed class DieChoiceTests
 {

@@ -1,0 +1,194 @@
+using System.Text.Json;
+using BendMath.Json.Reading;
+using UnitsNet;
+
+namespace BendMath.Json.Writing;
+
+/// <summary>Writes measured rings in the words of their file.</summary>
+internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
+{
+    public void Write(IReadOnlyList<MeasuredRing> rings)
+    {
+        json.WriteStartObject();
+        json.WriteStartArray("dies");
+        foreach (Die die in Dies(rings))
+        {
+            json.WriteStartObject();
+            json.WriteString("name", Line(die.Name, "a die"));
+            Millimeters("stamped radius", die.StampedRadius);
+            Face(die.Face, rings[0].Analysis.Section);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("rings");
+        foreach (MeasuredRing ring in rings)
+        {
+            Ring(ring);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static List<Die> Dies(IReadOnlyList<MeasuredRing> rings)
+    {
+        List<Die> dies = [];
+        foreach (MeasuredRing ring in rings)
+        {
+            Die die = (ring ?? throw new ArgumentNullException(nameof(rings))).Die;
+            Die? known = dies.Find(one => one.Name == die.Name);
+            if (known is null)
+            {
+                dies.Add(die);
+            }
+            else if (known != die)
+            {
+                throw new ArgumentException($"rings must be of dies with different names, but \"{die.Name}\" is {known} and {die}.", nameof(rings));
+            }
+        }
+
+        return dies;
+    }
+
+    private static string Line(string text, string what) => text.Trim().Length == text.Length && !text.Any(char.IsControl)
+        ? text
+        : throw Refused($"rings must have names of one line without blanks at its ends, but the name of {what} is \"{Words.Short(text)}\".");
+
+    private static ArgumentException Refused(string rule, IReadOnlyList<MeasuredRing>? rings = null) => new(rule, nameof(rings));
+
+    private void Ring(MeasuredRing ring)
+    {
+        json.WriteStartObject();
+        json.WriteString("die", ring.Die.Name);
+        Reading(ring.Reading);
+        json.WriteString("state", ring.Release == Release.Free ? "free" : "held flat");
+        if (ring.Marked is { } marked)
+        {
+            json.WriteStartObject("marked length");
+            Millimeters("before", marked.Before);
+            json.WriteString("turn", ExactText.Angle(marked.Turn.Radians));
+            json.WriteEndObject();
+        }
+
+        Stock(ring.Analysis.Section);
+        Material(ring.Analysis.Material);
+        if (ring.Analysis.StressState == StressState.PlaneStrain)
+        {
+            json.WriteString("stress state", "plane strain");
+        }
+
+        if (ring.Note is { } note)
+        {
+            json.WriteString("note", note);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void Reading(RingReading reading)
+    {
+        switch (reading.Kind)
+        {
+            case ReadingKind.Size:
+                string line = reading.Radius.Reference switch { RadiusReference.InsideFace => "inside", RadiusReference.Centroid => "centroid", _ => "outside" };
+                Millimeters(line + " diameter", 2 * reading.Radius.Value);
+                break;
+            case ReadingKind.TapeAroundInside or ReadingKind.TapeAroundOutside:
+                Millimeters(reading.Kind == ReadingKind.TapeAroundInside ? ReadingReader.TapeInside : ReadingReader.TapeOutside, reading.Tape!.Value);
+                break;
+            default:
+                json.WriteStartObject(reading.Kind == ReadingKind.ChordAgainstInside ? ReadingReader.ChordInside : ReadingReader.ChordOutside);
+                Millimeters("chord", reading.Chord!.Value);
+                Millimeters("rise", reading.Rise!.Value);
+                json.WriteEndObject();
+                break;
+        }
+    }
+
+    private void Stock(OrientedSection section)
+    {
+        if (StockWriter.Words(BarStock.Of(section)) is not { } words)
+        {
+            throw Refused($"rings must be of bars a file has words for, but one is of {section}.");
+        }
+
+        json.WriteStartObject("stock");
+        json.WriteString("shape", words.Shape);
+        foreach ((string word, Length value) in words.Dimensions)
+        {
+            Millimeters(word, value);
+        }
+
+        json.WriteEndObject();
+        if (section.Orientation.Length > 0)
+        {
+            json.WriteString("orientation", section.Orientation);
+        }
+    }
+
+    private void Material(BarMaterial material)
+    {
+        json.WriteStartObject("material");
+        json.WriteString("name", Line(material.Name, "a material"));
+        Megapascals("elastic modulus", material.Law.ElasticModulus);
+        switch (material.Law)
+        {
+            case PerfectlyPlastic plastic:
+                Megapascals("yield", plastic.YieldStress);
+                break;
+            case LinearHardening linear:
+                Megapascals("yield", linear.YieldStress);
+                Megapascals("tangent modulus", linear.TangentModulus);
+                break;
+            case RambergOsgood curve:
+                Megapascals("proof stress", curve.YieldStress);
+                json.WriteString("exponent", ExactText.Shifted(curve.Exponent, 0));
+                break;
+            case PowerHardening power when power.FittedStrengthCoefficient.Pascals.Equals(power.StrengthCoefficient.Pascals):
+                Megapascals("strength coefficient", power.StrengthCoefficient);
+                json.WriteString("hardening exponent", ExactText.Shifted(power.HardeningExponent, 0));
+                break;
+            default:
+                throw Refused($"rings must be of materials whose law a file has words for, but one is of {material}.");
+        }
+
+        if (material.YieldRange is { } range)
+        {
+            json.WriteStartArray("yield range");
+            json.WriteStringValue(ExactText.Megapascals(range.Low.Pascals));
+            json.WriteStringValue(ExactText.Megapascals(range.High.Pascals));
+            json.WriteEndArray();
+        }
+
+        json.WriteString("density", ExactText.Shifted(material.Density.KilogramsPerCubicMeter, 0) + " kg/m3");
+        if (material.Elongation is { } elongation)
+        {
+            json.WriteString("elongation", ExactText.Percent(elongation.DecimalFractions));
+        }
+
+        if (material.PoissonsRatio is { } ratio)
+        {
+            json.WriteString("Poisson's ratio", ExactText.Shifted(ratio, 0));
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void Face(StampedFace face, OrientedSection any)
+    {
+        if (face == StampedFace.InsideOfBar || face == StampedFace.OutsideOfBar)
+        {
+            json.WriteString("stamp means", face == StampedFace.InsideOfBar ? "inside of the bar" : "outside of the bar");
+            return;
+        }
+
+        json.WriteStartObject("stamp means");
+        Millimeters("offset", face.OffsetFor(any));
+        json.WriteEndObject();
+    }
+
+    private void Millimeters(string name, Length value) => json.WriteString(name, ExactText.Millimeters(value.Meters));
+
+    private void Megapascals(string name, Pressure value) => json.WriteString(name, ExactText.Megapascals(value.Pascals));
+}

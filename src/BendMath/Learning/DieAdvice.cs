@@ -1,0 +1,151 @@
+using System.Globalization;
+using BendMath.Learning;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>One die against a wanted ring and a tolerance: what it leaves, with what chance, at what risk to the section. Immutable and thread-safe.</summary>
+public sealed class DieProspect
+{
+    internal DieProspect(DieOutcome outcome, RingForecast forecast, BendRadius wanted, Length tolerance, DistortionSettings settings)
+    {
+        Outcome = outcome;
+        Forecast = forecast;
+        Chance = forecast.ChanceWithin(wanted, tolerance);
+        Distortion = outcome.Ring is null ? null : DistortionReport.Of(outcome.Formed!.Loaded, settings);
+        Sentence = outcome.Ring is null
+            ? $"{outcome.Die.Name}: leaves no ring, {outcome.Refusal}."
+            : string.Format(
+                CultureInfo.InvariantCulture,
+                "{0}: {1:0.0} mm inside diameter, {2:0.0} mm {3} than wanted; {4}; {5}; risk of distortion {6} ({7}).",
+                outcome.Die.Name,
+                outcome.Ring.InsideDiameter.Millimeters,
+                2 * Math.Abs(outcome.Difference!.Value.Millimeters),
+                outcome.Difference.Value > Length.Zero ? "wider" : "tighter",
+                forecast.Interval is { } range
+                    ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} to {1:0.0} mm, {2}", range.Low.Millimeters, range.High.Millimeters, forecast.IntervalNote)
+                    : $"no interval, {forecast.IntervalNote}",
+                Chance is { } chance
+                    ? string.Format(CultureInfo.InvariantCulture, "within {0:0.0} mm in {1:0} of 100 rings", tolerance.Millimeters, chance.Percent)
+                    : $"no chance can be named: {forecast.ChanceNote}",
+                Distortion!.Level.ToString().ToLowerInvariant(),
+                Distortion.Findings[0].Check);
+    }
+
+    /// <summary>The die, the ring and how far it is from the wanted one.</summary>
+    public DieOutcome Outcome { get; }
+
+    /// <summary>The ring with its interval, and what the interval rests on.</summary>
+    public RingForecast Forecast { get; }
+
+    /// <summary>Chance of being within the tolerance; null where no scatter is known, and <see cref="RingForecast.ChanceNote"/> says why.</summary>
+    public Ratio? Chance { get; }
+
+    /// <summary>The distortion checks, or null when the die leaves no ring.</summary>
+    public DistortionReport? Distortion { get; }
+
+    /// <summary>The worst level of distortion, or null when the die leaves no ring.</summary>
+    public RiskLevel? Risk => Distortion?.Level;
+
+    /// <summary>All of it in a sentence.</summary>
+    public string Sentence { get; }
+
+    /// <summary>The sentence.</summary>
+    public override string ToString() => Sentence;
+}
+
+/// <summary>
+/// Which die to take for a wanted ring within a tolerance, with chances where measured rings give them, and what to change to hit it with that die. Immutable and thread-safe.
+/// </summary>
+public sealed class DieAdvice
+{
+    private DieAdvice(DieChoice choice, BendAnalysis analysis, Length tolerance, DistortionSettings settings, RingScatter? scatter)
+    {
+        Choice = choice;
+        Tolerance = tolerance;
+        Prospects = [.. choice.Outcomes.Select(outcome => new DieProspect(
+            outcome, RingForecast.Of(choice.Model, analysis, outcome.Die, choice.Release, scatter), choice.Wanted, tolerance, settings))];
+        Best = Prospects.Where(one => one.Outcome.Difference is not null)
+            .OrderByDescending(one => Math.Round((one.Chance?.DecimalFractions ?? 0) / AlikeChance.DecimalFractions))
+            .ThenBy(one => Math.Abs(one.Outcome.Difference!.Value.Meters))
+            .FirstOrDefault();
+        Changes = Best is null ? [] : ShopChange.ChangesFor(Best.Outcome.Die, choice, analysis);
+        Sentences = [.. Say()];
+    }
+
+    /// <summary>Chances are compared in steps of 1 %; in the same step the nearer die is better. A setting, not a finding.</summary>
+    public static Ratio AlikeChance => Ratio.FromPercent(1);
+
+    /// <summary>The dies against the wanted ring, those that bracket it, and the die one would make.</summary>
+    public DieChoice Choice { get; }
+
+    /// <summary>Accepted difference in diameter, either way.</summary>
+    public Length Tolerance { get; }
+
+    /// <summary>Every die in the order of the rack.</summary>
+    public IReadOnlyList<DieProspect> Prospects { get; }
+
+    /// <summary>The die with the highest chance, of equal ones the nearest; the nearest where no chance is known; null when no die leaves a ring.</summary>
+    public DieProspect? Best { get; }
+
+    /// <summary>What to change to hit the wanted ring with the best die; none when no die leaves a ring.</summary>
+    public IReadOnlyList<ShopChange> Changes { get; }
+
+    /// <summary>The advice in sentences: the best die, its neighbors, what to change, the die to make.</summary>
+    public IReadOnlyList<string> Sentences { get; }
+
+    /// <summary>Advises on every die of a rack.</summary>
+    /// <param name="rack">The dies.</param>
+    /// <param name="analysis">Section and material.</param>
+    /// <param name="wanted">The wanted ring.</param>
+    /// <param name="tolerance">Accepted difference in diameter, either way; greater than zero.</param>
+    /// <param name="model">How the bender forms; <see cref="RingFit.Model"/> brings the scatter of measured rings.</param>
+    /// <param name="release">How the ring is let go before it is judged.</param>
+    /// <param name="settings">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
+    /// <param name="scatter">What may differ from ring to ring, for bounds where no measured rings tell; null for the yield range of the material.</param>
+    /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
+    /// <exception cref="ArgumentException">The mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, the tolerance is not positive and finite, or the release is not a defined value.</exception>
+    public static DieAdvice For(
+        DieRack rack, BendAnalysis analysis, BendRadius wanted, Length tolerance, FormingModel model, Release release, DistortionSettings? settings = null, RingScatter? scatter = null)
+    {
+        DieChoice choice = DieChoice.For(rack, analysis, wanted, model, release);
+        return new(choice, analysis, Length.FromMeters(Guard.Positive(tolerance, nameof(tolerance))), settings ?? DistortionSettings.Default, scatter);
+    }
+
+    /// <summary>The first sentence.</summary>
+    public override string ToString() => Sentences[0];
+
+    private IEnumerable<string> Say()
+    {
+        if (Best is not { } best)
+        {
+            yield return "No die of the rack leaves a ring.";
+            yield break;
+        }
+
+        yield return "Take die " + best.Sentence;
+        DieProspect[] neighbors = [.. Prospects.Where(one => one != best && (one.Outcome == Choice.NextTighter || one.Outcome == Choice.NextWider))];
+        foreach (DieProspect neighbor in neighbors)
+        {
+            yield return "Beside it, " + neighbor.Sentence;
+        }
+
+        bool serves = 2 * Math.Abs(best.Outcome.Difference!.Value.Meters) <= Tolerance.Meters;
+        if (serves)
+        {
+            yield return "The ring to expect is within the tolerance: nothing need be changed.";
+        }
+
+        // Another die than the best is no help to a ring that is within the tolerance.
+        foreach (ShopChange change in Changes.Where(change => !serves || change.Kind != ChangeKind.Die))
+        {
+            yield return serves ? "To come nearer: " + char.ToLowerInvariant(change.Sentence[0]) + change.Sentence.Substring(1) : change.Sentence;
+        }
+
+        if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Kind != ChangeKind.Die)))
+        {
+            yield return string.Format(CultureInfo.InvariantCulture, "A die for just this ring would be stamped {0:0.0} mm.", stamp.Millimeters);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+
+namespace BendMath.Learning;
+
+/// <summary>One ratio or a line: a line only from rings enough on dies enough, and only when it foretells left-out rings clearly better.</summary>
+internal static class FitChoice
+{
+    public static (LeastSquares Fit, string Reason) Of(IReadOnlyList<double> x, IReadOnlyList<double> y, IReadOnlyList<double> stamps, FitForm? asked)
+    {
+        LeastSquares ratio = new(x, y, sloped: false);
+        if (asked is { } form)
+        {
+            return (form == FitForm.Ratio ? ratio : new(x, y, sloped: true), "The form was asked for.");
+        }
+
+        int dies = stamps.Distinct().Count();
+        if (x.Count < RingFit.LeastRingsForLine || dies < RingFit.LeastDiesForLine || Spread(x) is null)
+        {
+            return (ratio, string.Format(
+                CultureInfo.InvariantCulture,
+                "One ratio for every radius: a line is tried from {0} rings on {1} dies on (a setting), and there are {2} on {3}.",
+                RingFit.LeastRingsForLine,
+                RingFit.LeastDiesForLine,
+                Counted.Text(x.Count, "ring"),
+                Counted.Text(dies, "die")));
+        }
+
+        LeastSquares line = new(x, y, sloped: true);
+        double before = ratio.LeaveOneOutError!.Value;
+        double? after = line.LeaveOneOutError;
+        bool better = after <= RingFit.LineGain.DecimalFractions * before && before > 1e-12;
+        return (better ? line : ratio, string.Format(
+            CultureInfo.InvariantCulture,
+            better
+                ? "A line in the radius: it foretells each ring from the others to {0:0.00} %, one ratio only to {1:0.00} %."
+                : "One ratio for every radius: a line foretells each ring from the others to {0:0.00} %, one ratio to {1:0.00} %, and a line is taken only from {2:0} % of that down (a setting).",
+            100 * after,
+            100 * before,
+            RingFit.LineGain.Percent));
+    }
+
+    /// <summary>Largest less smallest value, or null when they do not differ.</summary>
+    public static double? Spread(IEnumerable<double> x)
+    {
+        double[] all = [.. x];
+        double spread = all.Max() - all.Min();
+        return spread > 1e-9 * all.Max() ? spread : null;
+    }
+}

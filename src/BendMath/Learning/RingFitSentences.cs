@@ -1,0 +1,96 @@
+using System.Globalization;
+
+namespace BendMath.Learning;
+
+/// <summary>What a person at the bender reads of a fit.</summary>
+internal static class RingFitSentences
+{
+    public static IReadOnlyList<string> Of(RingFit fit)
+    {
+        List<string> sentences =
+        [
+            $"From {Counted.Text(fit.Rings.Count, "measured ring")} {RingGroups.Words(fit.Group, fit.Analysis)}, set against {fit.Model.Basis.Name}.",
+            fit.FormReason,
+            Finding(fit),
+            Scatter(fit),
+        ];
+        sentences.AddRange(fit.Advisories.Select(advisory => advisory.Message));
+        sentences.AddRange(fit.LeftOut.Select(one => $"Not used: {one}."));
+        return sentences.AsReadOnly();
+    }
+
+    public static IEnumerable<Advisory> Doubts(RingFit fit)
+    {
+        if (fit.OddRing is { } odd)
+        {
+            yield return new("odd-ring", string.Format(
+                CultureInfo.InvariantCulture,
+                "Look at ring {0} again ({1}{2}): it lies {3:0.0} standard errors from what the others foretell, and by chance the oddest of {4} rings does so {5}. Was it read rightly, was it that bar, that die? It is still in the fit.",
+                odd.Number,
+                odd.Ring,
+                odd.Ring.Note is null ? string.Empty : ", " + odd.Ring.Note,
+                Math.Abs(odd.StudentizedResidual!.Value),
+                fit.Rings.Count,
+                Rarely(odd.OddChance!.Value.DecimalFractions)), Sources.WeisbergRegression);
+        }
+
+        if (fit.Rings.FirstOrDefault(ring => ring.CookDistance > 1) is { } heavy && fit.Rings.Count > 2)
+        {
+            yield return new("rests-on-one-ring", string.Format(
+                CultureInfo.InvariantCulture,
+                "The fit rests on ring {0} ({1}): without it, it would be clearly another.",
+                heavy.Number,
+                heavy.Ring), Sources.WeisbergRegression);
+        }
+
+        if (fit.Group != RingGroup.SameBar)
+        {
+            yield return new("wider-group", $"There are {RingFit.Few} rings or fewer of just this bar and metal, so rings {RingGroups.Words(fit.Group, fit.Analysis)} speak for it: measure more of its own.", Sources.Setting);
+        }
+
+        if (fit.Rings.Count <= RingFit.Few)
+        {
+            yield return new("few-rings", $"{Counted.Text(fit.Rings.Count, "ring is", "rings are")} few: each one more narrows the interval a great deal.", Sources.CommonPractice);
+        }
+
+        double[] ends = [.. new[] { fit.Rings.Min(ring => ring.RadiusOverDepth), fit.Rings.Max(ring => ring.RadiusOverDepth) }.Select(fit.Model.RatioAt)];
+        if (ends.Any(ratio => ratio < CurvatureRatioCorrection.LeastCredible || ratio > CurvatureRatioCorrection.MostCredible))
+        {
+            yield return new("no-such-ratio", string.Format(
+                CultureInfo.InvariantCulture,
+                "The rings ask for a curvature ratio of {0:0.##} to {1:0.##}, and a bender is taken to have {2:0.#} to {3:0.#} (a setting): the model does not describe this bender, or the dies' stamps mean something else.",
+                ends.Min(),
+                ends.Max(),
+                CurvatureRatioCorrection.LeastCredible,
+                CurvatureRatioCorrection.MostCredible), Sources.Setting);
+        }
+    }
+
+    private static string Finding(RingFit fit) => fit.Form == FitForm.Ratio
+        ? $"The rings are {Curved(fit.Model.Ratio)} than it says."
+        : string.Format(
+            CultureInfo.InvariantCulture,
+            "The rings are {0} than it says at a radius of {1:0.#} depths of the bar, and {2} at {3:0.#} depths.",
+            Curved(fit.Model.RatioAt(fit.Rings.Min(ring => ring.RadiusOverDepth))),
+            fit.Rings.Min(ring => ring.RadiusOverDepth),
+            Curved(fit.Model.RatioAt(fit.Rings.Max(ring => ring.RadiusOverDepth))),
+            fit.Rings.Max(ring => ring.RadiusOverDepth));
+
+    private static string Scatter(RingFit fit) => fit.Scatter is not { } s
+        ? fit.Rings.Count == 1
+            ? "One ring shows no scatter, so there is no interval and no chance: bend and measure a second one."
+            : "There are as many fitted numbers as rings, so no scatter is left to see and there is no interval: bend and measure one more."
+        : string.Format(
+            CultureInfo.InvariantCulture,
+            "About that they scatter by {0:0.00} % of the radius (one standard deviation, {1}){2}.",
+            s.Percent,
+            Counted.Text(fit.DegreesOfFreedom, "degree of freedom", "degrees of freedom"),
+            fit.LeaveOneOutError is { } error
+                ? string.Format(CultureInfo.InvariantCulture, "; each ring is foretold by the others to {0:0.00} %", error.Percent)
+                : "; without one of them the fit cannot be made");
+
+    private static string Curved(double ratio) =>
+        string.Format(CultureInfo.InvariantCulture, "{0:0.0} % {1} curved", 100 * Math.Abs(ratio - 1), ratio >= 1 ? "more" : "less");
+
+    private static string Rarely(double chance) => chance < 1e-3 ? "less than once in a thousand times" : string.Format(CultureInfo.InvariantCulture, "in {0:0.0} % of cases", 100 * chance);
+}

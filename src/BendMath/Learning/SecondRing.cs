@@ -1,0 +1,162 @@
+using System.Globalization;
+using BendMath.Forming;
+using UnitsNet;
+
+namespace BendMath;
+
+/// <summary>What one explanation foretells of a die. Immutable and thread-safe.</summary>
+public sealed class ForetoldRing
+{
+    internal ForetoldRing(Explanation explanation, BendAnalysis analysis, Die die, Release release)
+    {
+        Kind = explanation.Kind;
+        FormingTrial trial = explanation.Model!.Try(analysis, die);
+        Refusal = trial.Refusal ?? (trial.Formed!.IsStraightWhen(release) ? "the bar springs back straight" : null);
+        Ring = Refusal is null ? trial.Formed!.RingWhen(release) : null;
+    }
+
+    /// <summary>Which explanation.</summary>
+    public ExplanationKind Kind { get; }
+
+    /// <summary>The ring, or null when the die leaves none.</summary>
+    public FinishedRing? Ring { get; }
+
+    /// <summary>Why there is no ring, or null.</summary>
+    public string? Refusal { get; }
+
+    /// <summary>Explanation and inside diameter.</summary>
+    public override string ToString() => Ring is null
+        ? $"{Explanation.Words(Kind)}: {Refusal}"
+        : string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm", Explanation.Words(Kind), Ring.InsideDiameter.Millimeters);
+}
+
+/// <summary>How well a second ring on one die would tell the explanations apart. Immutable and thread-safe.</summary>
+public sealed class SecondRingOption
+{
+    internal SecondRingOption(Die die, IReadOnlyList<ForetoldRing> foretold, double measuringError)
+    {
+        Die = die;
+        Foretold = foretold;
+        if (foretold.Count < 2 || foretold.Any(one => one.Ring is null))
+        {
+            return;
+        }
+
+        double[] diameters = [.. foretold.Select(one => one.Ring!.InsideDiameter.Meters).OrderBy(one => one)];
+        double smallest = diameters.Skip(1).Zip(diameters, (wide, tight) => wide - tight).Min();
+        SmallestSeparation = Length.FromMeters(smallest);
+        SeparationOverError = smallest / measuringError;
+    }
+
+    /// <summary>The die.</summary>
+    public Die Die { get; }
+
+    /// <summary>What each fitting explanation foretells of it.</summary>
+    public IReadOnlyList<ForetoldRing> Foretold { get; }
+
+    /// <summary>Smallest difference in inside diameter between two explanations; null where one of them leaves no ring or fewer than two fit.</summary>
+    /// <remarks>
+    /// Equation: min over pairs of |D_i − D_j|.
+    /// Range: rings of the same bar, released as the measured one.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public Length? SmallestSeparation { get; }
+
+    /// <summary>That difference over the measuring error; null where there is none.</summary>
+    /// <remarks>
+    /// Equation: min|D_i − D_j|/error.
+    /// Range: as the difference.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public double? SeparationOverError { get; }
+
+    /// <summary>Die and separation.</summary>
+    public override string ToString() => SmallestSeparation is { } apart
+        ? string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm apart ({2})", Die.Name, apart.Millimeters, string.Join(", ", Foretold))
+        : $"{Die.Name}: {string.Join(", ", Foretold)}";
+}
+
+/// <summary>The second ring that tells the explanations of the first apart. Immutable and thread-safe.</summary>
+public sealed class SecondRing
+{
+    private SecondRing(DieCorrection correction, double error, IReadOnlyList<SecondRingOption> options)
+    {
+        Correction = correction;
+        MeasuringError = Length.FromMeters(error);
+        Options = options;
+        SecondRingOption? widest = options.Where(one => one.SmallestSeparation is not null).OrderByDescending(one => one.SeparationOverError).FirstOrDefault();
+        Recommended = widest?.SeparationOverError >= LeastSeparation ? widest : null;
+        Sentence = Say(correction, widest);
+    }
+
+    /// <summary>Measuring errors by which two predictions must differ to be told apart, since both rings are measured: 2. A setting, not a finding.</summary>
+    public static double LeastSeparation => 2;
+
+    /// <summary>What the first ring teaches.</summary>
+    public DieCorrection Correction { get; }
+
+    /// <summary>How far a measured diameter may be off.</summary>
+    public Length MeasuringError { get; }
+
+    /// <summary>Every die of the rack, in its order.</summary>
+    public IReadOnlyList<SecondRingOption> Options { get; }
+
+    /// <summary>The die that tells the explanations apart best, or null when none does or there is nothing to tell apart.</summary>
+    public SecondRingOption? Recommended { get; }
+
+    /// <summary>What to do, in a sentence.</summary>
+    public string Sentence { get; }
+
+    /// <summary>Tries every die of a rack for the second ring.</summary>
+    /// <param name="correction">What the first ring teaches.</param>
+    /// <param name="rack">The dies at hand.</param>
+    /// <param name="measuringError">How far a measured diameter may be off, greater than zero.</param>
+    /// <exception cref="ArgumentNullException">Correction or rack is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The error is not positive and finite.</exception>
+    public static SecondRing For(DieCorrection correction, DieRack rack, Length measuringError)
+    {
+        MeasuredRing ring = Guard.NotNull(correction, nameof(correction)).Ring;
+        Guard.NotNull(rack, nameof(rack));
+        double error = Guard.Positive(measuringError, nameof(measuringError));
+        Explanation[] fitting = [.. correction.Explanations.Where(one => one.Fits)];
+        return new(
+            correction,
+            error,
+            [.. rack.Select(die => new SecondRingOption(die, [.. fitting.Select(one => new ForetoldRing(one, ring.Analysis, die, ring.Release))], error))]);
+    }
+
+    /// <summary>The sentence.</summary>
+    public override string ToString() => Sentence;
+
+    private string Say(DieCorrection correction, SecondRingOption? widest)
+    {
+        Explanation[] fitting = [.. correction.Explanations.Where(one => one.Fits)];
+        if (fitting.Length < 2)
+        {
+            return fitting.Length == 0
+                ? "No explanation fits this ring: measure it again, and check die and bar, before bending a second one."
+                : $"Only the {Explanation.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.";
+        }
+
+        string[] names = [.. fitting.Select(one => "the " + Explanation.Words(one.Kind))];
+        string words = string.Join(", ", names.Take(names.Length - 1)) + " and " + names[names.Length - 1];
+        return Recommended is { } best
+            ? string.Format(
+                CultureInfo.InvariantCulture,
+                "Bend the second ring on die {0}: {1} foretell rings there that differ by at least {2:0.0} mm in inside diameter ({3}), {4:0.#} times what measuring may be off.",
+                best.Die.Name,
+                words,
+                best.SmallestSeparation!.Value.Millimeters,
+                string.Join(", ", best.Foretold),
+                best.SeparationOverError)
+            : widest is null
+                ? $"None of your dies tells {words} apart: on each of them one of these leaves no ring."
+                : string.Format(
+                    CultureInfo.InvariantCulture,
+                    "None of your dies tells {0} apart: at most, on die {1}, they differ by {2:0.0} mm in inside diameter, and measuring may be off by {3:0.0} mm for both rings. Measure more finely, or take a die much wider or tighter.",
+                    words,
+                    widest.Die.Name,
+                    widest.SmallestSeparation!.Value.Millimeters,
+                    MeasuringError.Millimeters);
+    }
+}

@@ -1,0 +1,145 @@
+using BendMath.Tests.Forming;
+using UnitsNet;
+
+namespace BendMath.Tests.Learning;
+
+/// <summary>Which die to take, with what chance, and what to change. Invented rings of the invented workshop.</summary>
+public sealed class DieAdviceTests
+{
+    private static readonly BendRadius Wanted = BendRadius.InsideDiameter(Length.FromMillimeters(540));
+
+    private static readonly Length Tolerance = Length.FromMillimeters(5);
+
+    private static readonly MeasuredRing[] Rings = Shop.Rings(("A", 0.1), ("B", 0.12), ("C", 0.095), ("D", 0.105));
+
+    [Fact]
+    public void With_measured_rings_the_highest_chance_wins_and_is_named()
+    {
+        RingFit fit = RingFit.Of(Rings, Workshop.RimSteel, Shop.Wrap);
+        DieAdvice advice = Advise(fit.Model);
+        Assert.Equal("C", advice.Best!.Outcome.Die.Name);
+        Assert.All(advice.Prospects, one => Assert.Equal(IntervalBasis.MeasuredRings, one.Forecast.Basis));
+        Assert.Equal(advice.Prospects.Max(one => one.Chance!.Value.DecimalFractions), advice.Best.Chance!.Value.DecimalFractions, 1e-12);
+        Assert.All(advice.Prospects, one => Near.Relative(fit.Forecast(one.Outcome.Die, Release.Free).ChanceWithin(Wanted, Tolerance)!.Value.DecimalFractions, one.Chance!.Value.DecimalFractions, 1e-12));
+        Assert.All(advice.Prospects, one => Assert.Equal(DistortionReport.Of(one.Outcome.Formed!.Loaded).Level, one.Risk));
+        Assert.StartsWith("Take die C: ", advice.Sentences[0], StringComparison.Ordinal);
+        Assert.Contains(" of 100 rings; risk of distortion ", advice.Sentences[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_measured_rings_the_interval_is_that_of_the_yield_range_and_no_chance_is_named()
+    {
+        BendAnalysis ranged = BendAnalysis.Of(Workshop.Rim, Workshop.Mild(290, Workshop.Range(235, 355)));
+        DieAdvice advice = DieAdvice.For(Workshop.Rack, ranged, Wanted, Tolerance, Shop.Wrap, Release.Free);
+        Assert.Equal("B", advice.Best!.Outcome.Die.Name);
+        Assert.All(advice.Prospects, one =>
+        {
+            Assert.Equal(IntervalBasis.Scatter, one.Forecast.Basis);
+            Assert.Null(one.Chance);
+            Assert.Equal("no measured rings, so no scatter is known", one.Forecast.ChanceNote);
+            LengthRange scan = RingRange.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn, new(ranged.Material.YieldRange)).InsideDiameter!;
+            Assert.Equal(scan, one.Forecast.Interval);
+        });
+        Assert.Contains("bounds for yield 235 to 355 MPa, not a measured scatter; no chance can be named: no measured rings, so no scatter is known; ", advice.Sentences[0], StringComparison.Ordinal);
+        Assert.All(Advise(Shop.Wrap).Prospects, one => Assert.Equal(IntervalBasis.None, one.Forecast.Basis));
+        Assert.Contains("the yield of mild steel is given as one number", Advise(Shop.Wrap).Sentences[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_die_that_leaves_no_ring_has_neither_chance_nor_risk()
+    {
+        DieAdvice advice = DieAdvice.For(
+            new DieRack([Workshop.Die("tiny", 20, StampedFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted, Tolerance, Shop.Wrap, Release.Free);
+        Assert.Null(advice.Best);
+        Assert.Equal(["No die of the rack leaves a ring."], advice.Sentences);
+        Assert.All(advice.Prospects, one => Assert.True(one.Chance is null && one.Risk is null && one.Forecast.Ring is null));
+        Assert.Empty(advice.Changes);
+    }
+
+    public static TheoryData<string, double, Release> Strokes() => new()
+    {
+        { "pinch", 540, Release.Free },
+        { "pinch", 600, Release.HeldFlat },
+        { "pinch corrected", 540, Release.Free },
+        { "pinch line", 600, Release.HeldFlat },
+        { "bump", 540, Release.Free },
+        { "bump", 620, Release.HeldFlat },
+        { "bump corrected", 540, Release.Free },
+    };
+
+    /// <summary>The stroke, applied by the model's own means from the outside, leaves the wanted ring.</summary>
+    [Theory]
+    [MemberData(nameof(Strokes))]
+    public void The_stroke_that_is_named_leaves_the_wanted_ring(string kind, double diameter, Release release)
+    {
+        FormingModel model = Model(kind);
+        BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
+        DieAdvice advice = DieAdvice.For(Workshop.Rack, Workshop.RimSteel, wanted, Tolerance, model, release);
+        ShopChange change = advice.Changes.Single(one => one.Kind == ChangeKind.Stroke);
+        Assert.True(change.Hits, change.Sentence);
+        FormingModel plain = model is CurvatureRatioCorrection { Basis: var basis } ? basis : model;
+        FormedBend formed = plain is BumpBending bump
+            ? bump.FormAtStroke(Workshop.RimSteel, change.Stroke!.Value)
+            : ((IncrementalThreePointBending)plain).FormAtStroke(Workshop.RimSteel, change.Stroke!.Value);
+        formed = model is CurvatureRatioCorrection correction ? correction.Correct(formed)! : formed;
+        Near.Relative(diameter, formed.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter");
+        Near.Relative(diameter, change.Formed!.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter of the change");
+        Assert.StartsWith($"At the setting of die {advice.Best!.Outcome.Die.Name}, close ", change.Sentence, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("bump", 0.01)]
+    [InlineData("bump", -0.01)]
+    [InlineData("bump corrected", 0.01)]
+    public void The_feed_that_is_named_leaves_the_wanted_ring(string kind, double share)
+    {
+        FormingModel model = Model(kind);
+        double diameter = model.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideDiameter.Millimeters * (1 + share);
+        BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
+        ShopChange change = ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free).Single(one => one.Kind == ChangeKind.Feed);
+        Assert.True(change.Hits, change.Sentence);
+        BumpBending plain = (BumpBending)(model is CurvatureRatioCorrection { Basis: var basis } ? basis : model);
+        Length stroke = plain.Form(Workshop.RimSteel, Shop.Die("C")).Contact!.Stroke;
+        FormedBend formed = new BumpBending(plain.Setup, change.Feed!.Value).FormAtStroke(Workshop.RimSteel, stroke);
+        formed = model is CurvatureRatioCorrection correction ? correction.Correct(formed)! : formed;
+        Near.Relative(diameter, formed.RingWhen(Release.Free).InsideDiameter.Millimeters, 1e-7);
+    }
+
+    [Fact]
+    public void What_no_stroke_or_feed_reaches_is_said()
+    {
+        IReadOnlyList<ShopChange> changes = ShopChange.For(Model("bump"), Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(9), Release.Free);
+        Assert.All(changes, change => Assert.False(change.Hits, change.Sentence));
+        Assert.StartsWith("No stroke leaves the wanted ring", changes[0].Sentence, StringComparison.Ordinal);
+        Assert.Contains("no feed from 2.6 to 130.0 mm leaves the wanted ring", changes[1].Sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Wrapping_changes_by_the_die_only()
+    {
+        ShopChange tighter = Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(290), Release.Free));
+        Assert.Equal("B", tighter.OtherDie!.Name);
+        Assert.Contains("nothing at the bender makes it tighter: bend over die B, which leaves a ring ", tighter.Sentence, StringComparison.Ordinal);
+        ShopChange wider = Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("D"), Workshop.Rack, Workshop.Inside(500), Release.Free));
+        Assert.Null(wider.OtherDie);
+        Assert.Contains("there is no die in the rack that leaves a wider one; a die for it would be stamped ", wider.Sentence, StringComparison.Ordinal);
+        double ideal = DieChoice.For(Workshop.Rack, Workshop.RimSteel, Workshop.Inside(500), Shop.Wrap, Release.Free).IdealStampedRadius!.Value.Millimeters;
+        Assert.EndsWith(FormattableString.Invariant($"stamped {ideal:0.0} mm."), wider.Sentence, StringComparison.Ordinal);
+    }
+
+    private static DieAdvice Advise(FormingModel model) => DieAdvice.For(Workshop.Rack, Workshop.RimSteel, Wanted, Tolerance, model, Release.Free);
+
+    private static FormingModel Model(string kind)
+    {
+        IncrementalThreePointBending pinching = new(Workshop.Bender);
+        BumpBending bumping = new(Workshop.Bender, Length.FromMillimeters(40));
+        return kind switch
+        {
+            "pinch" => pinching,
+            "pinch corrected" => RingFit.Of([.. new[] { ("A", 0.1), ("B", 0.12), ("C", 0.09) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching).Model,
+            "pinch line" => RingFit.Of([.. new[] { ("A", 0.1), ("B", 0.13), ("C", 0.15) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching, FitForm.Line).Model,
+            "bump corrected" => RingFit.Of([.. new[] { ("A", -0.1), ("B", -0.08) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, bumping))], Workshop.RimSteel, bumping).Model,
+            _ => bumping,
+        };
+    }
+}
