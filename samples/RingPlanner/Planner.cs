@@ -70,7 +70,9 @@ internal static class Planner
             return BadInput;
         }
 
-        output.WriteLine(command.Form == Form.Json ? RingPlanJson.WriteAll([.. plans.Select(pair => pair.Plan)]) : Book.Print(plans, command, plain).TrimEnd());
+        RingPlan[] all = [.. plans.Select(pair => pair.Plan)];
+        PlanCuts cuts = PlanCuts.For(all, reading.LeastUsefulOffcut);
+        output.WriteLine(command.Form == Form.Json ? RingPlanJson.WriteAll(all, cuts) : Book.Print(plans, cuts, command, plain).TrimEnd());
         return Good;
     }
 

@@ -24,7 +24,9 @@ public static class RingJobFile
     {
         FaultList faults = new();
         JsonPart? root = JsonFile.Parse(json ?? throw new ArgumentNullException(nameof(json)), faults);
-        return new(root is null ? [] : JobFileReader.Read(root, faults), faults.Sorted);
+        UnitsNet.Length? least = null;
+        IReadOnlyList<RingJobEntry> jobs = root is null ? [] : JobFileReader.Read(root, faults, out least);
+        return new(jobs, faults.Sorted, least);
     }
 
     /// <summary>Reads a job file in UTF-8.</summary>

@@ -47,10 +47,11 @@ public static class RingPlanJson
         writer.Write(Write(plan));
     }
 
-    /// <summary>Several plans as one document with the list <c>plans</c>.</summary>
+    /// <summary>Several plans as one document with the list <c>plans</c> and, where one is given, their <c>cutList</c>.</summary>
     /// <param name="plans">The plans; none is null.</param>
+    /// <param name="cuts">One cut list for them; null for none.</param>
     /// <exception cref="ArgumentNullException">The plans or one of them are null.</exception>
-    public static string WriteAll(IReadOnlyList<RingPlan> plans)
+    public static string WriteAll(IReadOnlyList<RingPlan> plans, PlanCuts? cuts = null)
     {
         _ = plans ?? throw new ArgumentNullException(nameof(plans));
         using MemoryStream stream = new();
@@ -65,6 +66,11 @@ public static class RingPlanJson
             }
 
             json.WriteEndArray();
+            if (cuts is not null)
+            {
+                new CutWriter(json).Write(cuts);
+            }
+
             json.WriteEndObject();
         }
 

@@ -7,7 +7,7 @@ namespace RingPlanner.Pages;
 /// <summary>All plans of a file on one paper.</summary>
 internal static class Book
 {
-    public static string Print(IReadOnlyList<(RingPlan Plan, RingJobEntry Entry)> plans, CommandLine command, bool plain)
+    public static string Print(IReadOnlyList<(RingPlan Plan, RingJobEntry Entry)> plans, PlanCuts cuts, CommandLine command, bool plain)
     {
         Paper paper = command.Form switch
         {
@@ -18,7 +18,7 @@ internal static class Book
         bool details = command.Details || command.Form != Form.Text;
         if (!details && !command.Workings)
         {
-            SummaryPage.Print(paper, [.. plans.Select(pair => (pair.Plan, pair.Entry, Units(pair, command)))]);
+            SummaryPage.Print(paper, [.. plans.Select(pair => (pair.Plan, pair.Entry, Units(pair, command)))], cuts);
             return paper.ToString()!;
         }
 
@@ -45,6 +45,13 @@ internal static class Book
             {
                 WorkingsPage.Print(paper, plan, units);
             }
+        }
+
+        if (details && cuts.List is not null)
+        {
+            paper.Gap();
+            paper.Title("Cutting");
+            CutPage.Print(paper, cuts, plan => Units(plans.First(pair => ReferenceEquals(pair.Plan, plan)), command));
         }
 
         return paper.ToString()!;

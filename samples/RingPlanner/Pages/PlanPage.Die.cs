@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath;
 using RingPlanner.Papers;
 using UnitsNet;
@@ -27,19 +28,34 @@ internal sealed partial class PlanPage
         }
 
         _paper.Fact("Die to make", DieToMake(choice));
-        foreach (DieCorrection correction in _plan.Corrections)
+        foreach (ShopChange change in _plan.Ring is { Serves: true } ? [] : _plan.Advice.Changes)
+        {
+            _paper.Fact("To hit it", _units.Sentence(change.Sentence));
+        }
+
+        foreach (string sentence in _plan.Fit?.Sentences ?? [])
+        {
+            _paper.Fact("Measured rings", _units.Sentence(sentence));
+        }
+
+        if (_plan.NextRing is { } next)
+        {
+            _paper.Fact("Next test ring", _units.Sentence(next.Sentence));
+        }
+
+        foreach (DieCorrection correction in _plan.Fit is null ? _plan.Corrections : [])
         {
             Explain(correction);
         }
 
-        foreach (ExplanationAgreement agreement in _plan.Agreements)
+        foreach (ExplanationAgreement agreement in _plan.Fit is null ? _plan.Agreements : [])
         {
             _paper.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
         }
 
-        if (_plan.Agreements.Count == 0 && _plan.Corrections.Any(correction => correction.Explanations.Count(explanation => explanation.Fits) > 1))
+        if (_plan.SecondRing is { } second)
         {
-            _paper.Fact(string.Empty, "Rings of one die cannot tell these explanations apart: a ring measured on a second die can.");
+            _paper.Fact("Which one is it", _units.Sentence(second.Sentence));
         }
 
         Cautions(PlanStep.Die);
@@ -70,22 +86,27 @@ internal sealed partial class PlanPage
             new($"inside\ndiameter, free,\n{unit}", IsNumber: true),
             new($"the same,\npressed flat,\n{unit}", IsNumber: true),
             new($"{WantedLine(choice.Wanted)}\nless wanted,\n{unit}", IsNumber: true),
+            .. HasChances ? [new Column("within\ntolerance\nof 100", IsNumber: true)] : Array.Empty<Column>(),
             new("remark", MayWrap: true),
         ];
-        return new(columns, [.. choice.Outcomes.Select(outcome => Row(choice, outcome))]);
+        return new(columns, [.. _plan.Advice.Prospects.Select(prospect => Row(choice, prospect))]);
     }
 
-    private string[] Row(DieChoice choice, DieOutcome outcome)
+    private bool HasChances => _plan.Advice.Prospects.Any(prospect => prospect.Chance is not null);
+
+    private string[] Row(DieChoice choice, DieProspect prospect)
     {
+        DieOutcome outcome = prospect.Outcome;
         FinishedRing? flat = outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
         return
         [
-            ReferenceEquals(outcome, choice.Best) ? ">" : string.Empty,
+            ReferenceEquals(prospect, _plan.Advice.Best) ? ">" : string.Empty,
             outcome.Die.Name,
             _units.Cell(outcome.Die.StampedRadius),
             outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
             flat is null ? "-" : _units.Cell(flat.InsideDiameter),
             outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
+            .. HasChances ? [prospect.Chance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) : "-"] : Array.Empty<string>(),
             _units.Sentence(Remark(choice, outcome)),
         ];
     }
@@ -97,9 +118,10 @@ internal sealed partial class PlanPage
         _ => "outside\ndiameter",
     };
 
-    private static string Remark(DieChoice choice, DieOutcome outcome) =>
+    private string Remark(DieChoice choice, DieOutcome outcome) =>
         outcome.Refusal is { } refusal ? refusal
         : ReferenceEquals(outcome, choice.Best) ? "nearest"
+        : ReferenceEquals(outcome, _plan.Advice.Best?.Outcome) ? "most likely"
         : ReferenceEquals(outcome, choice.NextTighter) ? "next tighter"
         : ReferenceEquals(outcome, choice.NextWider) ? "next wider"
         : string.Empty;
@@ -124,7 +146,16 @@ internal sealed partial class PlanPage
             _paper.Fact("Pressed flat", $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
         }
 
-        _paper.Fact("Over the yield range", ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} as it comes off" : ring.Range.Note!);
+        if (ring.Prospect.Forecast is { Basis: IntervalBasis.MeasuredRings, Interval: { } interval } forecast)
+        {
+            _paper.Fact("To expect", $"inside {_units.Range(interval)}, {forecast.IntervalNote}");
+        }
+
+        _paper.Fact("If it differs", ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} for {_units.Sentence(ring.Range.Scatter.ToString())}" : ring.Range.Note!);
+        if (ring.Range.Influences.Count > 1)
+        {
+            _paper.Fact("What matters most", string.Join(", ", ring.Range.Influences.Select(one => FormattableString.Invariant($"{one.Input} {one.Share.Percent:0} %"))));
+        }
     }
 
     private static string Dish(FinishedRing ring)

@@ -41,20 +41,32 @@ internal sealed partial class PlanPage
 
         if (ring.Range.DevelopedLength is { } range)
         {
-            _paper.Fact("Over the yield range", _units.Range(range));
+            _paper.Fact("If it differs", $"{_units.Range(range)} for {_units.Sentence(ring.Range.Scatter.ToString())}");
         }
 
         EndAllowance ends = layout.Ends;
-        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim");
+        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim{(_plan.Job.TailsFromModel ? ", as the model leaves them" : string.Empty)}");
         _paper.Fact("Cut the blank", _units.Cut(layout.BlankLength));
         if (ends.Total.Meters > 0)
         {
             _paper.Fact("Marks from its start", $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
         }
 
+        if (ring.Closure is { } closure)
+        {
+            _paper.Fact("Trim and close", Closing(closure));
+        }
+
         _paper.Fact("Weight of the blank", _units.Weight(ring.BlankMass));
         _paper.Fact("From a bar", FromBar(ring));
         Cautions(PlanStep.Cut);
+    }
+
+    private string Closing(RingClosure closure)
+    {
+        string gap = closure.Cut == TrimCut.Together ? "cut both ends together, which leaves one saw cut" : "cut the ends one by one";
+        string change = closure.DiameterChange.Meters == 0 ? string.Empty : $"; pulled to that, the diameter changes by {_units.Fine(closure.DiameterChange)}";
+        return $"{gap}: marks at {_units.Mark(closure.FirstCutMark)} and {_units.Mark(closure.SecondCutMark)}, a root opening of {_units.Fine(closure.RootOpening)}{change}";
     }
 
     private string FromBar(PlannedRing ring) => ring.Bar switch
@@ -133,6 +145,19 @@ internal sealed partial class PlanPage
 
         Length change = Length.FromMeters(Math.Abs(check.RiseChangePerPercent.Meters));
         _paper.Fact("Chord and rise", $"a {_units.Size(check.Chord)} chord inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
+        if (GoodRises(check) is { } rises)
+        {
+            _paper.Fact("Good is", $"a rise of {_units.Fine(rises.Low)} to {_units.Fine(rises.High)} on that chord: the wanted ring and its tolerance");
+        }
+
         Cautions(PlanStep.Check);
+    }
+
+    /// <summary>The rises over the chord of rings within the tolerance; null where the chord does not fit the tightest of them.</summary>
+    private LengthRange? GoodRises(RingCheck check)
+    {
+        Length wanted = _plan.Job.Wanted.InsideRadiusOf(_plan.Job.Analysis.Section);
+        Length tolerance = _plan.Job.Tolerance / 2;
+        return check.Chord < 2 * (wanted - tolerance) ? ChordAndRise.RiseBand(wanted, tolerance, check.Chord) : null;
     }
 }

@@ -68,7 +68,8 @@ internal sealed partial class PlanPage
         }
 
         string radius = job.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Value)})";
-        _paper.Fact("Wanted", $"{job.Arc}, {WantedSize(job.Wanted)}{radius}");
+        string quantity = job.Quantity > 1 ? FormattableString.Invariant($"{job.Quantity} × ") : string.Empty;
+        _paper.Fact("Wanted", $"{quantity}{job.Arc}, {WantedSize(job.Wanted)}{radius}, give or take {_units.Size(job.Tolerance)}{(job.IsToleranceGiven ? string.Empty : " (assumed)")}");
     }
 
     private string WantedSize(BendRadius wanted) => wanted.Reference switch

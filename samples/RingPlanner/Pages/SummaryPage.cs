@@ -7,7 +7,7 @@ namespace RingPlanner.Pages;
 /// <summary>What a person needs at the bender, every job on one screen.</summary>
 internal static class SummaryPage
 {
-    public static void Print(Paper paper, IReadOnlyList<(RingPlan Plan, RingJobEntry Entry, Units Units)> plans)
+    public static void Print(Paper paper, IReadOnlyList<(RingPlan Plan, RingJobEntry Entry, Units Units)> plans, PlanCuts cuts)
     {
         string? told = null;
         foreach ((RingPlan plan, RingJobEntry entry, Units units) in plans)
@@ -22,16 +22,27 @@ internal static class SummaryPage
             Plan(paper, plan, units);
         }
 
-        paper.Heading("Mind");
-        paper.Sentence("A bent bar is a loaded spring: stand out of its plane, keep fingers out of the pinch, let the load off slowly. Where a ring carries load, local codes and a licensed engineer decide, not this plan.");
-        paper.Sentence("More: --details for all dies, checks and cautions; --workings for how each number came about; --html for a page with drawings.");
+        if (cuts.List is not null)
+        {
+            paper.Heading("Fetch from the rack");
+            foreach (CutGroup group in cuts.List.Groups)
+            {
+                Units units = plans.First(one => ReferenceEquals(one.Plan, cuts.PlansOf(group)[0])).Units;
+                paper.Fact(CutPage.Bars(group, units), units.Sentence(group.Name));
+            }
+
+        }
+
+        paper.Marked("CAUTION", "A bent bar is a loaded spring: stand out of its plane, keep fingers out of the pinch, let the load off slowly. Where a ring carries load, local codes and a licensed engineer decide, not this plan.");
+        paper.Marked("More", "--details, --workings (how each number came about), --html (a page with drawings), --help.");
     }
 
     private static void Plan(Paper paper, RingPlan plan, Units units)
     {
         RingJob job = plan.Job;
+        string quantity = job.Quantity > 1 ? FormattableString.Invariant($"{job.Quantity} × ") : string.Empty;
         string tolerance = $"± {units.Size(job.Tolerance)}";
-        paper.Fact("Wanted", $"{job.Arc}, {Line(job.Wanted)} {units.Size(2 * job.Wanted.Value)} {tolerance}{(job.IsToleranceGiven ? string.Empty : ", assumed")}");
+        paper.Fact("Wanted", $"{quantity}{job.Arc}, {Line(job.Wanted)} {units.Size(2 * job.Wanted.Value)} {tolerance}{(job.IsToleranceGiven ? string.Empty : ", assumed")}");
         if (plan.Ring is not { } ring)
         {
             paper.Fact("Die", "no die of this rack leaves a ring");
@@ -57,7 +68,9 @@ internal static class SummaryPage
     }
 
     private static string Range(PlannedRing ring, Units units) =>
-        ring.Range.InsideDiameter is { } range ? $"; with the metal {units.Range(range)} inside" : string.Empty;
+        (ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval : ring.Range.InsideDiameter) is { } range
+            ? $"; it may come out {units.Range(range)} inside{(ring.Prospect.Chance is { } chance ? FormattableString.Invariant($", {chance.Percent:0} of 100 within the tolerance") : string.Empty)}"
+            : string.Empty;
 
     private static string Pull(BendEffort effort, Units units) =>
         effort.HandForce is { } hand ? $"{units.Push(hand)} {(effort.NoseForce is null ? "at the lever" : "by hand")}{Limit(effort, units)}" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";

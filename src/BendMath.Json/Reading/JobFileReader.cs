@@ -7,8 +7,9 @@ internal static class JobFileReader
 {
     private const string EndsExample = "\"ends\": \"none\" or \"ends\": { \"start\": \"60 mm\", \"end\": \"60 mm\", \"trim\": \"4 mm\" }";
 
-    public static IReadOnlyList<RingJobEntry> Read(JsonPart root, FaultList faults)
+    public static IReadOnlyList<RingJobEntry> Read(JsonPart root, FaultList faults, out Length? leastUsefulOffcut)
     {
+        leastUsefulOffcut = null;
         if (JobObject.Of(root, string.Empty, "The file", faults) is not { } file)
         {
             return [];
@@ -20,7 +21,7 @@ internal static class JobFileReader
         }
 
         JsonPart? list = file.Find("jobs");
-        if (list is { Kind: not JsonKind.List } && file.HasOtherThan("jobs", "note"))
+        if (list is { Kind: not JsonKind.List } && file.HasOtherThan("jobs", "note", "least useful offcut"))
         {
             file.Fault("jobs", $"\"jobs\" must be left out beside the words of a single job, but is {list.Described}.");
             ReadJob(file, null, faults);
@@ -28,6 +29,7 @@ internal static class JobFileReader
         }
 
         string? note = file.OptionalText("note", "\"a note\"");
+        leastUsefulOffcut = file.OptionalLength("least useful offcut", "300 mm", zero: true);
         List<RingJobEntry> entries = [];
         foreach ((JsonPart part, string place) in file.Items(list, "jobs"))
         {
@@ -63,7 +65,9 @@ internal static class JobFileReader
         ArcExtent? arc = Arc(job);
         (FormingModel? model, ThreePointSetup? setup) = BenderReader.Forming(job);
         (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies = BenderReader.Dies(job, faults);
-        EndAllowance? ends = Ends(job);
+        EndAllowance? ends = Ends(job, out bool fromModel);
+        (TrimCut? Cut, Length? Opening) closing = Closing(job);
+        Length? error = job.OptionalLength("measuring error", "1 mm");
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
         Length? bar = job.OptionalLength("bar length", "6 m");
         Length? lever = job.OptionalLength("lever length", "800 mm");
@@ -88,8 +92,8 @@ internal static class JobFileReader
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
         RingJob? made = job.Build(() => new RingJob(
             name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule, advantage, limit,
-            scatter, distortion, quantity ?? 1),
-            ("barLength", "bar length"), ("leverLength", "lever length"), ("mechanicalAdvantage", "mechanical advantage"), ("pullLimit", "pull limit"));
+            scatter, distortion, quantity ?? 1, fromModel, closing.Cut, closing.Opening, error),
+            ("barLength", "bar length"), ("rootOpening", "closing"), ("trimCut", "closing"), ("measuringError", "measuring error"), ("leverLength", "lever length"), ("mechanicalAdvantage", "mechanical advantage"), ("pullLimit", "pull limit"));
         return made is null ? null : new(made, note, inches);
     }
 
@@ -106,8 +110,9 @@ internal static class JobFileReader
             : null;
     }
 
-    private static EndAllowance? Ends(JobObject job)
+    private static EndAllowance? Ends(JobObject job, out bool fromModel)
     {
+        fromModel = false;
         JsonPart? part = job.Require("ends", EndsExample);
         if (part is null or { Kind: JsonKind.Text, Text: "none" })
         {
@@ -121,10 +126,24 @@ internal static class JobFileReader
         }
 
         JobObject ends = job.OptionalObject("ends")!;
-        Length? start = ends.Length("start", "60 mm", zero: true);
-        Length? end = ends.Length("end", "60 mm", zero: true);
+        fromModel = ends.Has("from") && ends.Word("from", "the model") is not null;
+        Length? start = fromModel ? Length.Zero : ends.Length("start", "60 mm", zero: true);
+        Length? end = fromModel ? Length.Zero : ends.Length("end", "60 mm", zero: true);
         Length? trim = ends.Length("trim", "4 mm", zero: true);
         ends.Close();
         return start is { } s && end is { } e && trim is { } t ? ends.Build(() => new EndAllowance(s, e, t)) : null;
+    }
+
+    private static (TrimCut? Cut, Length? Opening) Closing(JobObject job)
+    {
+        if (job.OptionalObject("closing") is not { } closing)
+        {
+            return (null, null);
+        }
+
+        string? cut = closing.OptionalWord("cut", "together", "one by one");
+        Length? opening = closing.OptionalLength("root opening", "2 mm", zero: true);
+        closing.Close();
+        return (cut is null ? null : cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening);
     }
 }

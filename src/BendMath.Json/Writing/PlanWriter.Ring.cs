@@ -17,16 +17,33 @@ internal sealed partial class PlanWriter
         json.WriteBoolean("serves", ring.Serves);
         Finished("free", ring.Free);
         Finished("heldFlat", ring.Flattened);
-        json.WriteStartObject("overYieldRange");
-        Range("insideDiameter", ring.Range.InsideDiameter);
-        Range("developedLength", ring.Range.DevelopedLength);
-        json.WriteString("note", ring.Range.Note);
-        json.WriteEndObject();
+        Bounds(ring.Range);
         Loaded(ring.Outcome.Formed!);
         Distortion(ring.Distortion);
         Layout(ring);
         Effort(ring);
         Check(ring.Check);
+        json.WriteEndObject();
+    }
+
+    private void Bounds(RingRange range)
+    {
+        json.WriteStartObject("bounds");
+        json.WriteString("whatDiffers", range.Scatter.ToString());
+        Range("insideDiameter", range.InsideDiameter);
+        Range("developedLength", range.DevelopedLength);
+        json.WriteStartArray("influences");
+        foreach (RingInfluence influence in range.Influences)
+        {
+            json.WriteStartObject();
+            json.WriteString("input", influence.Input);
+            Range("insideDiameter", influence.InsideDiameter);
+            json.WriteNumber("sharePercent", influence.Share.Percent);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteString("note", range.Note);
         json.WriteEndObject();
     }
 
@@ -137,6 +154,25 @@ internal sealed partial class PlanWriter
         json.WriteNumber("blankMassKilograms", ring.BlankMass.Kilograms);
         Number("piecesFromBar", ring.Bar?.Pieces);
         Millimeters("offcut", ring.Bar?.Offcut);
+        Closure(ring.Closure);
+        json.WriteEndObject();
+    }
+
+    private void Closure(RingClosure? closure)
+    {
+        if (closure is null)
+        {
+            json.WriteNull("closing");
+            return;
+        }
+
+        json.WriteStartObject("closing");
+        json.WriteString("cut", closure.Cut == TrimCut.Together ? "together" : "one by one");
+        Millimeters("rootOpening", closure.RootOpening);
+        Millimeters("gapAfterCut", closure.GapAfterCut);
+        Millimeters("firstCutMark", closure.FirstCutMark);
+        Millimeters("secondCutMark", closure.SecondCutMark);
+        Millimeters("diameterChange", closure.DiameterChange);
         json.WriteEndObject();
     }
 

@@ -12,6 +12,7 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Job(plan.Job);
         Model("model", plan.Model);
         Measured("usedRing", plan.UsedRing);
+        Sentences("fit", plan.Fit?.Sentences ?? []);
         json.WriteStartArray("corrections");
         foreach (DieCorrection correction in plan.Corrections)
         {
@@ -32,13 +33,16 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
 
         json.WriteEndArray();
         json.WriteStartArray("dies");
-        foreach (DieOutcome outcome in plan.Choice.Outcomes)
+        foreach (DieProspect prospect in plan.Advice.Prospects)
         {
-            Outcome(plan, outcome);
+            Prospect(plan, prospect);
         }
 
         json.WriteEndArray();
         DieToMake(plan);
+        Sentences("whatToChange", [.. plan.Advice.Changes.Select(change => change.Sentence)]);
+        json.WriteString("secondRing", plan.SecondRing?.Sentence);
+        json.WriteString("nextRing", plan.NextRing?.Sentence);
         Ring(plan.Ring);
         json.WriteStartArray("advisories");
         foreach (Advisory advisory in plan.Advisories)
@@ -97,6 +101,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Millimeters("end", job.Ends.End);
         Millimeters("trim", job.Ends.Trim);
         json.WriteEndObject();
+        json.WriteBoolean("tailsFromModel", job.TailsFromModel);
+        json.WriteNumber("quantity", job.Quantity);
         Millimeters("kerf", job.Kerf);
         Millimeters("barLength", job.BarLength);
         Millimeters("leverLength", job.LeverLength);
@@ -179,9 +185,10 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Outcome(RingPlan plan, DieOutcome outcome)
+    private void Prospect(RingPlan plan, DieProspect prospect)
     {
         DieChoice choice = plan.Choice;
+        DieOutcome outcome = prospect.Outcome;
         json.WriteStartObject();
         json.WriteString("name", outcome.Die.Name);
         Millimeters("stampedRadius", outcome.Die.StampedRadius);
@@ -192,12 +199,28 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteString("mate", outcome.Die.Mate?.ToString());
         json.WriteString("refusal", outcome.Refusal);
         Millimeters("radiusMinusWanted", outcome.Difference);
-        json.WriteBoolean("isBest", ReferenceEquals(outcome, choice.Best));
+        Number("chanceWithinTolerancePercent", prospect.Chance?.Percent);
+        json.WriteString("whyNoChance", prospect.Forecast.ChanceNote);
+        Range("insideDiameter", prospect.Forecast.Interval);
+        json.WriteString("intervalIs", prospect.Forecast.IntervalNote);
+        json.WriteString("risk", prospect.Risk is { } risk ? CamelCase(risk.ToString()) : null);
+        json.WriteBoolean("isBest", ReferenceEquals(prospect, plan.Advice.Best));
         json.WriteBoolean("isNextTighter", ReferenceEquals(outcome, choice.NextTighter));
         json.WriteBoolean("isNextWider", ReferenceEquals(outcome, choice.NextWider));
         Finished("free", outcome.Ring);
         Finished("heldFlat", outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null);
         json.WriteEndObject();
+    }
+
+    private void Sentences(string name, IReadOnlyList<string> sentences)
+    {
+        json.WriteStartArray(name);
+        foreach (string sentence in sentences)
+        {
+            json.WriteStringValue(sentence);
+        }
+
+        json.WriteEndArray();
     }
 
     private void Size(string name, BendRadius size)

@@ -6,7 +6,7 @@ namespace BendMath.Planning;
 /// <summary>What is doubtful about a plan as a whole, beside what its formed bar says of itself.</summary>
 internal static class PlanAdvisories
 {
-    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, IReadOnlyList<ExplanationAgreement> agreements)
+    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, RingFit? fit, IReadOnlyList<ExplanationAgreement> agreements)
     {
         if (ring is { Serves: false })
         {
@@ -26,7 +26,12 @@ internal static class PlanAdvisories
             yield return new("measured-ring-unused", "A measured ring is at hand but the job does not say how it should correct the model; the sizes are the uncorrected model's.", Sources.CommonPractice);
         }
 
-        if (agreements.FirstOrDefault(one => one.Kind == job.Correction) is { Agrees: false } used)
+        foreach (Advisory advisory in fit?.Advisories ?? [])
+        {
+            yield return advisory;
+        }
+
+        if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Correction) is { Agrees: false } used)
         {
             string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Explanation.Words(one.Kind))];
             yield return new("correction-disagrees", string.Format(
@@ -41,14 +46,14 @@ internal static class PlanAdvisories
             yield break;
         }
 
-        if (ring.Outcome.Formed!.Contact is { } contact && Math.Min(job.Ends.Start.Meters, job.Ends.End.Meters) < contact.StraightTail.Meters)
+        if (ring.Outcome.Formed!.Contact is { } contact && Math.Min(ring.Layout.Ends.Start.Meters, ring.Layout.Ends.End.Meters) < contact.StraightTail.Meters)
         {
             yield return new("short-ends", string.Format(
                 CultureInfo.InvariantCulture,
                 "The bender leaves about a half-span, {0:0.#} mm, straight at each end, where a support has no bar to push on, but the blank has {1:0.#} mm at its start and {2:0.#} mm at its end for that: the ring itself would have straight ends.",
                 contact.StraightTail.Millimeters,
-                job.Ends.Start.Millimeters,
-                job.Ends.End.Millimeters), Sources.FormingModels);
+                ring.Layout.Ends.Start.Millimeters,
+                ring.Layout.Ends.End.Millimeters), Sources.FormingModels);
         }
 
         if (ring.Effort is { IsWithinPullLimit: false, HandForce: { } pull, Drive.PullLimit: { } limit })

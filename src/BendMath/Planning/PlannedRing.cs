@@ -5,15 +5,16 @@ namespace BendMath;
 /// <summary>The plan on the best die, step by step. Immutable and thread-safe.</summary>
 public sealed class PlannedRing
 {
-    internal PlannedRing(RingJob job, FormingModel model, DieOutcome outcome)
+    internal PlannedRing(RingJob job, FormingModel model, DieProspect prospect)
     {
-        Outcome = outcome;
+        Prospect = prospect;
+        DieOutcome outcome = prospect.Outcome;
         FormedBend formed = outcome.Formed!;
         Free = outcome.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
         Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc.Turn, job.Scatter);
-        Distortion = DistortionReport.Of(formed.Loaded, job.Distortion);
-        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.Ends, job.Kerf);
+        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.TailsFromModel ? EndAllowance.For(formed, job.Ends.Trim) : job.Ends, job.Kerf);
+        Closure = job.TrimCut is null && job.RootOpening is null ? null : RingClosure.For(Layout, job.TrimCut ?? TrimCut.OneByOne, job.RootOpening ?? Length.Zero);
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.CutStyle);
         Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar, job.CutStyle) : null;
@@ -24,8 +25,11 @@ public sealed class PlannedRing
         Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc), job.CutStyle)), job.Arc);
     }
 
+    /// <summary>The die with the interval of its ring, the chance of the tolerance and the risk.</summary>
+    public DieProspect Prospect { get; }
+
     /// <summary>The die and what it leaves.</summary>
-    public DieOutcome Outcome { get; }
+    public DieOutcome Outcome => Prospect.Outcome;
 
     /// <summary>Whether the ring is within the tolerance of the job; if not, no die of the rack serves.</summary>
     public bool Serves { get; }
@@ -40,10 +44,13 @@ public sealed class PlannedRing
     public RingRange Range { get; }
 
     /// <summary>Distortion checks of the loaded bend.</summary>
-    public DistortionReport Distortion { get; }
+    public DistortionReport Distortion => Prospect.Distortion!;
 
     /// <summary>Developed and blank length and marks, for the free ring.</summary>
     public DevelopedLayout Layout { get; }
+
+    /// <summary>How a full ring is trimmed and closed; null when the job does not say.</summary>
+    public RingClosure? Closure { get; }
 
     /// <summary>Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring of equal angle.</summary>
     public Length? HandbookLength { get; }

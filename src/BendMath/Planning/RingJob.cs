@@ -10,6 +10,8 @@ public sealed class RingJob
 {
     private const int MostPieces = 100_000;
 
+    private const double LeastTolerance = 1e-6;
+
     /// <summary>Makes a job.</summary>
     /// <param name="name">What the shop calls it; not empty.</param>
     /// <param name="section">The bar in its orientation.</param>
@@ -32,8 +34,12 @@ public sealed class RingJob
     /// <param name="scatter">What may differ from ring to ring; null for the yield range of the material alone.</param>
     /// <param name="distortion">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
     /// <param name="quantity">How many of them, from 1 to 100,000.</param>
+    /// <param name="tailsFromModel">Whether the blank gets the straight ends the forming model leaves in place of those of <paramref name="ends"/>, whose trim stays.</param>
+    /// <param name="trimCut">How the ends of a full ring are cut; null when nobody says.</param>
+    /// <param name="rootOpening">Distance between the ends of a full ring when they are welded, zero or more; null when nobody says.</param>
+    /// <param name="measuringError">How well the shop measures a diameter, greater than zero; null for <see cref="UsualMeasuringError"/>.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty, a correction is asked for without a measured ring, or the cut style does not round up.</exception>
+    /// <exception cref="ArgumentException">The name is empty, a correction is asked for without a measured ring, the cut style does not round up, or an arc is to be trimmed or closed like a ring.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public RingJob(
         string name,
@@ -56,7 +62,11 @@ public sealed class RingJob
         Force? pullLimit = null,
         RingScatter? scatter = null,
         DistortionSettings? distortion = null,
-        int quantity = 1)
+        int quantity = 1,
+        bool tailsFromModel = false,
+        TrimCut? trimCut = null,
+        Length? rootOpening = null,
+        Length? measuringError = null)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Analysis = BendAnalysis.Of(section, material);
@@ -80,13 +90,22 @@ public sealed class RingJob
         IsToleranceGiven = tolerance is not null;
         Tolerance = Length.FromMeters(tolerance is { } accepted
             ? Guard.Positive(accepted, nameof(tolerance))
-            : 2 * wanted.Value.Meters * UsualTolerance.DecimalFractions);
+            : Math.Max(LeastTolerance, 2 * wanted.Value.Meters * UsualTolerance.DecimalFractions));
         CutStyle = cutStyle ?? LengthStyle.Millimeters(0, LengthRounding.Up);
         if (CutStyle.Rounding != LengthRounding.Up)
         {
             throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
         }
 
+        if (!arc.IsFullRing && (trimCut is not null || rootOpening is not null))
+        {
+            throw new ArgumentException($"arc must be a full ring where it is trimmed or closed like one, but is an {arc}.", nameof(arc));
+        }
+
+        TailsFromModel = tailsFromModel;
+        TrimCut = trimCut is { } cut ? Guard.Defined(cut, nameof(trimCut)) : null;
+        RootOpening = rootOpening is { } opening ? Length.FromMeters(Guard.NonNegative(opening, nameof(rootOpening))) : null;
+        MeasuringError = measuringError is { } error ? Length.FromMeters(Guard.Positive(error, nameof(measuringError))) : UsualMeasuringError;
         Scatter = scatter ?? new RingScatter(material.YieldRange);
         Distortion = distortion ?? DistortionSettings.Default;
         Quantity = quantity is >= 1 and <= MostPieces
@@ -99,8 +118,11 @@ public sealed class RingJob
         }
     }
 
-    /// <summary>The tolerance of a job that states none, as a share of the wanted diameter: 2 %. A setting, not a finding.</summary>
+    /// <summary>The tolerance of a job that states none, as a share of the wanted diameter: 2 %, but at least 0.001 mm. A setting, not a finding.</summary>
     public static Ratio UsualTolerance => Ratio.FromPercent(2);
+
+    /// <summary>How well a diameter is measured where the job says nothing: 1 mm. A setting, not a finding.</summary>
+    public static Length UsualMeasuringError => Length.FromMillimeters(1);
 
     /// <summary>What the shop calls it.</summary>
     public string Name { get; }
@@ -141,7 +163,7 @@ public sealed class RingJob
     /// <summary>Rings made before.</summary>
     public IReadOnlyList<MeasuredRing> MeasuredRings { get; }
 
-    /// <summary>The explanation by which a measured ring corrects the model, or null.</summary>
+    /// <summary>The explanation by which measured rings correct the model, or null; by a curvature ratio, several rings are fitted together.</summary>
     public ExplanationKind? Correction { get; }
 
     /// <summary>Difference in diameter, or in twice the radius of an arc, that is accepted.</summary>
@@ -161,6 +183,18 @@ public sealed class RingJob
 
     /// <summary>How many of them.</summary>
     public int Quantity { get; }
+
+    /// <summary>Whether the blank gets the straight ends the forming model leaves.</summary>
+    public bool TailsFromModel { get; }
+
+    /// <summary>How the ends of a full ring are cut, or null.</summary>
+    public TrimCut? TrimCut { get; }
+
+    /// <summary>Distance between the ends of a full ring when they are welded, or null.</summary>
+    public Length? RootOpening { get; }
+
+    /// <summary>How well the shop measures a diameter.</summary>
+    public Length MeasuringError { get; }
 
     /// <summary>Name, bar and wanted ring.</summary>
     public override string ToString() => $"{Name}: {Analysis.Section}, {Wanted}";

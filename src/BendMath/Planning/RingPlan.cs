@@ -8,16 +8,21 @@ namespace BendMath;
 /// </summary>
 public sealed class RingPlan
 {
-    private RingPlan(RingJob job, FormingModel model, MeasuredRing? used, IReadOnlyList<DieCorrection> corrections, DieChoice choice)
+    private SecondRing? _second;
+
+    private NextRing? _next;
+
+    private RingPlan(RingJob job, FormingModel model, RingFit? fit, MeasuredRing? used, IReadOnlyList<DieCorrection> corrections, DieAdvice advice)
     {
         Job = job;
         Model = model;
+        Fit = fit;
         UsedRing = used;
         Corrections = corrections;
-        Choice = choice;
-        Ring = choice.Best is { } best ? new PlannedRing(job, model, best) : null;
+        Advice = advice;
+        Ring = advice.Best is { } best ? new PlannedRing(job, model, best) : null;
         Agreements = ExplanationAgreement.Of(corrections);
-        Advisories = [.. PlanAdvisories.Of(job, Ring, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? []];
+        Advisories = [.. PlanAdvisories.Of(job, Ring, fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
     }
 
     /// <summary>The job.</summary>
@@ -26,8 +31,11 @@ public sealed class RingPlan
     /// <summary>The forming model behind every size in the plan, corrected where the job asks for it. Print it before any size.</summary>
     public FormingModel Model { get; }
 
-    /// <summary>The measured ring the model is corrected by, or null.</summary>
+    /// <summary>The measured ring the model is corrected by; null when there is none or several are fitted together.</summary>
     public MeasuredRing? UsedRing { get; }
+
+    /// <summary>The fit of several measured rings the model is corrected by, or null.</summary>
+    public RingFit? Fit { get; }
 
     /// <summary>What each measured ring would teach, explanation by explanation.</summary>
     public IReadOnlyList<DieCorrection> Corrections { get; }
@@ -35,8 +43,19 @@ public sealed class RingPlan
     /// <summary>Each kind of explanation held against all measured rings; empty when they are of fewer than two dies.</summary>
     public IReadOnlyList<ExplanationAgreement> Agreements { get; }
 
-    /// <summary>Every die against the wanted ring, judged as it comes off, free.</summary>
-    public DieChoice Choice { get; }
+    /// <summary>Which die to take, with chances where measured rings give them, and what to change; judged as the ring comes off, free.</summary>
+    public DieAdvice Advice { get; }
+
+    /// <summary>Every die against the wanted ring.</summary>
+    public DieChoice Choice => Advice.Choice;
+
+    /// <summary>On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one explanation that fits.</summary>
+    public SecondRing? SecondRing => _second ??= Agreements.Count == 0 && Corrections.Count > 0 && Corrections[Corrections.Count - 1].Explanations.Count(one => one.Fits) > 1
+        ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Rack, Job.MeasuringError)
+        : null;
+
+    /// <summary>Which test ring would narrow the interval of the wanted ring most; null unless several rings are fitted.</summary>
+    public NextRing? NextRing => _next ??= Fit is null ? null : NextRing.For(Fit, Job.Rack, Job.Wanted, Release.Free);
 
     /// <summary>The plan on the best die, or null when no die leaves a ring.</summary>
     public PlannedRing? Ring { get; }
@@ -52,9 +71,11 @@ public sealed class RingPlan
     {
         Guard.NotNull(job, nameof(job));
         DieCorrection[] corrections = [.. job.MeasuredRings.Select(ring => DieCorrection.Of(ring, job.Model, job.Setup))];
-        MeasuredRing? used = job.Correction is null ? null : Nearest(job);
-        FormingModel model = used is null ? job.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used)));
-        return new(job, model, used, [.. corrections], DieChoice.For(job.Rack, job.Analysis, job.Wanted, model, Release.Free));
+        RingFit? fit = job.Correction == ExplanationKind.CurvatureRatio && job.MeasuredRings.Count > 1 ? RingFit.Of(job.MeasuredRings, job.Analysis, job.Model) : null;
+        MeasuredRing? used = job.Correction is null || fit is not null ? null : Nearest(job);
+        FormingModel model = fit?.Model ?? (used is null ? job.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used))));
+        DieAdvice advice = DieAdvice.For(job.Rack, job.Analysis, job.Wanted, job.Tolerance, model, Release.Free, job.Distortion, job.Scatter);
+        return new(job, model, fit, used, [.. corrections], advice);
     }
 
     /// <summary>Job and best die.</summary>

@@ -52,6 +52,9 @@ internal static class ExampleValues
     private static readonly RingJob Job = new(
         "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
 
+    private static readonly PlanCuts PlannedCuts = PlanCuts.For([RingPlan.For(new RingJob(
+        "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2), barLength: Length.FromMeters(6)))], Length.Zero);
+
     private static readonly RingScatter Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
@@ -227,6 +230,7 @@ internal static class ExampleValues
         Plan,
         Plan.Ring,
         Plan.Ring.Check,
+        PlannedCuts,
         Scattering,
         new WorkingTerm("R", "loaded radius of the inside face", 240, "mm"),
         PlanWorkings.Of(Job, Plan.Ring)[1],
@@ -379,6 +383,8 @@ internal static class ExampleValues
         ["ClosedPair.Of.die"] = Paired,
         ["FormingModel.Form.die"] = Paired,
         ["RingRange.Of.die"] = Paired,
+        ["PlanCuts.PlansOf.group"] = PlannedCuts.List!.Groups[0],
+        ["PlanCuts.BarMassOf.group"] = PlannedCuts.List!.Groups[0],
         ["RingFit.Of.rings"] = new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
         ["RingSample.Of.die"] = Paired,
         ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),

@@ -23,7 +23,7 @@ public sealed class RingPlanJsonTests
         Assert.Equal(ring.Effort.HandForce!.Value.Newtons, planned.GetProperty("effort").GetProperty("handForceNewtons").GetDouble());
         Assert.Equal(JsonValueKind.Null, planned.GetProperty("effort").GetProperty("noseForceNewtons").ValueKind);
         Assert.Equal(ring.Check.Rise.Millimeters, planned.GetProperty("check").GetProperty("riseMillimeters").GetDouble());
-        Assert.Equal(ring.Range.InsideDiameter!.High.Millimeters, planned.GetProperty("overYieldRange").GetProperty("highestInsideDiameterMillimeters").GetDouble());
+        Assert.Equal(ring.Range.InsideDiameter!.High.Millimeters, planned.GetProperty("bounds").GetProperty("highestInsideDiameterMillimeters").GetDouble());
         Assert.Equal(2, root.GetProperty("dies").GetArrayLength());
         Assert.Equal(1, root.GetProperty("dies").EnumerateArray().Count(die => die.GetProperty("isBest").GetBoolean()));
         Assert.Equal(3, root.GetProperty("corrections")[0].GetProperty("explanations").GetArrayLength());
@@ -47,6 +47,18 @@ public sealed class RingPlanJsonTests
         Assert.Equal(text, writer.ToString());
         using JsonDocument all = JsonDocument.Parse(RingPlanJson.WriteAll([Plan, Plan]));
         Assert.Equal(2, all.RootElement.GetProperty("plans").GetArrayLength());
+        Assert.False(all.RootElement.TryGetProperty("cutList", out _));
+    }
+
+    [Fact]
+    public void One_cut_list_stands_beside_the_plans()
+    {
+        PlanCuts cuts = PlanCuts.For([Plan], UnitsNet.Length.Zero, TestContext.Current.CancellationToken);
+        using JsonDocument all = JsonDocument.Parse(RingPlanJson.WriteAll([Plan], cuts));
+        JsonElement group = Assert.Single(all.RootElement.GetProperty("cutList").GetProperty("groups").EnumerateArray());
+        Assert.Equal(cuts.List!.Groups[0].BarCount, group.GetProperty("bars").GetInt32());
+        Assert.Equal(Plan.Ring!.CutLength.Millimeters, group.GetProperty("patterns")[0].GetProperty("pieces")[0].GetProperty("lengthMillimeters").GetDouble());
+        Assert.True(group.GetProperty("isProven").GetBoolean());
     }
 
     [Fact]

@@ -60,7 +60,7 @@ public sealed class RingPlanTests
         MeasuredRing near = Measured("B", 240);
         RingPlan plan = RingPlan.For(new RingJob(
             "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
-            Length.Zero, measuredRings: [far, near], correction: ExplanationKind.CurvatureRatio));
+            Length.Zero, measuredRings: [far, near], correction: ExplanationKind.StampedFace));
         Assert.Same(near, plan.UsedRing);
         Assert.Equal(2, plan.Corrections.Count);
     }
@@ -72,7 +72,7 @@ public sealed class RingPlanTests
         MeasuredRing near = Measured("B", 240);
         RingPlan plan = RingPlan.For(new RingJob(
             "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
-            Length.Zero, measuredRings: [tighter, near], correction: ExplanationKind.CurvatureRatio));
+            Length.Zero, measuredRings: [tighter, near], correction: ExplanationKind.StampedFace));
         Assert.Same(near, plan.UsedRing);
     }
 
@@ -187,8 +187,56 @@ public sealed class RingPlanTests
     {
         MeasuredRing outside = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing inside = Measured("B", 242);
-        RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: ExplanationKind.CurvatureRatio));
+        RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: ExplanationKind.StampedFace));
         Assert.Same(inside, plan.UsedRing);
+    }
+
+    /// <summary>Several rings and a curvature ratio: the plan is that of their fit, with the interval and the chances the fit gives by itself.</summary>
+    [Fact]
+    public void Several_rings_are_fitted_together()
+    {
+        MeasuredRing[] rings = [Measured("A", 193), Measured("B", 243), Measured("B", 246), Measured("C", 291), Measured("D", 349)];
+        RingPlan plan = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.CurvatureRatio, tolerance: Length.FromMillimeters(10)));
+        RingFit fit = RingFit.Of(rings, Workshop.RimSteel, new WrapBending());
+        Assert.Equal(fit.Sentences, plan.Fit!.Sentences);
+        Assert.Null(plan.UsedRing);
+        Assert.Null(plan.SecondRing);
+        DieProspect best = plan.Ring!.Prospect;
+        RingForecast alone = fit.Forecast(best.Outcome.Die, Release.Free);
+        Assert.Equal(alone.Interval, best.Forecast.Interval);
+        Assert.Equal(alone.ChanceWithin(plan.Job.Wanted, plan.Job.Tolerance), best.Chance);
+        Assert.Equal(plan.Advice.Prospects.Max(one => one.Chance!.Value.Percent), best.Chance!.Value.Percent, 0.5);
+        Assert.Equal(NextRing.For(fit, Workshop.Rack, plan.Job.Wanted, Release.Free).Sentence, plan.NextRing!.Sentence);
+        Assert.Equal(rings.Length, plan.Model.Evidence.Count);
+    }
+
+    /// <summary>One ring that several explanations fit: the plan names the die whose ring would tell them apart.</summary>
+    [Fact]
+    public void One_ring_asks_for_a_second()
+    {
+        RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: ExplanationKind.CurvatureRatio));
+        Assert.Null(plan.Fit);
+        Assert.Null(plan.NextRing);
+        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, RingJob.UsualMeasuringError).Sentence, plan.SecondRing!.Sentence);
+        Assert.Null(RingPlan.For(Plain()).SecondRing);
+    }
+
+    /// <summary>Ends as the model leaves them, a ring cut and closed as the job says.</summary>
+    [Fact]
+    public void Ends_and_closing_are_those_of_their_parts()
+    {
+        RingJob job = new(
+            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, Pinching, ArcExtent.FullRing, new(Length.Zero, Length.Zero, Length.FromMillimeters(9)),
+            Length.FromMillimeters(2), tailsFromModel: true, trimCut: TrimCut.Together, rootOpening: Length.FromMillimeters(3));
+        PlannedRing ring = RingPlan.For(job).Ring!;
+        Assert.Equal(EndAllowance.For(ring.Outcome.Formed!, Length.FromMillimeters(9)), ring.Layout.Ends);
+        Assert.Equal(RingClosure.For(ring.Layout, TrimCut.Together, Length.FromMillimeters(3)).ToString(), ring.Closure!.ToString());
+        Assert.Contains(RingPlan.For(job).Advisories, advisory => advisory.Code == "welded-ring");
+        Assert.DoesNotContain(RingPlan.For(job).Advisories, advisory => advisory.Code == "short-ends");
+        Assert.Null(RingPlan.For(Plain()).Ring!.Closure);
+        Assert.Contains("must be a full ring", Assert.Throws<ArgumentException>("arc", () => new RingJob(
+            "hoop", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, Pinching, ArcExtent.Of(Angle.FromDegrees(90)), EndAllowance.None, Length.Zero,
+            trimCut: TrimCut.Together)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

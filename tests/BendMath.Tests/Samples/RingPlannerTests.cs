@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
@@ -184,7 +185,7 @@ public sealed class RingPlannerTests
         string words = Words(Jobs()[1]);
         FormedBend formed = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[1].Job).Ring!.Outcome.Formed!;
         Assert.Contains($"Set the stroke {LengthText.Format(formed.Contact!.Stroke, LengthStyle.Millimeters(2))} past", words, StringComparison.Ordinal);
-        Assert.Contains("three contacts then has a radius of 580.0 mm", words, StringComparison.Ordinal);
+        Assert.Contains("three contacts then has a radius of 590.0 mm", words, StringComparison.Ordinal);
         Assert.Contains("At the nose the bar touches the nose at one point", words, StringComparison.Ordinal);
         Assert.DoesNotContain("square to the end of a lever", words, StringComparison.Ordinal);
     }
@@ -226,7 +227,7 @@ public sealed class RingPlannerTests
     {
         string words = Words(Jobs()[1]);
         Assert.Contains("inside diameter 900.0 mm (radius 450.0 mm)", words, StringComparison.Ordinal);
-        Assert.Contains("Between the ends 912.5 mm", words, StringComparison.Ordinal);
+        Assert.Contains("Between the ends 897.9 mm", words, StringComparison.Ordinal);
         Assert.DoesNotContain("if the arc went on", words, StringComparison.Ordinal);
     }
 
@@ -269,11 +270,28 @@ public sealed class RingPlannerTests
         Assert.Single(Regex.Matches(screen, "Invented data"));
     }
 
+    /// <summary>One cut list of all jobs: its pieces are the blanks and quantities of the plans, and inches stand beside where the job is in inches.</summary>
+    [Fact]
+    public void Several_jobs_give_one_cut_list()
+    {
+        string markdown = Run(Planner.Good, "--markdown").Output;
+        string cutting = markdown[markdown.IndexOf("# Cutting", StringComparison.Ordinal)..];
+        foreach (RingJobEntry entry in RingJobFile.Read(Planner.Demo()).Jobs)
+        {
+            int pieces = Regex.Matches(cutting, $@"(?m)^\| (\d+) \| [^|]* \| (?:[^|]*\+ )?(\d+) × {Regex.Escape(entry.Job.Name)} ")
+                .Sum(row => int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture) * int.Parse(row.Groups[2].Value, CultureInfo.InvariantCulture));
+            Assert.Equal(entry.Job.Quantity, pieces);
+        }
+
+        Assert.Contains("(37.375 in)", cutting, StringComparison.Ordinal);
+        Assert.Contains("no list takes less", cutting, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Markdown_holds_what_the_details_hold()
     {
         string markdown = Run(Planner.Good, "--markdown").Output;
-        Assert.Equal(3, Regex.Count(markdown, "(?m)^# "));
+        Assert.Equal(4, Regex.Count(markdown, "(?m)^# "));
         Assert.Contains("| \\> | R240 | 240.0 | ", markdown, StringComparison.Ordinal);
         Assert.All(Caution.All, caution => Assert.Contains(caution.Text, markdown, StringComparison.Ordinal));
         string[] numbers = [.. Regex.Matches(Printed, @"\d+\.\d+").Select(found => found.Value).Distinct()];
@@ -324,7 +342,7 @@ public sealed class RingPlannerTests
     private static string[] Jobs()
     {
         string[] names = [.. RingJobFile.Read(Planner.Demo()).Jobs.Select(entry => entry.Job.Name)];
-        int[] starts = [.. names.Select(name => Printed.IndexOf($"{name}\n===", StringComparison.Ordinal)), Printed.Length];
+        int[] starts = [.. names.Select(name => Printed.IndexOf($"{name}\n===", StringComparison.Ordinal)), Printed.IndexOf("Cutting\n===", StringComparison.Ordinal)];
         return [.. names.Select((_, index) => Printed[starts[index]..starts[index + 1]])];
     }
 
