@@ -1,0 +1,83 @@
+using UnitsNet;
+
+namespace BendMath.Tests.Documentation;
+
+/// <summary>The code of the page on plans, compiled and run. What the page prints is what the code gives. Invented data.</summary>
+public sealed class PlanningSnippets
+{
+    private static readonly EqualAngle Rim = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+
+    private static readonly BarMaterial Steel = new(
+        "mild steel",
+        new LinearHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(280), Pressure.FromMegapascals(1000)),
+        Density.FromKilogramsPerCubicMeter(7850),
+        yieldRange: new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355)));
+
+    private static readonly Die Die = new("R240", Length.FromMillimeters(240), StampedFace.InsideOfBar);
+
+    private readonly List<string> _printed = [];
+
+#pragma warning disable xUnit1051 // the page shows the calls without a token
+    [Fact]
+    public void Ranges()
+    {
+        #region ranges
+        var bending = BendAnalysis.Of(Rim.FlangeOut, Steel);
+        var scatter = new RingScatter(Steel.YieldRange, MillTolerance.En10056(Rim));
+        var bounds = RingRange.Of(new WrapBending(), bending, Die, Release.Free, Angle.FromDegrees(360), scatter);
+        WriteLine($"bounds {bounds.InsideDiameter!.Low.Millimeters:F1} to {bounds.InsideDiameter.High.Millimeters:F1} mm");
+        foreach (var influence in bounds.Influences)
+        {
+            WriteLine($"{influence.Input} {influence.Share.Percent:F0} % of the spread");
+        }
+
+        var rings = RingSample.Of(new WrapBending(), bending, Die, Release.Free, Angle.FromDegrees(360), scatter, count: 2000, seed: 1);
+        var low = rings.InsideDiameterBelow(Ratio.FromPercent(5));
+        var high = rings.InsideDiameterBelow(Ratio.FromPercent(95));
+        WriteLine($"90 of 100 rings between {low.Millimeters:F1} and {high.Millimeters:F1} mm");
+        var chance = rings.ChanceWithin(BendRadius.InsideDiameter(Length.FromMillimeters(495)), tolerance: Length.FromMillimeters(5));
+        WriteLine($"within 5 mm of 495 mm in {chance.Percent:F0} of 100 rings");
+        #endregion
+        Promised("ranges");
+    }
+
+    [Fact]
+    public void Workings()
+    {
+        #region workings
+        var loaded = BendAnalysis.Of(Rim.FlangeOut, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+        foreach (var working in PlanWorkings.Of(loaded).Take(3))
+        {
+            WriteLine($"{working}");
+        }
+        #endregion
+        Promised("workings");
+    }
+
+    [Fact]
+    public void Cut_list()
+    {
+        RingPlan[] plans = [.. RingJobFile.Read(Json.JobTexts.Sound).Jobs.Select(entry => RingPlan.For(entry.Job))];
+        #region cut-list
+        var cuts = PlanCuts.For(plans, leastUsefulOffcut: Length.FromMillimeters(300));
+        foreach (var group in cuts.List!.Groups)
+        {
+            Console.WriteLine($"{group.BarCount} bars of {group.Name}, {cuts.BarMassOf(group).Kilograms:F1} kg");
+        }
+        #endregion
+        Assert.Equal(plans.Length, cuts.Plans.Count);
+    }
+#pragma warning restore xUnit1051
+
+    private void WriteLine(FormattableString line) => _printed.Add(FormattableString.Invariant(line));
+
+    private void Promised(string region)
+    {
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "concepts", "planning.md")).ReplaceLineEndings("\n");
+        int start = page.IndexOf("PlanningSnippets.cs#" + region, StringComparison.Ordinal);
+        Assert.True(start > 0, $"the page must show {region}");
+        int text = page.IndexOf("```text\n", start, StringComparison.Ordinal) + "```text\n".Length;
+        string[] shown = page[text..page.IndexOf("\n```", text, StringComparison.Ordinal)].Split('\n');
+        Assert.True(shown.SequenceEqual(_printed), $"the page must print below {region}:\n{string.Join("\n", _printed)}");
+    }
+}
