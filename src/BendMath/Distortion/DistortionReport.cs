@@ -80,5 +80,10 @@ public sealed class DistortionReport
         {
             yield return "legs and walls: nobody said which parts of the outline stand out or are thin";
         }
+
+        if (FlatWall.Of(section) is not null)
+        {
+            yield return "side walls of the tube: whether those in the plane of the ring bulge";
+        }
     }
 }

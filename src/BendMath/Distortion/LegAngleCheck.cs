@@ -9,7 +9,7 @@ namespace BendMath;
 /// backed. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; turn of the leg at most atan(|e|·R/b), e the strain of its middle; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
 /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
@@ -27,15 +27,19 @@ public static class LegAngleCheck
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
-    /// <summary>The largest angle a leg along the axis of the ring can turn by: at it, its free edge has moved to where it is neither stretched nor compressed. Null when there is no such leg.</summary>
+    /// <summary>
+    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn to expect, and no bound, for the rest of the leg pushes on. Null when there is no such
+    /// leg, or it is too short for its edge to get there.
+    /// </summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
     /// <remarks>
-    /// Equation: atan(|e|·R/b), e strain and R radius of the middle of the leg, b its width from the middle of the other leg.
-    /// Range: any bend held flat; an upper bound, not what it will do.
+    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from the middle of the other leg.
+    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
     /// Source: <see cref="Sources.DistortionChecks"/>
     /// </remarks>
-    public static Angle? LargestTurn(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg ? Angle.FromRadians(Turn(loaded, leg)) : null;
+    public static Angle? TurnThatRelievesEdge(LoadedBend loaded) =>
+        Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg && Turn(loaded, leg) is { } radians ? Angle.FromRadians(radians) : null;
 
     /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
     /// <param name="ratio">b²/(R·t), zero or more.</param>
@@ -84,10 +88,8 @@ public static class LegAngleCheck
             ratio,
             100 * Part(ratio),
             level == RiskLevel.Low ? settings.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
-                : string.Format(
-                    CultureInfo.InvariantCulture,
-                    settings.AxialLeg == LegBacking.Free ? " Not backed, it curls: the angle of the bar changes, by at most {0:0.#}°." : " Nobody says whether it is backed from that side. If not, it curls: the angle of the bar changes, by at most {0:0.#}°.",
-                    Turn(loaded, leg) * 180 / Math.PI));
+                : (settings.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
+                    + (Turn(loaded, leg) is { } turn ? string.Format(CultureInfo.InvariantCulture, ": turned by {0:0.#}° its edge bears nothing, and it may go further.", turn * 180 / Math.PI) : "."));
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
@@ -100,10 +102,10 @@ public static class LegAngleCheck
     private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands
         .Where(leg => leg.FreeEdge == FreeEdge.Side).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
 
-    private static double Turn(LoadedBend loaded, Outstand leg)
+    private static double? Turn(LoadedBend loaded, Outstand leg)
     {
-        double middle = LevelOf(loaded, leg.Thickness.Meters);
-        return Math.Atan(Math.Abs(loaded.Strain(middle)) * (loaded.State.InsideRadius + middle) / Width(leg));
+        double sine = Math.Abs(loaded.State.NeutralAxis - LevelOf(loaded, leg.Thickness.Meters)) / Width(leg);
+        return sine <= 1 ? Math.Asin(sine) : null;
     }
 
     private static double Width(Outstand leg) => leg.Length.Meters - leg.Thickness.Meters / 2;

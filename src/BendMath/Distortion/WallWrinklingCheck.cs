@@ -66,7 +66,7 @@ public static class WallWrinklingCheck
         ]);
     }
 
-    /// <summary>The strain that is its own critical one: between what a plate without hardening and an elastic one bear, 3 and 4 times (π²/9)(t/b)²; the factor falls as the strain grows, so there is one.</summary>
+    /// <summary>The strain that is its own critical one: between what a plate without hardening and an elastic one bear, 3 and 4 times (π²/9)(t/b)². A law whose stiffness comes back, as after a yield plateau, may have more than one; the lower end is tried first.</summary>
     private static double Critical(StressStrainLaw law, FlatWall wall)
     {
         double unit = Math.PI * Math.PI / 9 * (wall.Thickness / wall.Width) * (wall.Thickness / wall.Width);

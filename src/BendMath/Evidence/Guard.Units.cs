@@ -55,6 +55,10 @@ internal static partial class Guard
     {
         DensityUnit.KilogramPerCubicMeter => value.Value,
         DensityUnit.GramPerCubicCentimeter => value.Value * 1e3,
+
+        // From their definitions: the factors of UnitsNet have six and eight digits only.
+        DensityUnit.PoundPerCubicInch => value.Value * (0.45359237 / (0.0254 * 0.0254 * 0.0254)),
+        DensityUnit.PoundPerCubicFoot => value.Value * (0.45359237 / (0.3048 * 0.3048 * 0.3048)),
         var unit when DefinedUnits.OfDensity((int)unit) => Convert(value, name, static quantity => quantity.KilogramsPerCubicMeter),
         var unit => throw UnknownUnit(name, nameof(DensityUnit), (int)unit),
     };

@@ -261,7 +261,7 @@ public static class Sources
     /// <summary>What measured rings teach, derived in this library's documentation (concepts/learning).</summary>
     public static Source LearningFromRings { get; } = new("bendmath-learning", "BendMath documentation, Learning from measured rings", SourceKind.Derived);
 
-    /// <summary>All sources, in the order of this file.</summary>
+    /// <summary>All sources, each once.</summary>
     public static IReadOnlyList<Source> All { get; } =
     [
         CommonPractice, Setting, Given, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings,
@@ -270,8 +270,7 @@ public static class Sources
         AstmA513FromMemory, SaeJ1397, En10025, AstmA240, AstmA276, AstmB221,
         AstmB16, AstmB265, CallisterMetals, CallisterMetalsFromMemory, CallisterElastic, CallisterHardening,
         KalpakjianSchmid, ShigleyA22, AiscElastic, En1993Elastic, BrassRodData,
-
-        CurvedBars, CurvedBarFactors, CurvedBarRadialStress, MachinerysHandbookSheetBends, Groover, Din6935,
+        CurvedBars, CurvedBarFactors, CurvedBarRadialStress, PlaneStrainBending, MachinerysHandbookSheetBends, Groover, Din6935,
         En10219, En10210, AiscShapes,
         TimoshenkoGoodier10, TimoshenkoStrength2, ElDarwishJohnston1965, BlueBookAngles, DesignGuide9,
         En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
@@ -279,7 +278,6 @@ public static class Sources
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
         TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks, Dies, UnloadingModulus,
-        ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks,
         GilmoreGomory, Gum, Iso14253, CircleFitting,
         WeisbergRegression, LearningFromRings,
     ];

@@ -1,8 +1,8 @@
 namespace BendMath.Forming;
 
 /// <summary>
-/// The least and greatest answer over a box of inputs. Every corner is tried; then one input after the other is moved over its range, from the best point so far, until nothing improves. An input
-/// to which the answer is monotone has its extremes at the corners already.
+/// The least and greatest answer over a box of inputs. Every corner is tried; where the answer may turn over the first input, each corner of the others gets its best value of that one; then one input after the
+/// other is moved over its range, from the best point so far, until nothing improves. An input to which the answer is monotone has its extremes at the corners already.
 /// </summary>
 internal sealed class RingExtremes
 {
@@ -58,9 +58,7 @@ internal sealed class RingExtremes
 
     private double Greatest(Func<RingReply, double> value)
     {
-        (double[] at, RingReply reply) = _tried.OrderByDescending(one => value(one.Reply)).First();
-        double best = value(reply);
-        at = [.. at];
+        (double[] at, double best) = Start(value);
         bool improved;
         do
         {
@@ -83,6 +81,43 @@ internal sealed class RingExtremes
         while (improved && Refusal is null);
 
         return best;
+    }
+
+    /// <summary>Two inputs may turn the answer together: which corner is best with the first input at an end says little of which is best in between.</summary>
+    private (double[] At, double Value) Start(Func<RingReply, double> value)
+    {
+        (double[] at, RingReply reply) = _tried.OrderByDescending(one => value(one.Reply)).First();
+        double[] start = [.. at];
+        double best = value(reply);
+        if (_response.Inputs.Length < 2 || _response.Inputs[0].IsMonotone)
+        {
+            return (start, best);
+        }
+
+        foreach ((double[] corner, RingReply _) in _tried.Where(one => one.At[0] == _response.Inputs[0].Low && HasMonotoneOf(one.At, at)).ToArray())
+        {
+            (double place, double found) = Along(corner, 0, value, double.NegativeInfinity);
+            if (Refusal is null && found > best)
+            {
+                start = [.. corner];
+                (start[0], best) = (place, found);
+            }
+        }
+
+        return (start, best);
+    }
+
+    private bool HasMonotoneOf(double[] one, double[] other)
+    {
+        for (int i = 0; i < one.Length; i++)
+        {
+            if (_response.Inputs[i].IsMonotone && one[i] != other[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The best place along one input: the best of a scan, then a golden section between its neighbors.</summary>

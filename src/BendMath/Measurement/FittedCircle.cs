@@ -160,9 +160,9 @@ public sealed class FittedCircle
         {
             yield return new("short-arc", string.Format(
                 CultureInfo.InvariantCulture,
-                "The points cover {0:0.#}° of the circle. An error of a point moves the radius by about {1:0} times as much: measure over more of the ring.",
+                "The points cover {0:0.#}° of the circle. An error of the point in the middle moves the radius by about {1:0.#} times as much: measure over more of the ring.",
                 CoveredArc.Degrees,
-                1 / (1 - Math.Cos(_covered / 2))), Sources.Definition);
+                Math.Cos(_covered / 2) / (1 - Math.Cos(_covered / 2))), Sources.Definition);
         }
 
         if (_fit.Errors?.Radius > 0.1 * _fit.Radius)

@@ -24,6 +24,11 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
             yield return working;
         }
 
+        foreach (Working working in Work(moment))
+        {
+            yield return working;
+        }
+
         if (ring.Effort.HoldDownMoment.NewtonMeters > 0)
         {
             WorkingTerm held = units.Of("M_h", "size of the hold-down moment", ring.Effort.HoldDownMoment);
@@ -31,6 +36,30 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
             yield return new(
                 "couple of the hold-down along the bar", "m_h", "κ·M_h", [curvature, held], units.In(ring.Effort.HoldDownCouplePerLength), $"{units.Moment} per {units.Length}", Sources.Mechanics);
         }
+    }
+
+    private IEnumerable<Working> Work(WorkingTerm moment)
+    {
+        string perLength = $"{units.Energy} per {units.Length}";
+        LoadedBend loaded = ring.Outcome.Formed!.Loaded;
+        WorkingTerm work = new("w", "work to bend a unit of length", units.In(ring.Effort.WorkPerLength), perLength);
+        WorkingTerm length = units.Of("L_0", "length of straight bar that becomes the arc", ring.Layout.DevelopedLength);
+        yield return new(work.Meaning, work.Symbol, "∫M_b dκ from straight to this state", [units.Of("κ", "loaded curvature", loaded.Curvature)], work.Value, work.Unit, Sources.Dies, isSearched: true);
+        yield return new("work to bend the arc", "W", "w·L_0", [work, length], units.In(ring.Work), units.Energy, Sources.Dies);
+
+        ReciprocalLength inPlane = ring.Free.Curvature * Math.Cos(ring.Free.DishAngle.Radians);
+        WorkingTerm spring = units.Of("Δκ", "curvature lost on release", loaded.Curvature - inPlane);
+        WorkingTerm aside = units.Of("Δκ_r", "curvature lost about the radial axis", ring.Free.Curvature * -Math.Sin(ring.Free.DishAngle.Radians));
+        WorkingTerm held = units.Of("M_r", "hold-down moment", loaded.HoldDownMoment);
+        bool dished = ring.Effort.HoldDownMoment.NewtonMeters > 0;
+        yield return new(
+            "what springs back of a unit of length",
+            "u",
+            dished ? "(M_b·Δκ + M_r·Δκ_r)/2" : "M_b·Δκ/2",
+            dished ? [moment, spring, held, aside] : [moment, spring],
+            units.In(ring.Effort.StoredEnergyPerLength),
+            perLength,
+            Sources.Dies);
     }
 
     private IEnumerable<Working> Pull(ThreePointContact? contact, WorkingTerm moment)
@@ -45,5 +74,10 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
         yield return contact is not null
             ? new("pull of the hand", "F", "F_n/G", [new("F_n", "force of the nose", units.In(contact.NoseForce), units.Force), advantage], units.In(hand), units.Force, Sources.Definition)
             : new("pull at the lever", "F", "M_b/(l·G)", [moment, units.Of("l", "length of the lever", effort.Drive.LeverLength!.Value), advantage], units.In(hand), units.Force, Sources.Definition);
+        if (contact is null && effort.Drive.PullLimit is { } limit && effort.LeverLengthAtLimit is { } lever)
+        {
+            WorkingTerm most = new("F_l", "limit of the pull", units.In(limit), units.Force);
+            yield return new("lever at which the pull is at its limit", "l_l", "M_b/(F_l·G)", [moment, most, advantage], units.In(lever), units.Length, Sources.Definition);
+        }
     }
 }

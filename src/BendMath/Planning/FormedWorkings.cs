@@ -17,6 +17,13 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
                 units.In(contact.ThreeContactRadius),
                 units.Length,
                 Sources.FormingModels);
+            if (formed.CurvatureRatio == 1)
+            {
+                yield return Loaded(
+                    loaded,
+                    contact.WrapsNose ? "the bar lies down on the nose" : "the bar, bent by its own moments, passes all three contacts",
+                    [units.Of("a", "half-span", setup.HalfSpan), units.Of("δ", "stroke", contact.Stroke)]);
+            }
         }
         else if (formed is { Contact: null, CurvatureRatio: 1 })
         {
@@ -30,7 +37,15 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
                 units.Length,
                 Sources.FormingModels);
         }
+
+        if (formed.CurvatureRatio != 1)
+        {
+            yield return Loaded(loaded, "the ring let go is q times as curved as the model alone says", [new("q", "ratio of curvature the measured rings tell", formed.CurvatureRatio, string.Empty)]);
+        }
     }
+
+    private Working Loaded(LoadedBend loaded, string condition, WorkingTerm[] terms) =>
+        new("loaded radius of the inside face", "R", condition, terms, units.In(loaded.InsideRadius), units.Length, Sources.FormingModels, isSearched: true);
 
     private static ThreePointSetup? HalfSpan(FormingModel model) => model switch
     {

@@ -10,16 +10,23 @@ internal sealed class LayoutWorkings(RingJob job, PlannedRing ring, WorkingUnits
         WorkingTerm curvature = units.Of("κ_t", "curvature of the finished ring", ring.Free.Curvature);
         WorkingTerm developed = units.Of("L_0", "length of straight bar that becomes the arc", layout.DevelopedLength);
         WorkingTerm blank = units.Of("L", "blank", layout.BlankLength);
+        WorkingTerm start = units.Of("s", "start", layout.Ends.Start);
         WorkingTerm cut = units.Of("L_c", "blank as it is cut", ring.CutLength);
         yield return new("length of straight bar that becomes the arc", "L_0", "θ·π/180/κ_t", [turn, curvature], developed.Value, developed.Unit, Sources.Mechanics);
         yield return new(
             "blank",
             "L",
             "L_0 + s + e + t",
-            [developed, units.Of("s", "start", layout.Ends.Start), units.Of("e", "end", layout.Ends.End), units.Of("t", "trim", layout.Ends.Trim)],
+            [developed, start, units.Of("e", "end", layout.Ends.End), units.Of("t", "trim", layout.Ends.Trim)],
             blank.Value,
             blank.Unit,
             Sources.Definition);
+        yield return new("second mark, from the start of the blank", "m_2", "s + L_0", [start, developed], units.In(layout.ArcEndMark), units.Length, Sources.Definition);
+        foreach (Working working in Handbook())
+        {
+            yield return working;
+        }
+
         yield return new("blank as it is cut", "L_c", "q·ceil(L/q)", [blank, units.Of("q", "smallest step of the rule", job.CutStyle.Step)], cut.Value, cut.Unit, Sources.Definition);
         if (ring.Bar is { } bar)
         {
@@ -39,6 +46,25 @@ internal sealed class LayoutWorkings(RingJob job, PlannedRing ring, WorkingUnits
         }
     }
 
+    private IEnumerable<Working> Handbook()
+    {
+        if (ring.HandbookLength is not { } length || ring.Layout.Section.Features.EqualLegs is not { } leg)
+        {
+            yield break;
+        }
+
+        bool flangeOut = leg.FreeEdge == FreeEdge.Outside;
+        WorkingTerm heel = flangeOut ? units.Of("D_i", "finished inside diameter", ring.Free.InsideDiameter) : units.Of("D_o", "finished outside diameter", ring.Free.OutsideDiameter);
+        yield return new(
+            "the ring by the handbook rule",
+            "L_h",
+            flangeOut ? "π·(D_i + b/3 + t_b)" : "π·(D_o - b/3 - t_b)",
+            [heel, units.Of("b", "length of a leg", leg.Length), units.Of("t_b", "thickness of a leg", leg.Thickness)],
+            units.In(length),
+            units.Length,
+            Sources.MachinerysHandbookAngleRings);
+    }
+
     private IEnumerable<Working> Checks(WorkingTerm turn)
     {
         RingCheck check = ring.Check;
@@ -54,6 +80,9 @@ internal sealed class LayoutWorkings(RingJob job, PlannedRing ring, WorkingUnits
                 "tape around the outside", "C_o", "π·D_o", [units.Of("D_o", "finished outside diameter", check.OutsideDiameter)], units.In(check.TapeAroundOutside), units.Length, Sources.Definition);
         }
 
-        yield return new("rise over the chord", "f", "R_i - √(R_i² - c²/4)", [inside, chord], units.In(check.Rise), units.Length, Sources.Definition);
+        WorkingTerm rise = units.Of("f", "rise over the chord", check.Rise);
+        yield return new(rise.Meaning, rise.Symbol, "R_i - √(R_i² - c²/4)", [inside, chord], rise.Value, rise.Unit, Sources.Definition);
+        yield return new(
+            "less rise when it is 1 % too wide", "f_1", "f - c²/(4·(1.01·R_i + √((1.01·R_i)² - c²/4)))", [rise, inside, chord], -units.In(check.RiseChangePerPercent), units.Length, Sources.Definition);
     }
 }

@@ -22,6 +22,7 @@ public static class PlanWorkings
         [
             .. new FormedWorkings(ring.Outcome, units).All(),
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
+            .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Flattened, units).Flat(),
             .. new LayoutWorkings(job, ring, units).All(),
             .. new EffortWorkings(ring, units).All(),
         ];

@@ -66,6 +66,35 @@ internal sealed class ReleasedWorkings(LoadedBend loaded, FinishedRing ring, Wor
         yield return new("finished outside diameter", "D_o", "2·R_o", [outside], units.In(ring.OutsideDiameter), units.Length, Sources.Definition);
     }
 
+    /// <summary>The same bar pressed flat, where that is another ring: only the moment in the plane springs back.</summary>
+    public IEnumerable<Working> Flat()
+    {
+        if (loaded.HoldDownMoment.NewtonMeters == 0 || Math.Abs(loaded.Release(Release.Free).Ring.DishAngle.Radians) <= 1e-12)
+        {
+            yield break;
+        }
+
+        WorkingTerm curvature = units.Of("κ", "loaded curvature", loaded.Curvature);
+        WorkingTerm axis = units.Of("y_n", "neutral axis from the inside face", loaded.NeutralAxisFromInside);
+        WorkingTerm centroid = units.Of("y_c", "centroid from the inside face", _section.CentroidFromInside);
+        WorkingTerm kept = units.Of("κ_p", "curvature of the ring pressed flat", ring.Curvature);
+        yield return new(
+            kept.Meaning,
+            kept.Symbol,
+            "κ - M_b/(E·I_b)",
+            [
+                curvature,
+                units.Of("M_b", "bending moment", loaded.BendingMoment),
+                units.Of("E", Unloading(), loaded.Analysis.Law.ElasticModulus * loaded.Analysis.Material.UnloadingShare.DecimalFractions),
+                units.Of("I_b", "second moment about the bending axis", _section.SecondMomentAboutBendingAxis),
+            ],
+            kept.Value,
+            kept.Unit,
+            Sources.Mechanics);
+        yield return new(
+            "inside diameter, pressed flat", "D_p", "2·(1 - κ·y_n + (κ - κ_p)·y_c)/κ_p", [curvature, axis, kept, centroid], units.In(ring.InsideDiameter), units.Length, Sources.Mechanics);
+    }
+
     private string Unloading() => loaded.Analysis.Material.UnloadingShare.DecimalFractions == 1 ? "elastic modulus" : "elastic modulus on release";
 
     private static Working Searched(string name, WorkingTerm result, string condition, WorkingTerm[] terms) =>

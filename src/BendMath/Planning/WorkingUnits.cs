@@ -13,6 +13,8 @@ internal sealed class WorkingUnits(bool inches)
 
     public string Force => inches ? "lbf" : "N";
 
+    public string Energy => inches ? "in·lbf" : "N·mm";
+
     public string Mass => inches ? "lb" : "kg";
 
     private string Second => inches ? "in⁴" : "mm⁴";
@@ -40,6 +42,8 @@ internal sealed class WorkingUnits(bool inches)
     public double In(ReciprocalLength value) => inches ? value.InverseInches : value.InverseMillimeters;
 
     public double In(Torque value) => inches ? value.PoundForceInches : value.NewtonMillimeters;
+
+    public double In(Energy value) => In(Torque.FromNewtonMeters(value.Joules));
 
     public double In(Force value) => inches ? value.PoundsForce : value.Newtons;
 

@@ -53,6 +53,28 @@ public sealed class PlanWorkingsTests
         Assert.All(workings, working => Assert.Equal(working.Terms.Count, working.Terms.Select(term => term.Symbol).Distinct().Count()));
     }
 
+    /// <summary>What the sheet prints besides the ring: both rings, marks, handbook rule, work, what springs back, the lever at the limit, where the radius comes from.</summary>
+    [Theory]
+    [InlineData(0, "R κ_p D_p m_2 L_h w W u l_l f_1")]
+    [InlineData(1, "R_3 R m_2 w W u f_1")]
+    [InlineData(2, "R κ_p D_p m_2 L_h w W u f_1")]
+    public void What_is_printed_has_a_working(int job, string symbols) =>
+        Assert.Empty(symbols.Split(' ').Except(Workings(job, false).Select(working => working.Symbol)));
+
+    /// <summary>Joules and joules per meter in both systems: N·mm and inch-pounds, each from the definition of its unit.</summary>
+    [Theory]
+    [InlineData(false, 1e3, 1)]
+    [InlineData(true, 1 / (0.45359237 * 9.80665 * 0.0254), 1 / (0.45359237 * 9.80665))]
+    public void Work_is_in_the_units_of_the_sheet(bool inches, double ofEnergy, double ofEnergyPerLength)
+    {
+        RingJob planned = RingJobFile.Read(Planner.Demo()).Jobs[0].Job;
+        PlannedRing ring = RingPlan.For(planned).Ring!;
+        Dictionary<string, double> values = PlanWorkings.Of(planned, ring, inches).ToDictionary(working => working.Symbol, working => working.Value);
+        Near.Relative(ring.Work.Joules * ofEnergy, values["W"], 1e-12);
+        Near.Relative(ring.Effort.StoredEnergyPerLength.Newtons * ofEnergyPerLength, values["u"], 1e-12);
+        Near.Relative(ring.Flattened.InsideDiameter.Meters / (inches ? 0.0254 : 0.001), values["D_p"], 1e-12);
+    }
+
     [Fact]
     public void A_working_prints_as_a_student_would_write_it()
     {
@@ -80,6 +102,7 @@ public sealed class PlanWorkingsTests
         // The radius is a small difference of numbers near one over a curvature; what is left of a bar one of two long lengths.
         "r" => working.Terms.Max(term => term.Value),
         "f" => working.Terms.Max(term => term.Value),
+        "f_1" => working.Terms.Single(term => term.Symbol == "f").Value,
         "Δκ" or "Δκ_r" or "κ_f" or "β" => Math.Abs(working.Value) * 10,
         _ => 0,
     };
