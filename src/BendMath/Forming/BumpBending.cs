@@ -44,10 +44,10 @@ public sealed class BumpBending : FormingModel
         }
     }
 
-    private BumpBending(BumpBending model, double extra)
+    private BumpBending(BumpBending model, ThreePointSetup setup, double extra)
         : base(model.Evidence)
     {
-        Setup = model.Setup;
+        Setup = setup;
         _feed = model._feed;
         _extra = model._extra + extra;
     }
@@ -72,7 +72,10 @@ public sealed class BumpBending : FormingModel
 
     internal override bool IsMonotone => false;
 
-    internal override FormingModel? WithExtraStroke(double meters) => new BumpBending(this, meters);
+    internal override FormingModel? WithExtraStroke(double meters) => new BumpBending(this, Setup, meters);
+
+    /// <summary>The model with a die in the bender: a die that has a nose of its own brings it along.</summary>
+    internal BumpBending With(Die die) => new(this, Setup.With(die), 0);
 
     /// <summary>The bar far from its ends after equal bumps of a stroke.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -151,7 +154,7 @@ public sealed class BumpBending : FormingModel
     {
         if (die.NoseRadius is { } own && own.Meters != Setup.Nose)
         {
-            return new BumpBending(Setup.With(die), Feed).Try(analysis, die);
+            return With(die).Try(analysis, die);
         }
 
         double radius = die.InsideFace(analysis.Section, die.Face);

@@ -69,7 +69,7 @@ internal sealed class BumpShape(MomentEnvelope bar, double centroid, double heig
         double end = turn > FullTurn ? WhereTurned(from, most, FullTurn) : most;
         double turned = Math.Min(turn, FullTurn);
         OutlinePoint gap = Chord(from, end);
-        return new(from, end, turned, Math.Sqrt(gap.Right * gap.Right + gap.Up * gap.Up), most - end, turn < FullTurn && mean > 0 ? (FullTurn - turn) / mean : 0);
+        return new(from, end, turned, Math.Sqrt(gap.Right * gap.Right + gap.Up * gap.Up), most - end, turn >= FullTurn ? 0 : mean > 0 ? (FullTurn - turn) / mean : null);
     }
 
     public OutlinePoint[] Points(RadiusReference line, int count)

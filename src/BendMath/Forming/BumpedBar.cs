@@ -184,9 +184,9 @@ public sealed class BumpedBar
     /// <summary>Bumps and mean radius.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
-        IsStraight ? "{0} after {1} bumps: straight" : "{0} after {1} bumps: mean radius {2:0.##} mm where it keeps its length",
+        IsStraight ? "{0} after {1}: straight" : "{0} after {1}: mean radius {2:0.##} mm where it keeps its length",
         Analysis.Section,
-        Outcomes.Count,
+        Counted.Text(Outcomes.Count, "bump"),
         1e3 / _mean);
 
     internal static BumpedBar Straight(BumpBending model, BendAnalysis analysis, BumpEquilibrium equilibrium, double length) =>

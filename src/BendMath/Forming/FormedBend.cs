@@ -38,6 +38,9 @@ public sealed class FormedBend
     /// <summary>What is doubtful about this prediction: the loaded state, its release as it comes off, the evidence for the model and its range; what is minor comes last.</summary>
     public IReadOnlyList<Advisory> Advisories => _advisories ??= [.. _validity.Concat(_evidence).Concat(Loaded.Release(Release.Free).Advisories).OrderBy(advisory => advisory.IsMinor)];
 
+    /// <summary>What is doubtful about the tool and the evidence, without what is minor.</summary>
+    internal IEnumerable<Advisory> Doubts => _validity.Concat(_evidence).Where(advisory => !advisory.IsMinor);
+
     /// <summary>Whether the bar springs back straight.</summary>
     /// <param name="release">How it is let go.</param>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
@@ -54,5 +57,5 @@ public sealed class FormedBend
 
     /// <summary>The same machine setting with the loaded state a correction asks for.</summary>
     internal FormedBend Corrected(FormingModel model, LoadedBend loaded, double ratio, IEnumerable<Advisory> evidence) =>
-        new(model, Die, loaded, Contact?.Under(loaded.Moment), evidence, _validity, CurvatureRatio * ratio);
+        new(model, Die, loaded, Contact?.Times(loaded.Moment / Loaded.Moment), evidence, _validity, CurvatureRatio * ratio);
 }

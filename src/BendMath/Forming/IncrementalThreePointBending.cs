@@ -33,10 +33,10 @@ public sealed class IncrementalThreePointBending : FormingModel
         _share = closingShare;
     }
 
-    private IncrementalThreePointBending(IncrementalThreePointBending model, double extra)
+    private IncrementalThreePointBending(IncrementalThreePointBending model, ThreePointSetup setup, double extra)
         : base(model.Evidence)
     {
-        Setup = model.Setup;
+        Setup = setup;
         _share = model._share;
         _extra = model._extra + extra;
     }
@@ -61,7 +61,10 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     internal override bool IsMonotone => false;
 
-    internal override FormingModel? WithExtraStroke(double meters) => new IncrementalThreePointBending(this, meters);
+    internal override FormingModel? WithExtraStroke(double meters) => new IncrementalThreePointBending(this, Setup, meters);
+
+    /// <summary>The model with a die in the bender: a die that has a nose of its own brings it along.</summary>
+    internal IncrementalThreePointBending With(Die die) => new(this, Setup.With(die), 0);
 
     /// <summary>The bar after pinching with a given stroke.</summary>
     /// <param name="analysis">Section and material.</param>

@@ -16,9 +16,9 @@ public sealed record RingTrim
 
     private readonly double _overlap;
 
-    private readonly double _missing;
+    private readonly double? _missing;
 
-    internal RingTrim(double start, double end, double turn, double gap, double overlap, double missing)
+    internal RingTrim(double start, double end, double turn, double gap, double overlap, double? missing)
     {
         _start = start;
         _end = end;
@@ -46,8 +46,8 @@ public sealed record RingTrim
     /// <summary>Bent bar beyond the second cut, up to the trailing tail: what overlaps before it is cut off.</summary>
     public Length Overlap => Length.FromMeters(_overlap);
 
-    /// <summary>Bar that lacks for a full turn at the mean curvature; zero for a full turn.</summary>
-    public Length Missing => Length.FromMeters(_missing);
+    /// <summary>Bar that lacks for a full turn at the mean curvature; zero for a full turn, null for a bar that sprang back straight, of which no length makes one.</summary>
+    public Length? Missing => _missing is { } lacks ? Length.FromMeters(lacks) : null;
 
     /// <summary>Cuts and gap in millimetres.</summary>
     public override string ToString() => string.Format(

@@ -73,8 +73,8 @@ public sealed record ThreePointContact
     /// <summary>Straight end the bender leaves where a support has no bar to push on; the half-span is the safe figure.</summary>
     public Length StraightTail => Length.FromMeters(_halfSpan);
 
-    /// <summary>The same setting under another moment at the nose.</summary>
-    internal ThreePointContact Under(double moment) => new(_halfSpan, _stroke, _nominal, _shift, moment, WrapsNose, _facet, _give);
+    /// <summary>The same setting under so many times the moment at the nose.</summary>
+    internal ThreePointContact Times(double share) => new(_halfSpan, _stroke, _nominal, _shift, share * _moment, WrapsNose, _facet, _give);
 
     /// <summary>Stroke and nose force.</summary>
     public override string ToString() => string.Format(

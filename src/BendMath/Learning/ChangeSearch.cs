@@ -40,12 +40,19 @@ internal sealed class ChangeSearch
             _release = correction.Release;
             _plain = correction.Basis;
         }
+
+        _plain = _plain switch
+        {
+            IncrementalThreePointBending pinching => pinching.With(die),
+            BumpBending bumping => bumping.With(die),
+            _ => _plain,
+        };
     }
 
     public IReadOnlyList<ShopChange> Changes()
     {
         FormingTrial trial = _plain.Try(_analysis, _die);
-        Length? now = trial.Formed?.Contact?.Stroke;
+        Length? now = trial.Formed?.Contact?.SetStroke;
         return _plain switch
         {
             IncrementalThreePointBending pinching => [Stroke(Pinched(pinching), now)],
@@ -144,7 +151,9 @@ internal sealed class ChangeSearch
                 found.Millimeters,
                 model.Feed.Millimeters,
                 WantedText,
-                found > model.Feed ? ", with coarser facets" : string.Empty),
+                found > model.Feed && formed.Contact is { } contact
+                    ? string.Format(CultureInfo.InvariantCulture, ", but with coarser facets, which rise {0:0.0} mm", contact.FacetRise.Millimeters)
+                    : string.Empty),
             formed,
             feed: found);
     }
@@ -174,7 +183,9 @@ internal sealed class ChangeSearch
             ChangeKind.Die,
             string.Format(
                 CultureInfo.InvariantCulture,
-                "A bar that lies on die {0} leaves a ring {1:0.0} mm {2} in diameter than wanted, and nothing at the bender makes it {3}: {4}{5}.",
+                _plain is PairBending
+                    ? "Die {0}, closed with its mate until it is solid, leaves a ring {1:0.0} mm {2} in diameter than wanted, and but for shims or another mate nothing at the bender makes it {3}: {4}{5}."
+                    : "A bar that lies on die {0} leaves a ring {1:0.0} mm {2} in diameter than wanted, and nothing at the bender makes it {3}: {4}{5}.",
                 _die.Name,
                 2 * Math.Abs(off.Millimeters),
                 tooWide ? "wider" : "tighter",

@@ -17,11 +17,10 @@ public sealed class DieProspect
             ? $"{outcome.Die.Name}: leaves no ring, {outcome.Refusal}."
             : string.Format(
                 CultureInfo.InvariantCulture,
-                "{0}: {1:0.0} mm inside diameter, {2:0.0} mm {3} than wanted; {4}; {5}; risk of distortion {6} ({7}).",
+                "{0}: {1:0.0} mm inside diameter, {2}; {3}; {4}; risk of distortion {5} ({6}).",
                 outcome.Die.Name,
                 outcome.Ring.InsideDiameter.Millimeters,
-                2 * Math.Abs(outcome.Difference!.Value.Millimeters),
-                outcome.Difference.Value > Length.Zero ? "wider" : "tighter",
+                Beside(2 * outcome.Difference!.Value.Millimeters),
                 forecast.Interval is { } range
                     ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} to {1:0.0} mm, {2}", range.Low.Millimeters, range.High.Millimeters, forecast.IntervalNote)
                     : $"no interval, {forecast.IntervalNote}",
@@ -52,6 +51,10 @@ public sealed class DieProspect
 
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
+
+    private static string Beside(double millimeters) => Math.Abs(millimeters) < 0.05
+        ? "as wanted"
+        : string.Format(CultureInfo.InvariantCulture, "{0:0.0} mm {1} than wanted", Math.Abs(millimeters), millimeters > 0 ? "wider" : "tighter");
 }
 
 /// <summary>
@@ -91,7 +94,7 @@ public sealed class DieAdvice
     /// <summary>What to change to hit the wanted ring with the best die; none when no die leaves a ring.</summary>
     public IReadOnlyList<ShopChange> Changes { get; }
 
-    /// <summary>The advice in sentences: the best die, its neighbors, what to change, the die to make.</summary>
+    /// <summary>The advice in sentences: the best die with what is doubtful about it, its neighbors, what to change, the die to make.</summary>
     public IReadOnlyList<string> Sentences { get; }
 
     /// <summary>Advises on every die of a rack.</summary>
@@ -125,6 +128,11 @@ public sealed class DieAdvice
         }
 
         yield return "Take die " + best.Sentence;
+        foreach (Advisory doubt in best.Outcome.Formed!.Doubts)
+        {
+            yield return doubt.Message;
+        }
+
         DieProspect[] neighbors = [.. Prospects.Where(one => one != best && (one.Outcome == Choice.NextTighter || one.Outcome == Choice.NextWider))];
         foreach (DieProspect neighbor in neighbors)
         {

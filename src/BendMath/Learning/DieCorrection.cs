@@ -78,8 +78,21 @@ public sealed class DieCorrection
     private static Explanation FromStroke(MeasuredRing ring, ThreePointSetup setup)
     {
         IncrementalThreePointBending plain = new(setup.With(ring.Die));
+        double face = ring.Die.InsideFace(ring.Analysis.Section, ring.Die.Face);
+        Length? stroke = plain.StrokeFor(ring.Loaded);
+        if (stroke is { } alone && face <= setup.A)
+        {
+            string unrelated = string.Format(
+                CultureInfo.InvariantCulture,
+                "pinching does not explain it: a stroke of {0:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of {1:0.##} mm is not greater than the half-span, {2:0.##} mm",
+                alone.Millimeters,
+                face * 1e3,
+                setup.A * 1e3);
+            return new(ExplanationKind.Stroke, false, unrelated, null);
+        }
+
         double implied = plain.StrokeForDie(ring.Analysis, ring.Die);
-        if (plain.StrokeFor(ring.Loaded) is { } found && found.Meters / implied is > 0 and < double.PositiveInfinity)
+        if (stroke is { } found && found.Meters / implied is > 0 and < double.PositiveInfinity)
         {
             double share = found.Meters / implied;
             IncrementalThreePointBending model = new(setup, share, ring);

@@ -18,9 +18,10 @@ internal static class FitChoice
         {
             return (ratio, string.Format(
                 CultureInfo.InvariantCulture,
-                "One ratio for every radius: a line is tried from {0} rings on {1} dies on (a setting), and there are {2} on {3}.",
+                "One ratio for every radius: a line is tried from {0} rings on {1} dies on (a setting), and there {2} {3} on {4}.",
                 RingFit.LeastRingsForLine,
                 RingFit.LeastDiesForLine,
+                x.Count == 1 ? "is" : "are",
                 Counted.Text(x.Count, "ring"),
                 Counted.Text(dies, "die")));
         }

@@ -22,6 +22,7 @@ public sealed class FittedRing
         StudentizedResidual = fit.Studentized(place);
         OddChance = fit.OddChance(place) is { } chance ? Ratio.FromDecimalFractions(chance) : null;
         _deleted = fit.Deleted[place];
+        IsAlone = fit.IsAlone(place) && Math.Abs(_deleted!.Value) > ExplanationAgreement.Limit.DecimalFractions;
     }
 
     /// <summary>The measured ring.</summary>
@@ -98,6 +99,12 @@ public sealed class FittedRing
     public Length? ForetoldLessMeasured => _deleted is { } deleted && Math.Abs(deleted) < 100
         ? Length.FromMeters((Ring.Ring.Inside + Modeled.Fiber) * (Math.Exp(deleted) - 1))
         : null;
+
+    /// <summary>Whether the other rings agree to the last digit and this one does not agree with them.</summary>
+    internal bool IsAlone { get; }
+
+    /// <summary>Logarithm of this ring's curvature over what the others foretell; null where they foretell nothing.</summary>
+    internal double? DeletedResidual => _deleted;
 
     /// <summary>Number, ring and what is left of it.</summary>
     public override string ToString() => string.Format(

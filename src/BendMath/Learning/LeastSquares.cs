@@ -65,6 +65,9 @@ internal sealed class LeastSquares
         ? deleted * deleted * Leverage(i) * Freedom / (Parameters * SumOfSquares)
         : null;
 
+    /// <summary>Whether the other values agree to the last digit and only this one is off: then they show no scatter to hold it against.</summary>
+    public bool IsAlone(int i) => Freedom > 1 && Deleted[i] is { } deleted && SumOfSquares > 0 && SumOfSquares - deleted * _residuals[i] <= 1e-12 * SumOfSquares;
+
     /// <summary>Deleted residual over its standard error; Student t with one degree of freedom less than the fit.</summary>
     public double? Studentized(int i)
     {

@@ -39,7 +39,7 @@ public sealed class RingFit
         Rings = [.. rings.Select((ring, i) => new FittedRing(ring.Ring, ring.Modeled, ring.Variable, ring.LogRatio, _fit, i))];
         Release release = rings.Count(ring => ring.Ring.Release == Release.HeldFlat) * 2 > rings.Count ? Release.HeldFlat : Release.Free;
         Model = new(basis, _fit, x.Min(), x.Max(), release, [.. rings.Select(ring => ring.Ring)]);
-        OddRing = Rings.Where(ring => ring.OddChance <= OddLimit).OrderBy(ring => ring.OddChance!.Value.DecimalFractions).FirstOrDefault();
+        OddRing = Rings.FirstOrDefault(ring => ring.IsAlone) ?? Rings.Where(ring => ring.OddChance <= OddLimit).OrderBy(ring => ring.OddChance!.Value.DecimalFractions).FirstOrDefault();
         Advisories = [.. RingFitSentences.Doubts(this)];
     }
 
@@ -98,7 +98,7 @@ public sealed class RingFit
     /// </remarks>
     public Ratio? LeaveOneOutError => _fit.LeaveOneOutError is { } error ? Ratio.FromDecimalFractions(error) : null;
 
-    /// <summary>The ring that does not fit with the others, or null; it stays in the fit.</summary>
+    /// <summary>The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no scatter, one that is off by more than <see cref="ExplanationAgreement.Limit"/>.</summary>
     public FittedRing? OddRing { get; }
 
     /// <summary>What is doubtful about the fit.</summary>

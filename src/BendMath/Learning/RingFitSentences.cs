@@ -23,7 +23,7 @@ internal static class RingFitSentences
     {
         if (fit.OddRing is { } odd)
         {
-            yield return new("odd-ring", string.Format(
+            yield return new("odd-ring", odd.IsAlone ? Alone(odd) : string.Format(
                 CultureInfo.InvariantCulture,
                 "Look at ring {0} again ({1}{2}): it lies {3:0.0} standard errors from what the others foretell, and by chance the oddest of {4} rings does so {5}. Was it read rightly, was it that bar, that die? It is still in the fit.",
                 odd.Number,
@@ -53,6 +53,17 @@ internal static class RingFitSentences
             yield return new("few-rings", $"{Counted.Text(fit.Rings.Count, "ring is", "rings are")} few: each one more narrows the interval a great deal.", Sources.CommonPractice);
         }
 
+        FittedRing narrow = fit.Rings.OrderBy(ring => ring.RadiusOverDepth).First();
+        FittedRing wide = fit.Rings.OrderBy(ring => ring.RadiusOverDepth).Last();
+        if (fit.Form == FitForm.Line && Left(fit, wide) <= Left(fit, narrow))
+        {
+            yield return new("wider-die-tighter-ring", string.Format(
+                CultureInfo.InvariantCulture,
+                "By this line die {0} leaves a tighter ring than die {1}, which no bender does: were dies or rings mixed up? Between such dies more than one stamp leaves the same ring.",
+                wide.Ring.Die.Name,
+                narrow.Ring.Die.Name), Sources.LearningFromRings);
+        }
+
         double[] ends = [.. new[] { fit.Rings.Min(ring => ring.RadiusOverDepth), fit.Rings.Max(ring => ring.RadiusOverDepth) }.Select(fit.Model.RatioAt)];
         if (ends.Any(ratio => ratio < CurvatureRatioCorrection.LeastCredible || ratio > CurvatureRatioCorrection.MostCredible))
         {
@@ -65,6 +76,17 @@ internal static class RingFitSentences
                 CurvatureRatioCorrection.MostCredible), Sources.Setting);
         }
     }
+
+    /// <summary>Radius of the fiber that keeps its length, as the fit says.</summary>
+    private static double Left(RingFit fit, FittedRing ring) => (ring.Modeled.Inside + ring.Modeled.Fiber) / fit.Model.RatioAt(ring.RadiusOverDepth);
+
+    private static string Alone(FittedRing odd) => string.Format(
+        CultureInfo.InvariantCulture,
+        "Look at ring {0} again ({1}{2}): it is {3} than the others foretell, and they agree to the last digit. Was it read rightly, was it that bar, that die? It is still in the fit.",
+        odd.Number,
+        odd.Ring,
+        odd.Ring.Note is null ? string.Empty : ", " + odd.Ring.Note,
+        Curved(Math.Exp(odd.DeletedResidual!.Value)));
 
     private static string Finding(RingFit fit) => fit.Form == FitForm.Ratio
         ? $"The rings are {Curved(fit.Model.Ratio)} than it says."

@@ -152,6 +152,22 @@ public sealed class RingRangeTests
         Assert.InRange(range.InsideDiameter!.Low.Millimeters, least - 0.05, least + 1e-6);
     }
 
+    /// <summary>A die brings its nose along; the stroke scatters as on a bender with that nose.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_stroke_scatters_on_a_die_with_a_nose_of_its_own_too(bool bumping)
+    {
+        RingScatter scatter = new(stroke: Length.FromMillimeters(0.5));
+        Length nose = Length.FromMillimeters(40);
+        FormingModel On(ThreePointSetup setup) => bumping ? new BumpBending(setup, Length.FromMillimeters(20)) : new IncrementalThreePointBending(setup);
+        LengthRange own = Of(On(Workshop.Bender), Workshop.Steel, new("own", Die.StampedRadius, Die.Face, noseRadius: nose), scatter).InsideDiameter!;
+        LengthRange built = Of(On(new(Workshop.Bender.HalfSpan, nose)), Workshop.Steel, Die, scatter).InsideDiameter!;
+        Near.Relative(built.Low.Meters, own.Low.Meters, 1e-9, "least");
+        Near.Relative(built.High.Meters, own.High.Meters, 1e-9, "greatest");
+        Assert.True(own.High > own.Low * 1.01);
+    }
+
     private static void AssertContains(FormingModel model, Die die, double yield, double low, double high)
     {
         RingRange range = Of(model, Workshop.Mild(yield, null), die, new(Workshop.Range(low, high)));

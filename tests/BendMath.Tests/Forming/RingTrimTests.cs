@@ -43,7 +43,7 @@ public sealed class RingTrimTests
         Near.Absolute(gap, trim.EndGap.Meters, 5e-4 * A, "gap of the ends");
         Near.Absolute(end - turned, trim.Overlap.Meters, 1e-3 * A, "overlap");
         Near.Relative(360, trim.Turn.Degrees, 1e-9, "turn");
-        Assert.Equal(0, trim.Missing.Meters);
+        Assert.Equal(Length.Zero, trim.Missing);
         Assert.Equal(lighter, trim.EndGap.Meters < 0.1 * A);
     }
 
@@ -92,9 +92,21 @@ public sealed class RingTrimTests
         double turn = bar.TurnBetween(trim.StartCut, trim.EndCut).Radians;
         double radius = 1 / bar.MeanCurvature.InverseMeters;
         Near.Relative(turn, trim.Turn.Radians, 1e-9, "turn");
-        Near.Relative(radius * ((2 * Math.PI) - turn), trim.Missing.Meters, 1e-9, "missing");
+        Near.Relative(radius * ((2 * Math.PI) - turn), trim.Missing!.Value.Meters, 1e-9, "missing");
         Near.Relative(2 * radius * Math.Abs(Math.Sin(turn / 2)), trim.EndGap.Meters, 0.05, "chord of an even ring");
         Assert.Equal(0, trim.Overlap.Meters);
+    }
+
+    /// <summary>A bar that sprang back straight is no full turn, and no length of it makes one.</summary>
+    [Fact]
+    public void A_straight_bar_is_no_ring()
+    {
+        BumpedBar bar = BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(0.5 * BumpCase.Closed.YieldCurvature));
+        RingTrim trim = bar.Trim();
+        Assert.False(trim.IsFullTurn);
+        Assert.Null(trim.Missing);
+        Assert.Equal(0, trim.Turn.Radians);
+        Near.Relative(0.5, trim.EndGap.Meters, 1e-12, "gap");
     }
 
     /// <summary>f²/(8R) is the rise of a chord of one feed; facets less sharp than corners bulge less, and the bulge falls with at least the square of the feed.</summary>

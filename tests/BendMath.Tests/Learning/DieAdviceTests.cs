@@ -87,6 +87,51 @@ public sealed class DieAdviceTests
         Assert.StartsWith($"At the setting of die {advice.Best!.Outcome.Die.Name}, close ", change.Sentence, StringComparison.Ordinal);
     }
 
+    /// <summary>For the ring a die leaves as it is set, the stroke to set is the one that is set: with the nose the die brings along, and with what the bender gives.</summary>
+    [Theory]
+    [InlineData("pinch", 0)]
+    [InlineData("pinch", 180)]
+    [InlineData("pinch that gives", 0)]
+    [InlineData("pinch that gives", 180)]
+    [InlineData("bump", 0)]
+    [InlineData("bump", 180)]
+    public void The_ring_a_die_leaves_needs_no_other_stroke(string kind, double nose)
+    {
+        FormingModel model = kind == "pinch that gives"
+            ? new IncrementalThreePointBending(new(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius, BenderStiffness.From(Force.FromKilonewtons(1), Length.FromMillimeters(1))))
+            : Model(kind);
+        Die die = new("own", Length.FromMillimeters(300), StampedFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
+        FormedBend formed = model.Form(Workshop.RimSteel, die);
+        BendRadius wanted = BendRadius.Inside(formed.RingWhen(Release.Free).InsideRadius);
+        ShopChange change = ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free).Single(one => one.Kind == ChangeKind.Stroke);
+        Near.Relative(formed.Contact!.SetStroke.Millimeters, change.Stroke!.Value.Millimeters, 1e-6, "stroke to set");
+        Assert.Contains(FormattableString.Invariant($"close {formed.Contact.SetStroke.Millimeters:0.00} mm instead of {formed.Contact.SetStroke.Millimeters:0.00} mm, 0.00 mm "), change.Sentence, StringComparison.Ordinal);
+        Near.Relative(wanted.Value.Meters, change.Formed!.RingWhen(Release.Free).InsideRadius.Meters, 1e-6, "ring of the change");
+    }
+
+    /// <summary>A pair closes until it is solid: nothing at the bender changes its ring but shims or another mate, and where its mate stops at the middle no bar lies on its die.</summary>
+    [Fact]
+    public void A_pair_changes_by_shims_or_mate()
+    {
+        Die pair = new("pair", Length.FromMillimeters(300), StampedFace.InsideOfBar, mate: DieMate.OfFace(Length.FromMillimeters(500), Length.FromMillimeters(150)));
+        ShopChange change = Assert.Single(ShopChange.For(new PairBending(), Workshop.RimSteel, pair, new DieRack([pair]), Workshop.Inside(250), Release.Free));
+        Assert.StartsWith("Die pair, closed with its mate until it is solid, leaves a ring ", change.Sentence, StringComparison.Ordinal);
+        Assert.Contains(" but for shims or another mate nothing at the bender makes it tighter: ", change.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>Who reads the advice alone is told what carries the prediction beyond what was measured, and what the model is not good for.</summary>
+    [Fact]
+    public void The_advice_says_what_is_doubtful_about_the_best_die()
+    {
+        RingFit fit = RingFit.Of(Rings, Workshop.RimSteel, Shop.Wrap);
+        DieAdvice far = DieAdvice.For(new DieRack([Workshop.Die("vast", 700)]), Workshop.RimSteel, Workshop.Inside(700), Tolerance, fit.Model, Release.Free);
+        Assert.StartsWith("The model leaves an inside radius of ", far.Sentences[1], StringComparison.Ordinal);
+        Assert.StartsWith("No measured ring supports \"wrap bending\" in this shop", Advise(Shop.Wrap).Sentences[1], StringComparison.Ordinal);
+        Assert.StartsWith("Beside it, ", Advise(fit.Model).Sentences[1], StringComparison.Ordinal);
+        BendRadius left = BendRadius.Inside(Shop.Wrap.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideRadius);
+        Assert.Contains(" mm inside diameter, as wanted; ", DieAdvice.For(Workshop.Rack, Workshop.RimSteel, left, Tolerance, Shop.Wrap, Release.Free).Sentences[0], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("bump", 0.01)]
     [InlineData("bump", -0.01)]

@@ -37,6 +37,32 @@ public sealed class DieCorrectionTests
         Assert.Throws<ArgumentOutOfRangeException>("die", () => model.Form(Workshop.RimSteel, Workshop.Die("R1", 1)));
     }
 
+    /// <summary>A die tighter than the half-span implies no stroke, though some stroke leaves the ring; a ring far tighter than that no stroke leaves.</summary>
+    [Fact]
+    public void A_die_inside_the_half_span_implies_no_stroke()
+    {
+        MeasuredRing ring = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(150), Release.Free);
+        Explanation stroke = DieCorrection.Of(ring, new WrapBending(), Workshop.Bender).Find(ExplanationKind.Stroke)!;
+        double closed = new IncrementalThreePointBending(Workshop.Bender).StrokeFor(Workshop.RimSteel, ring.Measured, Release.Free)!.Value.Millimeters;
+        Assert.False(stroke.Fits);
+        Assert.Equal(
+            FormattableString.Invariant($"pinching does not explain it: a stroke of {closed:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of 120 mm is not greater than the half-span, 130 mm"),
+            stroke.Sentence);
+        MeasuredRing tight = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(20), Release.Free);
+        Assert.Contains(": no stroke over half-span 130 mm", DieCorrection.Of(tight, new WrapBending(), Workshop.Bender).Find(ExplanationKind.Stroke)!.Sentence, StringComparison.Ordinal);
+    }
+
+    /// <summary>A ratio of 1 changes no ring and no force, bump by bump too, where the nose feels the ridge of a facet and the ring is their mean.</summary>
+    [Fact]
+    public void A_ratio_of_one_leaves_the_forces_as_they_are()
+    {
+        BumpBending bumping = new(Workshop.Bender, Length.FromMillimeters(65));
+        FormedBend plain = bumping.Form(Workshop.RimSteel, B);
+        MeasuredRing ring = new(B, Workshop.RimSteel, BendRadius.Inside(plain.RingWhen(Release.Free).InsideRadius), Release.Free);
+        FormedBend corrected = DieCorrection.Of(ring, bumping).Find(ExplanationKind.CurvatureRatio)!.Model!.Form(Workshop.RimSteel, B);
+        Near.Relative(plain.Contact!.NoseForce.Newtons, corrected.Contact!.NoseForce.Newtons, 1e-9, "nose force");
+    }
+
     /// <summary>Doubling all loads of a corrected ring would be another ring: what the bender feels belongs to the ring it leaves.</summary>
     [Fact]
     public void Forces_of_a_corrected_ring_follow_its_moment()

@@ -89,6 +89,7 @@ public sealed class RingFitTests
     public void Four_rings_or_two_dies_are_not_enough_for_a_line()
     {
         Assert.Equal(FitForm.Ratio, RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("C", 0.3), ("D", 0.4)), Workshop.RimSteel, Shop.Wrap).Form);
+        Assert.EndsWith("and there is 1 ring on 1 die.", RingFit.Of(Shop.Rings(("A", 0.1)), Workshop.RimSteel, Shop.Wrap).FormReason, StringComparison.Ordinal);
         RingFit twoDies = RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("A", 0.1), ("B", 0.21), ("B", 0.2), ("A", 0.11)), Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(FitForm.Ratio, twoDies.Form);
         Assert.Equal("One ratio for every radius: a line is tried from 5 rings on 3 dies on (a setting), and there are 6 rings on 2 dies.", twoDies.FormReason);
@@ -107,6 +108,35 @@ public sealed class RingFitTests
         Assert.StartsWith("Look at ring 6 again (", said, StringComparison.Ordinal);
         Assert.Contains(", Tuesday): it lies ", said, StringComparison.Ordinal);
         Assert.Null(RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).OddRing);
+    }
+
+    /// <summary>Names of dies that were mixed up: the wider the die, the tighter the ring.</summary>
+    [Theory]
+    [InlineData(0.2, true)]
+    [InlineData(0.02, false)]
+    public void A_line_by_which_wider_dies_leave_tighter_rings_is_doubted(double slope, bool doubted)
+    {
+        MeasuredRing[] rings = [.. new[] { "A", "B", "B", "C", "D" }.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, slope * (Shop.Variable(Shop.Die(name)) - 9) + 0.001 * (i % 2)))];
+        RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
+        Assert.Equal(FitForm.Line, fit.Form);
+        Assert.Equal(doubted, fit.Forecast(Shop.Die("D"), Release.Free).Ring!.InsideRadius < fit.Forecast(Shop.Die("A"), Release.Free).Ring!.InsideRadius);
+        Assert.Equal(doubted, fit.Advisories.Any(advisory => advisory.Code == "wider-die-tighter-ring" && advisory.Message.StartsWith("By this line die D leaves a tighter ring than die A,", StringComparison.Ordinal)));
+    }
+
+    /// <summary>Readings to the nearest mark often agree to the last digit, which leaves no scatter to hold an odd one against; it is odd beyond the 1 % that counts as agreement.</summary>
+    [Theory]
+    [InlineData(0.2, true)]
+    [InlineData(0.085, true)]
+    [InlineData(0.095, false)]
+    public void A_ring_is_odd_where_all_others_agree_to_the_last_digit(double y, bool odd)
+    {
+        RingFit fit = RingFit.Of(Shop.Rings(("B", 0.1), ("B", 0.1), ("B", y), ("B", 0.1), ("B", 0.1)), Workshop.RimSteel, Shop.Wrap);
+        Assert.Equal(odd ? 3 : null, fit.OddRing?.Number);
+        if (odd)
+        {
+            string more = FormattableString.Invariant($"it is {100 * Math.Abs(Math.Exp(y - 0.1) - 1):0.0} % {(y > 0.1 ? "more" : "less")} curved than the others foretell, and they agree to the last digit");
+            Assert.Contains(more, Assert.Single(fit.Advisories, advisory => advisory.Code == "odd-ring").Message, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
