@@ -11,7 +11,8 @@ namespace BendMath;
 /// does not need stay empty or are left out, and empty rows are skipped. A die is described in the first of its rows; later rows may name it only.</para>
 /// <para>With commas between cells (RFC 4180) a decimal sign is a point; with semicolons it is a comma, as spreadsheets do it. The heading decides which it is, never the culture of the program.</para>
 /// <para>A name or note that begins with <c>=</c>, <c>+</c>, <c>-</c>, <c>@</c> or an apostrophe is written with an apostrophe before it, so that no spreadsheet takes it for a formula; reading takes it off again.</para>
-/// <para>Columns are the words of <see cref="MeasuredRingFile"/>: <c>die</c>, <c>stamped radius</c>, <c>stamp means</c>, <c>stamp offset</c>, the readings (<c>inside diameter</c>, <c>tape around outside</c>,
+/// <para>Columns are the words of <see cref="MeasuredRingFile"/>: <c>die</c>, <c>stamped radius</c>, <c>stamp means</c>, <c>stamp offset</c>, <c>face length</c>, <c>nose radius</c> and the mate (<c>mate half-span</c> with <c>mate face radius</c>, or with <c>mate rise</c> and <c>mate support radius</c>;
+/// <c>mate shims</c>), the readings (<c>inside diameter</c>, <c>tape around outside</c>,
 /// <c>chord against inside</c> with <c>rise against inside</c> …), <c>state</c>, <c>marked length</c> with <c>turn</c>, <c>shape</c> or <c>size</c> and the dimensions, <c>orientation</c>, <c>material</c> and its numbers, <c>note</c>.</para>
 /// </remarks>
 public static class MeasuredRingCsv

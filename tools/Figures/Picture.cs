@@ -40,6 +40,7 @@ internal sealed record Picture(string File, string Title, Func<byte[]> Png)
         Listed("size-us-rectangular-tube", "HSS3X2X1/4", 1),
         Listed("size-us-pipe", "AISC 1 1/4 std pipe", 0),
         .. BumpPictures.All,
+        .. LearningPictures.All,
     ];
 
     public static Picture Of(string name, BendFigure figure) => new($"{name}.png", figure.Title, () => figure.ToPng());

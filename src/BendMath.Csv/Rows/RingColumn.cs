@@ -14,6 +14,8 @@ internal sealed class RingColumn
     public static IReadOnlyList<RingColumn> All { get; } =
     [
         Text("die"), Of("stamped radius", "die.stamped radius", "mm"), Text("stamp means", "die.stamp means"), Of("stamp offset", "die.stamp means.offset", "mm"),
+        .. Lengths("die.", "face length", "nose radius"),
+        .. new[] { "face radius", "rise", "half-span", "support radius", "shims" }.Select(word => Of("mate " + word, "die.mate." + word, "mm")),
         .. Lengths(string.Empty, "inside diameter", "centroid diameter", "outside diameter", "inside radius", "centroid radius", "outside radius", "tape around inside", "tape around outside"),
         Of("chord against inside", "chord against inside.chord", "mm"), Of("rise against inside", "chord against inside.rise", "mm"),
         Of("chord against outside", "chord against outside.chord", "mm"), Of("rise against outside", "chord against outside.rise", "mm"),
@@ -29,7 +31,7 @@ internal sealed class RingColumn
         .. new[] { "elastic modulus", "yield", "tangent modulus", "strength coefficient", "proof stress" }.Select(word => Of(word, "material." + word, "MPa")),
         Of("hardening exponent", "material.hardening exponent", string.Empty), Of("exponent", "material.exponent", string.Empty),
         Of("lowest yield", "material.yield range.0", "MPa"), Of("highest yield", "material.yield range.1", "MPa"),
-        Of("density", "material.density", "kg/m3"), Of("elongation", "material.elongation", "%"), Of("Poisson's ratio", "material.Poisson's ratio", string.Empty),
+        Of("density", "material.density", "kg/m3"), Of("elongation", "material.elongation", "%"), Of("unloading share", "material.unloading share", "%"), Of("Poisson's ratio", "material.Poisson's ratio", string.Empty),
         Text("stress state"), Text("note"),
     ];
 

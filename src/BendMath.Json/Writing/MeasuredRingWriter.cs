@@ -17,6 +17,9 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
             json.WriteString("name", Line(die.Name, "a die"));
             Millimeters("stamped radius", die.StampedRadius);
             Face(die.Face, rings[0].Analysis.Section);
+            Optional("face length", die.FaceLength);
+            Optional("nose radius", die.NoseRadius);
+            Mate(die.Mate);
             json.WriteEndObject();
         }
 
@@ -167,6 +170,11 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
             json.WriteString("elongation", ExactText.Percent(elongation.DecimalFractions));
         }
 
+        if (!material.UnloadingShare.DecimalFractions.Equals(1))
+        {
+            json.WriteString("unloading share", ExactText.Percent(material.UnloadingShare.DecimalFractions));
+        }
+
         if (material.PoissonsRatio is { } ratio)
         {
             json.WriteString("Poisson's ratio", ExactText.Shifted(ratio, 0));
@@ -186,6 +194,38 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         json.WriteStartObject("stamp means");
         Millimeters("offset", face.OffsetFor(any));
         json.WriteEndObject();
+    }
+
+    private void Mate(DieMate? mate)
+    {
+        if (mate is null)
+        {
+            return;
+        }
+
+        json.WriteStartObject("mate");
+        if (mate.IsHollowFace)
+        {
+            Millimeters("face radius", mate.Radius);
+            Millimeters("half-span", mate.HalfSpan);
+        }
+        else
+        {
+            Millimeters("rise", mate.Rise);
+            Millimeters("half-span", mate.HalfSpan);
+            Millimeters("support radius", mate.SupportRadius);
+        }
+
+        Optional("shims", mate.Shims > Length.Zero ? mate.Shims : null);
+        json.WriteEndObject();
+    }
+
+    private void Optional(string name, Length? value)
+    {
+        if (value is { } given)
+        {
+            Millimeters(name, given);
+        }
     }
 
     private void Millimeters(string name, Length value) => json.WriteString(name, ExactText.Millimeters(value.Meters));

@@ -23,6 +23,10 @@ internal sealed class Chart
 
     private readonly double _up;
 
+    private Spot _corner;
+
+    private Spot _opposite = new(1, 1);
+
     public Chart(int width, int height, string title, string bottom, string left)
     {
         _k = Paper.Magnification(width, height);
@@ -33,15 +37,29 @@ internal sealed class Chart
         Plot.Layout.Fixed(new PixelPadding((float)(AxisColumn * _k), (float)(Margin * _k), (float)(Below * _k), (float)(Above * _k)));
     }
 
+    /// <summary>The gray of areas and of wide lines.</summary>
+    public static Color Gray { get; } = new(215, 215, 215);
+
     public Plot Plot { get; }
+
+    /// <summary>Width and height between the axes, in pixels of a figure of the usual size.</summary>
+    public Spot Size => new(_across, _up);
 
     /// <summary>Limits of the axes, with round numbers on both.</summary>
     public void Limits(double left, double right, double bottom, double top)
     {
+        _corner = new(left, bottom);
+        _opposite = new(right, top);
         Plot.Axes.SetLimits(left, right, bottom, top);
         Plot.Axes.Bottom.TickGenerator = Ticks(left, right, _across / 70);
         Plot.Axes.Left.TickGenerator = Ticks(bottom, top, _up / 45);
     }
+
+    /// <summary>A place in units of the axes as pixels of a figure of the usual size, from the corner where the axes meet.</summary>
+    public Spot Pixel(double x, double y) => new((x - _corner.X) / (_opposite.X - _corner.X) * _across, (y - _corner.Y) / (_opposite.Y - _corner.Y) * _up);
+
+    /// <summary>The reverse of <see cref="Pixel"/>.</summary>
+    public Spot At(Spot pixel) => new(_corner.X + pixel.X / _across * (_opposite.X - _corner.X), _corner.Y + pixel.Y / _up * (_opposite.Y - _corner.Y));
 
     public void Curve(double[] xs, double[] ys, double width = 1.8, LinePattern? pattern = null, Color? color = null)
     {
@@ -52,7 +70,7 @@ internal sealed class Chart
         curve.MarkerSize = 0;
     }
 
-    public void Line(double x1, double y1, double x2, double y2, double width = 0.8, LinePattern? pattern = null) => Curve([x1, x2], [y1, y2], width, pattern);
+    public void Line(double x1, double y1, double x2, double y2, double width = 0.8, LinePattern? pattern = null, Color? color = null) => Curve([x1, x2], [y1, y2], width, pattern, color);
 
     public void Marks(double[] xs, double[] ys, MarkerShape shape, double size = 8)
     {
@@ -71,12 +89,23 @@ internal sealed class Chart
         band.LineWidth = 0;
     }
 
-    public void Words(string text, double x, double y, Alignment alignment, bool onWhite = false)
+    /// <summary>A gray area between two curves over the same places.</summary>
+    public void Area(double[] xs, double[] low, double[] high)
+    {
+        Coordinates[] forth = [.. xs.Zip(low, (x, y) => new Coordinates(x, y))];
+        IEnumerable<Coordinates> back = xs.Zip(high, (x, y) => new Coordinates(x, y)).Reverse();
+        ScottPlot.Plottables.Polygon area = Plot.Add.Polygon([.. forth.Concat(back)]);
+        area.FillColor = Gray;
+        area.LineWidth = 0;
+        area.MarkerSize = 0;
+    }
+
+    public void Words(string text, double x, double y, Alignment alignment, bool onWhite = false, double padding = 4)
     {
         ScottPlot.Plottables.Text words = Plot.Add.Text(text, x, y);
         Paper.Style(words.LabelStyle, 12 * _k);
         words.LabelStyle.Alignment = alignment;
-        words.LabelStyle.Padding = (float)((onWhite ? 2 : 4) * _k);
+        words.LabelStyle.Padding = (float)((onWhite ? 2 : padding) * _k);
         words.LabelStyle.BackgroundColor = onWhite ? Colors.White : Colors.Transparent;
     }
 

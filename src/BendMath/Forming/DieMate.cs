@@ -11,8 +11,6 @@ public sealed record DieMate
 {
     private readonly double _shims;
 
-    private readonly bool _isFace;
-
     private DieMate(double halfSpan, double rise, double supportRadius, double radius, double shims, bool isFace)
     {
         Span = halfSpan;
@@ -20,8 +18,11 @@ public sealed record DieMate
         Support = supportRadius;
         R = radius;
         _shims = shims;
-        _isFace = isFace;
+        IsHollowFace = isFace;
     }
+
+    /// <summary>Whether it is a hollow face; otherwise two supports and a rest between them.</summary>
+    public bool IsHollowFace { get; }
 
     /// <summary>Half the distance between its ends: the edges of a hollow face, or the middles of two round supports.</summary>
     public Length HalfSpan => Length.FromMeters(Span);
@@ -97,7 +98,7 @@ public sealed record DieMate
     /// <summary>The face or the supports.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
-        _isFace ? "hollow face of radius {0:0.##} mm, {1:0.##} mm wide{4}" : "supports {1:0.##} mm apart, {2:0.##} mm above the rest, of radius {3:0.##} mm{4}",
+        IsHollowFace ? "hollow face of radius {0:0.##} mm, {1:0.##} mm wide{4}" : "supports {1:0.##} mm apart, {2:0.##} mm above the rest, of radius {3:0.##} mm{4}",
         R * 1e3,
         2e3 * Span,
         Deep * 1e3,

@@ -65,6 +65,8 @@ public sealed class DieAdvice
     private DieAdvice(DieChoice choice, BendAnalysis analysis, Length tolerance, DistortionSettings settings, RingScatter? scatter)
     {
         Choice = choice;
+        Analysis = analysis;
+        Scatter = scatter;
         Tolerance = tolerance;
         Prospects = [.. choice.Outcomes.Select(outcome => new DieProspect(
             outcome, RingForecast.Of(choice.Model, analysis, outcome.Die, choice.Release, scatter), choice.Wanted, tolerance, settings))];
@@ -81,6 +83,12 @@ public sealed class DieAdvice
 
     /// <summary>The dies against the wanted ring, those that bracket it, and the die one would make.</summary>
     public DieChoice Choice { get; }
+
+    /// <summary>Section and material.</summary>
+    public BendAnalysis Analysis { get; }
+
+    /// <summary>What may differ from ring to ring where no measured rings tell, as it was given; null for the yield range of the material.</summary>
+    public RingScatter? Scatter { get; }
 
     /// <summary>Accepted difference in diameter, either way.</summary>
     public Length Tolerance { get; }

@@ -48,6 +48,13 @@ public sealed record LinearHardening : StressStrainLaw
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new LinearHardening(ElasticModulus, yieldStress, TangentModulus);
 
+    /// <summary>Whether modulus, yield and tangent modulus are the same.</summary>
+    /// <param name="other">The law to compare with.</param>
+    public bool Equals(LinearHardening? other) => other is not null && E.Equals(other.E) && _yield.Equals(other._yield) && _tangent.Equals(other._tangent);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (E, _yield, _tangent).GetHashCode();
+
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,

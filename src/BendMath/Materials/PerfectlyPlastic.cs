@@ -36,6 +36,13 @@ public sealed record PerfectlyPlastic : StressStrainLaw
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new PerfectlyPlastic(ElasticModulus, yieldStress);
 
+    /// <summary>Whether modulus and yield are the same.</summary>
+    /// <param name="other">The law to compare with.</param>
+    public bool Equals(PerfectlyPlastic? other) => other is not null && E.Equals(other.E) && _yield.Equals(other._yield);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (E, _yield).GetHashCode();
+
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "perfectly plastic, yield {0:0.#} MPa, E {1:0.#} GPa", _yield / 1e6, E / 1e9);

@@ -261,6 +261,7 @@ internal static class ExampleValues
         StandardSizes.Find("CHS 33.7x3"),
         new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
         new BarCurvatureFigure(Bumped, FigureUnit.Millimeters),
+        new DieAdviceFigure(Advice, FigureUnit.Millimeters, Fitted),
         RingReading.ChordAgainstInside(Length.FromMillimeters(400), Length.FromMillimeters(90)),
         RingReading.Of(BendRadius.InsideDiameter(Length.FromMillimeters(490))),
         RingReading.TapeAroundOutside(Length.FromMillimeters(1700)),

@@ -23,6 +23,8 @@ public sealed class MeasuredRingCsvTests
         MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text);
         Assert.Empty(reading.Faults);
         Assert.Equal(RingSets.Every.Select(RingSets.Told), reading.Rings.Select(RingSets.Told));
+        Assert.Equal(RingSets.Every.Select(ring => ring.Die), reading.Rings.Select(ring => ring.Die));
+        Assert.Equal(RingSets.Every.Select(ring => ring.Analysis.Material), reading.Rings.Select(ring => ring.Analysis.Material));
         Assert.Equal(text, MeasuredRingCsv.Write(reading.Rings, style));
     }
 

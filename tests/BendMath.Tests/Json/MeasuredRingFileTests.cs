@@ -31,6 +31,15 @@ public sealed class MeasuredRingFileTests
         Assert.Equal(text, MeasuredRingFile.Write(reading.Rings));
     }
 
+    /// <summary>Dies and materials are records of all they hold: what a later member adds is compared too.</summary>
+    [Fact]
+    public void Nothing_of_a_die_or_material_is_lost()
+    {
+        IReadOnlyList<MeasuredRing> rings = MeasuredRingFile.Read(MeasuredRingFile.Write(RingSets.Every)).Rings;
+        Assert.Equal(RingSets.Every.Select(ring => ring.Die), rings.Select(ring => ring.Die));
+        Assert.Equal(RingSets.Every.Select(ring => ring.Analysis.Material), rings.Select(ring => ring.Analysis.Material));
+    }
+
     [Theory]
     [InlineData("de-DE")]
     [InlineData("tr-TR")]

@@ -99,6 +99,30 @@ public sealed class StressStrainLawTests
         Assert.Equal("poissonsRatio", Assert.Throws<ArgumentOutOfRangeException>(() => new BarMaterial("x", Curve(), steel.Density, poissonsRatio: -0.1)).ParamName);
     }
 
+    /// <summary>A record is what it says: laws of the same numbers are equal, and each number counts.</summary>
+    [Fact]
+    public void Laws_are_equal_by_their_numbers()
+    {
+        Func<double, StressStrainLaw>[] laws =
+        [
+            x => new PerfectlyPlastic(Modulus, Yield * x),
+            x => new PerfectlyPlastic(Modulus * x, Yield),
+            x => new LinearHardening(Modulus * x, Yield, Pressure.FromMegapascals(1500)),
+            x => new LinearHardening(Modulus, Yield * x, Pressure.FromMegapascals(1500)),
+            x => new LinearHardening(Modulus, Yield, Pressure.FromMegapascals(1500) * x),
+            x => new PowerHardening(Modulus, Pressure.FromMegapascals(600), 0.2 * x),
+            x => new RambergOsgood(Modulus, Yield, 12 * x),
+        ];
+        Assert.All(laws, law =>
+        {
+            Assert.Equal(law(1), law(1));
+            Assert.Equal(law(1).GetHashCode(), law(1).GetHashCode());
+            Assert.NotEqual(law(1), law(1.01));
+        });
+        Assert.Equal(Curve(), Curve());
+        Assert.NotEqual<StressStrainLaw>(new PerfectlyPlastic(Modulus, Yield), new LinearHardening(Modulus, Yield, Pressure.Zero));
+    }
+
     private static MeasuredCurve Curve() => MeasuredCurve.FromEngineering(
         Modulus, [(Ratio.FromDecimalFractions(290.0 / 205e3), Yield), (Ratio.FromPercent(1.5), Pressure.FromMegapascals(300)), (Ratio.FromPercent(10), Pressure.FromMegapascals(400))]);
 

@@ -1,0 +1,112 @@
+using UnitsNet;
+
+namespace BendMath.Plotting;
+
+/// <summary>One place on the axis of dies: what comes off there, in meters.</summary>
+/// <param name="X">Place on the axis.</param>
+/// <param name="Die">A die of the rack, or one that would stand there.</param>
+/// <param name="Formed">The bar it leaves, or null.</param>
+/// <param name="Ring">Inside diameter, or null when no ring comes off.</param>
+/// <param name="Plain">The same by the model without its correction.</param>
+/// <param name="Interval">Inside diameters to expect, or null.</param>
+internal sealed record DiePlace(double X, Die Die, FormedBend? Formed, double? Ring, double? Plain, LengthRange? Interval)
+{
+    /// <summary>Whether the fit is carried on beyond the rings it is from.</summary>
+    public bool IsBeyond { get; } = Formed is not null && Formed.Advisories.Any(advisory => advisory.Code == "outside-measured-radii");
+}
+
+/// <summary>A measured ring that may stand beside what is foretold, in meters.</summary>
+internal sealed record RingPoint(double X, double Diameter, int Number, bool IsOdd);
+
+/// <summary>What the figure of an advice shows, before it is laid out.</summary>
+internal sealed class DieAdviceCurves
+{
+    private const int Even = 24;
+
+    private readonly DieAdvice _advice;
+
+    private readonly Die _first;
+
+    public DieAdviceCurves(DieAdvice advice, RingFit? fit)
+    {
+        _advice = advice;
+        FormingModel model = advice.Choice.Model;
+        Die[] rack = [.. advice.Prospects.Select(one => one.Outcome.Die)];
+        _first = rack[0];
+        IsSwept = rack.All(IsAlike);
+        MeasuredRing[] shown = [.. model.Evidence.Where(IsComparable)];
+        NotShown = model.Evidence.Count - shown.Length;
+        StampedFace[] faces = [.. rack.Concat(shown.Select(ring => ring.Die)).Select(model.FaceOf).Distinct()];
+        IsByStamp = faces.Length == 1;
+        Rings = [.. shown.Select(ring => new RingPoint(
+            X(ring.Die),
+            ring.Ring.InsideDiameter.Meters,
+            model.Evidence.TakeWhile(one => !ReferenceEquals(one, ring)).Count() + 1,
+            ReferenceEquals(fit?.OddRing?.Ring, ring)))];
+        Rack = [.. advice.Prospects.Select(one => Foretold(X(one.Outcome.Die), one.Forecast)).OrderBy(place => place.X)];
+        double[] places = [.. Rack.Select(place => place.X).Concat(Rings.Select(ring => ring.X))];
+        double span = places.Max() - places.Min();
+        double margin = span > 0 ? 0.06 * span : 0.1 * Math.Abs(places[0]);
+        Low = places.Min() > 0 ? Math.Max(places.Min() - margin, 0.2 * places.Min()) : places.Min() - margin;
+        High = places.Max() + margin;
+        bool isCheap = advice.Prospects.All(one => one.Forecast.Basis == IntervalBasis.MeasuredRings || one.Forecast.Ring is null);
+        HashSet<double> ranged = [.. Rack.Select(place => place.X), Low, High];
+        Swept = IsSwept
+            ? [.. Enumerable.Range(1, Even - 1).Select(i => Low + (High - Low) * i / Even).Concat(places).Concat([Low, High]).Where(x => x >= 1e-4).Distinct().OrderBy(x => x)
+                .Select(x => Between(x, isCheap || ranged.Contains(x)))]
+            : [];
+        Ranged = IsSwept ? [.. Swept.Where(place => isCheap || ranged.Contains(place.X))] : Rack;
+    }
+
+    /// <summary>Whether anything can stand between two dies of the rack.</summary>
+    public bool IsSwept { get; }
+
+    /// <summary>Whether places are stamps; otherwise radii of the inside of the bar, because the stamps mean different faces.</summary>
+    public bool IsByStamp { get; }
+
+    public double Low { get; }
+
+    public double High { get; }
+
+    /// <summary>The dies of the rack, from the smallest on.</summary>
+    public DiePlace[] Rack { get; }
+
+    /// <summary>Places along the lines, from left to right.</summary>
+    public DiePlace[] Swept { get; }
+
+    /// <summary>Those of them where an interval was asked for: bounds take a search each, so they stand at the dies of the rack and at both ends only.</summary>
+    public DiePlace[] Ranged { get; }
+
+    public RingPoint[] Rings { get; }
+
+    /// <summary>Measured rings behind the model that cannot stand beside this bar.</summary>
+    public int NotShown { get; }
+
+    private bool IsAlike(Die die) => die.Mate == _first.Mate && die.NoseRadius?.Meters == _first.NoseRadius?.Meters;
+
+    private bool IsComparable(MeasuredRing ring) => ring.Release == _advice.Choice.Release && ring.IsOf(_advice.Analysis.Section) && ring.IsOf(_advice.Analysis.Law)
+        && ring.Analysis.Material.UnloadingShare.DecimalFractions.Equals(_advice.Analysis.Material.UnloadingShare.DecimalFractions) && IsSwept && IsAlike(ring.Die);
+
+    private double X(Die die) => die.StampedRadius.Meters - (IsByStamp ? 0 : _advice.Choice.Model.FaceOf(die).OffsetFor(_advice.Analysis.Section).Meters);
+
+    private DiePlace Between(double x, bool isRanged)
+    {
+        Die die = new("between", Length.FromMeters(x), IsByStamp ? _first.Face : StampedFace.InsideOfBar, noseRadius: _first.NoseRadius, mate: _first.Mate);
+        DieChoice choice = _advice.Choice;
+        if (isRanged)
+        {
+            return Foretold(x, RingForecast.Of(choice.Model, _advice.Analysis, die, choice.Release, _advice.Scatter));
+        }
+
+        FormedBend? formed = Formed(choice.Model, die);
+        return new(x, die, formed, Diameter(formed), Plain(die), null);
+    }
+
+    private DiePlace Foretold(double x, RingForecast forecast) => new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
+
+    private double? Plain(Die die) => _advice.Choice.Model is CurvatureRatioCorrection { Basis: var basis } ? Diameter(Formed(basis, die)) : null;
+
+    private FormedBend? Formed(FormingModel model, Die die) => model.TryForm(_advice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
+
+    private double? Diameter(FormedBend? formed) => formed is null || formed.IsStraightWhen(_advice.Choice.Release) ? null : formed.RingWhen(_advice.Choice.Release).InsideDiameter.Meters;
+}

@@ -1,0 +1,124 @@
+using System.Globalization;
+using ScottPlot;
+
+namespace BendMath.Plotting;
+
+/// <summary>Says what the lines, marks and areas of an advice mean.</summary>
+internal static class DieAdviceKey
+{
+    private const int LongestName = 12;
+
+    public static ChartKey Of(DieAdviceFigure figure, DieAdviceCurves curves)
+    {
+        ChartKey key = new();
+        DieAdvice advice = figure.Advice;
+        FormingModel model = advice.Choice.Model;
+        CurvatureRatioCorrection? fitted = model as CurvatureRatioCorrection;
+        DiePlace[] places = curves.IsSwept ? curves.Swept : curves.Rack;
+        Rings(key, curves);
+        if (places.Any(place => place.Ring is not null))
+        {
+            key.Add(
+                fitted is null ? model.Name : fitted.Evidence.Count == 1 ? "corrected by one ring" : fitted.IsLine ? "fit to the rings: a line" : "fit to the rings: one ratio",
+                (chart, from, to) => Stroke(chart, from, to, 1.8, LinePattern.Solid));
+            if (curves.IsSwept && places.Any(place => place.IsBeyond))
+            {
+                key.Add("carried on beyond these rings", (chart, from, to) => Stroke(chart, from, to, 1.8, LinePattern.Dotted));
+            }
+        }
+
+        RingForecast[] forecasts = [.. advice.Prospects.Select(one => one.Forecast).Where(forecast => forecast.Ring is not null)];
+        if (Array.Find(forecasts, forecast => forecast.Interval is not null) is { } ranged)
+        {
+            key.Add(ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", RingForecast.Confidence.Percent) : ranged.IntervalNote, Shade);
+        }
+        else if (forecasts.Length > 0)
+        {
+            key.Add($"no interval: {forecasts[0].ChanceNote ?? forecasts[0].IntervalNote}", Nothing);
+        }
+
+        if (fitted is not null && places.Any(place => place.Plain is not null))
+        {
+            key.Add($"{fitted.Basis.Name}, uncorrected", (chart, from, to) => Stroke(chart, from, to, 1.2, LinePattern.Dashed));
+        }
+
+        key.Add(Wanted(advice, figure.Unit), (chart, from, to) =>
+        {
+            Stroke(chart, from, to, 0.8, LinePattern.Solid);
+            Stroke(chart, from + new Spot(0, 4), to + new Spot(0, 4), 0.8, LinePattern.Dotted);
+            Stroke(chart, from - new Spot(0, 4), to - new Spot(0, 4), 0.8, LinePattern.Dotted);
+        });
+        key.Add("die of the rack", Mark(MarkerShape.OpenTriangleUp, 9));
+        if (advice.Best is { } best)
+        {
+            string name = $"best die: {Short(best.Outcome.Die.Name)}";
+            key.Add(best.Chance is { } chance ? Text("{0}, {1:0} of 100 within", name, chance.Percent) : name, Mark(MarkerShape.FilledTriangleUp, 9));
+        }
+        else
+        {
+            key.Add("no die of the rack leaves a ring", Nothing);
+        }
+
+        return key;
+    }
+
+    /// <summary>A line between two places in pixels.</summary>
+    public static void Stroke(Chart chart, Spot from, Spot to, double width, LinePattern pattern)
+    {
+        Spot one = chart.At(from);
+        Spot other = chart.At(to);
+        chart.Line(one.X, one.Y, other.X, other.Y, width, pattern);
+    }
+
+    /// <summary>A name that does not crowd out its neighbors.</summary>
+    public static string Short(string name) => name.Length <= LongestName ? name : name.Remove(LongestName - 1) + "…";
+
+    private static void Rings(ChartKey key, DieAdviceCurves curves)
+    {
+        int even = curves.Rings.Count(ring => !ring.IsOdd);
+        if (even > 0)
+        {
+            key.Add(Text(even == 1 ? "{0} measured ring" : "{0} measured rings", even), Mark(MarkerShape.FilledCircle, 6));
+        }
+
+        if (curves.Rings.FirstOrDefault(ring => ring.IsOdd) is { } odd)
+        {
+            key.Add(Text("ring {0} does not fit with the others: look at it again", odd.Number), Mark(MarkerShape.Eks, 10));
+        }
+
+        if (curves.NotShown > 0)
+        {
+            key.Add(Text(curves.NotShown == 1 ? "{0} measured ring of another kind is not drawn" : "{0} measured rings of another kind are not drawn", curves.NotShown), Nothing);
+        }
+    }
+
+    private static string Wanted(DieAdvice advice, FigureUnit figureUnit)
+    {
+        (double perMeter, string unit) = Paper.Unit(figureUnit);
+        string format = figureUnit == FigureUnit.Inches ? "0.###" : "0.#";
+        BendRadius wanted = advice.Choice.Wanted;
+        string line = wanted.Reference switch { RadiusReference.InsideFace => string.Empty, RadiusReference.Centroid => " at the centroid", _ => " outside" };
+        return Text("wanted: {0} ± {1} {2}{3}", Number(2 * wanted.Value.Meters), Number(advice.Tolerance.Meters), unit, line);
+
+        string Number(double meters) => (meters * perMeter).ToString(format, CultureInfo.InvariantCulture);
+    }
+
+    private static void Shade(Chart chart, Spot from, Spot to)
+    {
+        Spot low = chart.At(from - new Spot(0, 5));
+        Spot high = chart.At(to + new Spot(0, 5));
+        chart.Area([low.X, high.X], [low.Y, low.Y], [high.Y, high.Y]);
+    }
+
+    private static Action<Chart, Spot, Spot> Mark(MarkerShape shape, double size) => (chart, from, to) =>
+    {
+        Spot middle = chart.At((from + to) * 0.5);
+        chart.Marks([middle.X], [middle.Y], shape, size);
+    };
+
+    private static void Nothing(Chart chart, Spot from, Spot to)
+    {
+    }
+
+    private static string Text(string format, params object[] values) => string.Format(CultureInfo.InvariantCulture, format, values);
+}
