@@ -60,8 +60,8 @@ public sealed class BumpedBar
     public bool IsStraight => _mean == 0;
 
     /// <summary>
-    /// Mean permanent curvature around the first place bumped, half the way to the next to either side, over the mean from a half-span further on to the last place bumped: the kink of a first
-    /// bite at full stroke, 1 without one. Null where no place so far on was bumped or nothing stayed there.
+    /// Mean permanent curvature around the place of the first bite, from whichever end the pass began, half the way to the next to either side, over the mean of what was bumped a half-span and more away: the kink of a
+    /// first bite at full stroke, 1 without one. Null where no place so far away was bumped or nothing stayed there.
     /// </summary>
     /// <remarks>The curvature at the very place of a bump would not do: without hardening the moment there is the same for a sharp kink and an even ring, and only the turn tells them apart.</remarks>
     public double? FirstBiteKink
@@ -69,10 +69,13 @@ public sealed class BumpedBar
         get
         {
             double a = _equilibrium.HalfSpan;
-            double turn = Last > First + a ? _bar.Turn(First + a, Last) : 0;
-            double next = Outcomes.Select(outcome => outcome.Bump.At).Where(at => at > First).DefaultIfEmpty(First).Min();
-            double half = Math.Min((next - First) / 2, a);
-            return turn > 0 ? _bar.Turn(First - half, First + half) / (2 * half) / (turn / (Last - First - a)) : null;
+            double bite = Outcomes.Count > 0 ? Outcomes[0].Bump.At : First;
+            double before = Math.Max(First, bite - a);
+            double after = Math.Min(Last, bite + a);
+            double turn = _bar.Turn(First, before) + _bar.Turn(after, Last);
+            double next = Outcomes.Select(outcome => Math.Abs(outcome.Bump.At - bite)).Where(away => away > 0).DefaultIfEmpty(0).Min();
+            double half = Math.Min(next / 2, a);
+            return turn > 0 ? _bar.Turn(bite - half, bite + half) / (2 * half) / (turn / (before - First + Last - after)) : null;
         }
     }
 

@@ -118,6 +118,18 @@ public sealed class BumpBendingTests
         Assert.Contains(bar.Advisories, advisory => advisory.Code == "first-bite-kink");
     }
 
+    /// <summary>A pass from the other end is the mirror image of the pass, with its kink at that end.</summary>
+    [Fact]
+    public void The_kink_of_a_pass_from_the_other_end_is_found_there()
+    {
+        BumpedBar bar = Pass(BumpCase.Hardening, 0.01, 0.5);
+        BumpedBar mirrored = BumpCase.Feeding(0.01).Bend(
+            BumpCase.Hardening, bar.BarLength, [.. bar.Outcomes.Select(outcome => new Bump(bar.BarLength - outcome.Bump.Position, outcome.Bump.Stroke))]);
+        Near.Relative(bar.FirstBiteKink!.Value, mirrored.FirstBiteKink!.Value, 1e-6, "kink");
+        Assert.Contains(mirrored.Advisories, advisory => advisory.Code == "first-bite-kink");
+        Near.Relative(bar.LeadingTail.Meters, mirrored.TrailingTail.Meters, 1e-6, "tail");
+    }
+
     /// <summary>With the elasticity and yield of steel: between 2 and 5, and far beyond without hardening. Lighter first bites leave none, and no other one either.</summary>
     [Theory]
     [InlineData(0, 5, 100)]

@@ -15,6 +15,8 @@ public sealed class BarCurvatureFigureTests
 
     private static readonly BumpedBar Kinked = Model.BendWhole(BumpCase.Hardening, BumpCase.M(0.66), BumpCase.Stroke(BumpCase.Nominal));
 
+    private static readonly BumpedBar Backward = Model.Bend(BumpCase.Hardening, BumpCase.M(0.66), [.. Kinked.Outcomes.Select(outcome => outcome.Bump).Reverse()]);
+
     private static readonly BumpedBar Even = Model.Bend(
         BumpCase.Hardening, BumpCase.M(0.66), Model.PassWithLighterFirstBites(BumpCase.Hardening, BumpCase.M(0.66), BumpCase.Stroke(BumpCase.Nominal)));
 
@@ -26,7 +28,7 @@ public sealed class BarCurvatureFigureTests
 
     public static TheoryData<string> Bars => [.. Named.Keys];
 
-    private static Dictionary<string, BumpedBar> Named { get; } = new() { ["kinked"] = Kinked, ["even"] = Even, ["straight"] = Straight, ["once"] = Once, ["fine"] = Fine };
+    private static Dictionary<string, BumpedBar> Named { get; } = new() { ["kinked"] = Kinked, ["backward"] = Backward, ["even"] = Even, ["straight"] = Straight, ["once"] = Once, ["fine"] = Fine };
 
     [Theory]
     [InlineData(FigureUnit.Millimeters, 1000, 1)]
