@@ -13,8 +13,8 @@ public sealed class CheckingRecipes : RecipeSnippets
         {
             var loaded = bar.LoadedTo(BendRadius.Inside(Mm(radius)));
             var risk = OuterFiberCheck.Of(loaded)!.Level;
-            Console.WriteLine(
-                $"{radius} mm inside: {loaded.OuterFiberStrain.Percent:F1} %, risk of a crack {risk}");
+            double strain = loaded.OuterFiberStrain.Percent;
+            Console.WriteLine($"{radius} mm inside: {strain:F1} %, risk of a crack {risk}");
         }
 
         //   300 mm inside: 2.0 %, risk of a crack Low
@@ -67,7 +67,7 @@ public sealed class CheckingRecipes : RecipeSnippets
         //     diameter -0.32 mm at a root opening of 1 mm
 
         // An examination's example: a strip of 40 mm, 1.2 mm thick, closed to a tube and let go.
-        var alloy = Yielding("alloy", modulus: MPa(70_000), yield: MPa(250));
+        var alloy = Yielding("alloy", modulus: MPa(70_000), yieldStress: MPa(250));
         var sheet = new FlatBar(Mm(100), Mm(1.2)).EasyWay;
         var closed = BendRadius.Centroid(Mm(40 / (2 * Math.PI)));
         var bending = BendAnalysis.Of(sheet, alloy, StressState.PlaneStrain);
@@ -90,7 +90,7 @@ public sealed class CheckingRecipes : RecipeSnippets
 
         // Another bar may yield from 260 to 340 MPa and be as thick as EN 10058 lets it be.
         var scatter = new RingScatter(
-            yield: new PressureRange(MPa(260), MPa(340)), mill: MillTolerance.En10058(flat));
+            new PressureRange(MPa(260), MPa(340)), mill: MillTolerance.En10058(flat));
         var model = new WrapBending();
         var range = RingRange.Of(model, bar, die, Release.Free, FullTurn, scatter).InsideDiameter!;
         Console.WriteLine($"{range.Low.Millimeters:F0} to {range.High.Millimeters:F0} mm");

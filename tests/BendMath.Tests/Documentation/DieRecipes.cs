@@ -20,7 +20,7 @@ public sealed class DieRecipes : RecipeSnippets
         //   tube 25 x 2: 568 mm
 
         // A textbook example: sheet of 0.0359 in, 40,000 psi, bent to 0.5 in.
-        var metal = Yielding("steel sheet", modulus: Psi(29e6), yield: Psi(40_000));
+        var metal = Yielding("steel sheet", modulus: Psi(29e6), yieldStress: Psi(40_000));
         var sheet = BendAnalysis.Of(new FlatBar(Inches(1), Inches(0.0359)).EasyWay, metal);
         var released = sheet.LoadedTo(BendRadius.Centroid(Inches(0.5))).Release(Release.Free);
         Console.WriteLine($"springs to {released.Ring.CentroidRadius.Inches:F3} in");
@@ -78,7 +78,7 @@ public sealed class DieRecipes : RecipeSnippets
         //   radius 150 mm: 2.8 degrees past 90
 
         // A textbook example: sheet of 0.0359 in, 40,000 psi, bent to 0.5 in inside.
-        var metal = Yielding("steel sheet", modulus: Psi(29e6), yield: Psi(40_000));
+        var metal = Yielding("steel sheet", modulus: Psi(29e6), yieldStress: Psi(40_000));
         var sheet = BendAnalysis.Of(new FlatBar(Inches(1), Inches(0.0359)).EasyWay, metal);
         Console.WriteLine(
             $"sheet: bend to {90 + Past(sheet, BendRadius.Inside(Inches(0.5))):F1} degrees");
@@ -92,7 +92,7 @@ public sealed class DieRecipes : RecipeSnippets
     {
         #region q14
         // Chrome-moly is in no row: 435 MPa is typical of normalized 4130, from memory.
-        var chromeMoly = Yielding("4130 normalized", modulus: MPa(205_000), yield: MPa(435));
+        var chromeMoly = Yielding("4130 normalized", modulus: MPa(205_000), yieldStress: MPa(435));
         var tube = new RoundTube(Mm(25), Mm(2)).Section;
         BarMaterial[] metals =
         [
@@ -189,7 +189,14 @@ public sealed class DieRecipes : RecipeSnippets
         //   a straight bar, 10 mm stroke: 120 mm
         Console.WriteLine($"10 mm again: {Radius(once.Again(Pass(10)))}"); // 10 mm again: 120 mm
         Console.WriteLine($"then 12 mm: {Radius(once.Again(Pass(12)))}"); // then 12 mm: 119 mm
-        Console.WriteLine($"then 16 mm: {Radius(once.Again(Pass(16)))}"); // then 16 mm: 116 mm
+        foreach (double stroke in new[] { 16, 18, 20 })
+        {
+            Console.WriteLine($"then {stroke} mm: {Radius(once.Again(Pass(stroke)))}");
+        }
+
+        //   then 16 mm: 116 mm
+        //   then 18 mm: 106 mm
+        //   then 20 mm: 93 mm
         #endregion
         Promised("q17");
     }
@@ -215,7 +222,7 @@ public sealed class DieRecipes : RecipeSnippets
         //   square 20: 642 N*m, 714 N at the hand
 
         // A textbook problem: the moment when all of a 36 mm round bar yields, at 240 MPa.
-        var metal = Yielding("steel", modulus: MPa(200_000), yield: MPa(240));
+        var metal = Yielding("steel", modulus: MPa(200_000), yieldStress: MPa(240));
         var round = BendAnalysis.Of(new RoundBar(Mm(36)).Section, metal);
         Console.WriteLine($"{round.PlasticMoment.KilonewtonMeters:F3} kN*m"); // 1.866 kN*m
         #endregion

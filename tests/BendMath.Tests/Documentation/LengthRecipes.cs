@@ -65,8 +65,8 @@ public sealed class LengthRecipes : RecipeSnippets
         var ring = formed.RingWhen(Release.Free);
         var layout = DevelopedLayout.For(ring, bar.Section, ArcExtent.FullRing, ends, kerf: Mm(2));
         Console.WriteLine(layout); // full ring: developed 1903.81 mm, blank 2043.81 mm
-        Console.WriteLine(
-            $"marks at {layout.ArcStartMark.Millimeters:F0} and {layout.ArcEndMark.Millimeters:F0} mm");
+        var (first, last) = (layout.ArcStartMark.Millimeters, layout.ArcEndMark.Millimeters);
+        Console.WriteLine($"marks at {first:F0} and {last:F0} mm");
         //   marks at 60 and 1964 mm
         #endregion
         Promised("q3");
@@ -123,6 +123,7 @@ public sealed class LengthRecipes : RecipeSnippets
         //   1 × 6000 mm: 3 rim 1880; 354 mm left
         //   1 × 6000 mm: 1 rim 1880, 3 hoop 1120; 752 mm left
         //   1 × 6000 mm: 3 hoop 1120; 2634 mm left
+
         Console.WriteLine(list); // 3 bars, 18000 mm; no list takes less
         #endregion
 #pragma warning restore xUnit1051
@@ -141,7 +142,8 @@ public sealed class LengthRecipes : RecipeSnippets
         var single = DevelopedLayout.For(ring, flat, ArcExtent.FullRing, ends, kerf: Mm(2));
         Console.WriteLine($"one by one: {single.PiecesFrom(Mm(6000)).Pieces} rings");
         //   one by one: 2 rings
-        var turn = DevelopedLayout.For(ring, flat, ArcExtent.FullRing, EndAllowance.None, kerf: Mm(2));
+        var none = EndAllowance.None;
+        var turn = DevelopedLayout.For(ring, flat, ArcExtent.FullRing, none, kerf: Mm(2));
         Console.WriteLine(
             $"from the coil: {turn.PiecesFrom(Mm(6000) - (2 * tail)).Pieces} rings");
         //   from the coil: 3 rings
@@ -191,6 +193,7 @@ public sealed class LengthRecipes : RecipeSnippets
 
         //   easy way: 6 mm deep, 78 N*m
         //   hard way: 30 mm deep, 391 N*m
+
         var angle = new EqualAngle(Mm(30), Mm(3), AngleFillets.Sharp);
         Console.WriteLine(
             string.Join(", ", angle.Orientations.Select(lying => lying.Orientation)));

@@ -71,6 +71,7 @@ public sealed class LimitRecipes : RecipeSnippets
         //   strain inside -1.6 %, outside 10.5 %
         //   flange in: High, compressed free edge
         //   strain inside -9.8 %, outside 1.5 %
+
         var rule = LegToRadiusCheck.CommonPractice;
         Console.WriteLine(
             $"a 30 mm leg: from {rule.LeastRadiusFor(Mm(30)).Millimeters:F0} mm on");
@@ -212,7 +213,8 @@ public sealed class LimitRecipes : RecipeSnippets
         ];
         foreach (var grade in grades)
         {
-            var loaded = BendAnalysis.Of(square, grade.ToMaterial()).LoadedTo(BendRadius.Inside(Mm(60)));
+            var bar = BendAnalysis.Of(square, grade.ToMaterial());
+            var loaded = bar.LoadedTo(BendRadius.Inside(Mm(60)));
             double strain = loaded.OuterFiberStrain.Percent;
             double elongation = grade.Elongation!.Value.Percent;
             var risk = OuterFiberCheck.Of(loaded)!.Level;
@@ -245,8 +247,8 @@ public sealed class LimitRecipes : RecipeSnippets
             $"left in the outside face {ring.ResidualStressAt(Mm(6), Mm(15)).Megapascals:F0} MPa");
         //   left in the outside face -142 MPa
         Console.WriteLine(
-            $"the outside was stretched at {loaded.StressAt(Mm(6)).Megapascals:F0} MPa; it yielded at 290");
-        //   the outside was stretched at 306 MPa; it yielded at 290
+            $"the outside yielded at 290 MPa, at last at {loaded.StressAt(Mm(6)).Megapascals:F0} MPa");
+        //   the outside yielded at 290 MPa, at last at 306 MPa
         var rule = StrainRuleCheck.Of(loaded, StrainRule.FivePercent);
         Console.WriteLine(
             $"{loaded.OuterFiberStrain.Percent:F1} %, five percent rule: {rule.Level}");

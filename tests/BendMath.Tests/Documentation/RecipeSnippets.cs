@@ -20,8 +20,8 @@ public abstract class RecipeSnippets
     protected static readonly Angle FullTurn = Angle.FromDegrees(360);
 
     // A metal as in textbooks, which yields and does not harden.
-    protected static BarMaterial Yielding(string name, Pressure modulus, Pressure yield) =>
-        new(name, new PerfectlyPlastic(modulus, yield), Steel.Density, poissonsRatio: 0.3);
+    protected static BarMaterial Yielding(string name, Pressure modulus, Pressure yieldStress) =>
+        new(name, new PerfectlyPlastic(modulus, yieldStress), Steel.Density, poissonsRatio: 0.3);
 
     protected static Pressure MPa(double value) => Pressure.FromMegapascals(value);
 
