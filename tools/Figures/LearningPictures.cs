@@ -17,7 +17,7 @@ internal static class LearningPictures
     public static IEnumerable<Picture> All =>
     [
         Picture.Of("rings-ratio", Fitted([("200", 373), ("250", 468), ("250", 471), ("300", 566), ("360", 680), ("360", 686)], 565, 4, "Six measured rings: one ratio")),
-        Picture.Of("rings-line", Fitted([("200", 395), ("200", 393), ("250", 489), ("250", 486), ("300", 540), ("300", 577), ("360", 681), ("360", 676)], 660, 10, "Eight measured rings: a line, and one ring to look at again")),
+        Picture.Of("rings-line", Fitted([("200", 395), ("200", 393), ("250", 489), ("250", 486), ("300", 540), ("300", 577), ("360", 681), ("360", 676)], 490, 10, "Eight measured rings: a line, and one ring to look at again")),
         Picture.Of("rings-bounds", Bounds()),
     ];
 
