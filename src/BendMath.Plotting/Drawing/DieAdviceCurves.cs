@@ -3,20 +3,38 @@ using UnitsNet;
 namespace BendMath.Plotting;
 
 /// <summary>One place on the axis of dies: what comes off there, in meters.</summary>
-/// <param name="X">Place on the axis.</param>
-/// <param name="Die">A die of the rack, or one that would stand there.</param>
-/// <param name="Formed">The bar it leaves, or null.</param>
-/// <param name="Ring">Inside diameter, or null when no ring comes off.</param>
-/// <param name="Plain">The same by the model without its correction.</param>
-/// <param name="Interval">Inside diameters to expect, or null.</param>
-internal sealed record DiePlace(double X, Die Die, FormedBend? Formed, double? Ring, double? Plain, LengthRange? Interval)
+internal sealed class DiePlace(double x, Die die, FormedBend? formed, double? ring, double? plain, LengthRange? interval)
 {
+    /// <summary>Place on the axis.</summary>
+    public double X => x;
+
+    /// <summary>A die of the rack, or one that would stand there.</summary>
+    public Die Die => die;
+
+    /// <summary>Inside diameter, or null when no ring comes off.</summary>
+    public double? Ring => ring;
+
+    /// <summary>The same by the model without its correction.</summary>
+    public double? Plain => plain;
+
+    /// <summary>Inside diameters to expect, or null.</summary>
+    public LengthRange? Interval => interval;
+
     /// <summary>Whether the fit is carried on beyond the rings it is from.</summary>
-    public bool IsBeyond { get; } = Formed is not null && Formed.Advisories.Any(advisory => advisory.Code == "outside-measured-radii");
+    public bool IsBeyond { get; } = formed is not null && formed.Advisories.Any(advisory => advisory.Code == "outside-measured-radii");
 }
 
 /// <summary>A measured ring that may stand beside what is foretold, in meters.</summary>
-internal sealed record RingPoint(double X, double Diameter, int Number, bool IsOdd);
+internal sealed class RingPoint(double x, double diameter, int number, bool isOdd)
+{
+    public double X => x;
+
+    public double Diameter => diameter;
+
+    public int Number => number;
+
+    public bool IsOdd => isOdd;
+}
 
 /// <summary>What the figure of an advice shows, before it is laid out.</summary>
 internal sealed class DieAdviceCurves

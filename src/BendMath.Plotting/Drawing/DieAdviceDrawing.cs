@@ -182,7 +182,9 @@ internal sealed class DieAdviceDrawing
             Spot at = _chart.Pixel(odd.X * _perMeter, odd.Diameter * _perMeter);
             _chart.Marks([odd.X * _perMeter], [odd.Diameter * _perMeter], MarkerShape.Eks, 10);
             Spot[] beside = [new(14, -12), new(-14, 12), new(14, 12), new(-14, -12), new(18, 0), new(-18, 0)];
-            Box number = beside.Select(step => new Box(at + step, 8.0 * Digits(odd).Length, 14)).FirstOrDefault(box => IsFree(box) && !box.Meets(key), new(at + beside[0], 16, 14));
+            Box[] numbers = Array.ConvertAll(beside, step => new Box(at + step, 8.0 * Digits(odd).Length, 14));
+            int free = Array.FindIndex(numbers, box => IsFree(box) && !box.Meets(key));
+            Box number = numbers[Math.Max(0, free)];
             Spot middle = _chart.At(number.Center);
             _chart.Words(Digits(odd), middle.X, middle.Y, Alignment.MiddleCenter, padding: 0);
         }
