@@ -52,7 +52,7 @@ internal static class SummaryPage
         Length off = 2 * ring.Outcome.Difference!.Value;
         string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
         string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
-        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(ring, units)}");
+        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
         DistortionFinding worst = ring.Distortion.Findings[0];
         paper.Fact("Distortion", worst.Level == RiskLevel.Low
             ? "low, as far as it is checked"
@@ -67,10 +67,19 @@ internal static class SummaryPage
         }
     }
 
-    private static string Range(PlannedRing ring, Units units) =>
-        (ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval : ring.Range.InsideDiameter) is { } range
-            ? $"; it may come out {units.Range(range)} inside{(ring.Prospect.Chance is { } chance ? FormattableString.Invariant($", {chance.Percent:0} of 100 within the tolerance") : string.Empty)}"
-            : string.Empty;
+    private static string Range(RingJob job, PlannedRing ring, Units units)
+    {
+        if ((ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval : ring.Range.InsideDiameter) is not { } range)
+        {
+            return string.Empty;
+        }
+
+        // All lines of the bar move together: what is off inside is off at the line the wanted ring is measured to.
+        Length expected = ring.Free.InsideDiameter, off = 2 * ring.Outcome.Difference!.Value;
+        bool outside = off + (range.High - expected) > job.Tolerance || off + (range.Low - expected) < -job.Tolerance;
+        string chance = ring.Prospect.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance") : outside ? ", not all of it within the tolerance" : string.Empty;
+        return $"; it may come out {units.Range(range)} inside{chance}";
+    }
 
     private static string Pull(BendEffort effort, Units units) =>
         effort.HandForce is { } hand ? $"{units.Push(hand)} {(effort.NoseForce is null ? "at the lever" : "by hand")}{Limit(effort, units)}" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";

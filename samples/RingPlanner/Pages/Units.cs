@@ -32,17 +32,20 @@ internal sealed partial class Units(bool inches, LengthStyle cutStyle, int? frac
     public bool AreInches => inches;
 
     /// <summary>How lengths are rounded, or null where decimals say it.</summary>
-    public string? Rounding => fraction is { } finest ? $"sizes in inches to the nearest 1/{finest}, small ones in decimals; blanks are rounded up to what the rule shows" : null;
+    public string? Rounding => fraction is { } finest ? $"sizes in inches to the nearest 1/{finest}, the ends of ranges outward, small ones in decimals; blanks are rounded up to what the rule shows" : null;
 
     public string ColumnUnit => inches ? "mm (in)" : "mm";
 
     /// <summary>To two decimals: a rise is small.</summary>
     public string Fine(Length length) => Beside(LengthText.Format(length, LengthStyle.Millimeters(2)), LengthText.Format(length, Thousandths));
 
+    /// <summary>From the least to the greatest: fractions are rounded away from the middle, so that the range holds what it held.</summary>
     public string Range(LengthRange range)
     {
         string metric = $"{Bare(range.Low, Tenths, " mm")} to {LengthText.Format(range.High, Tenths)}";
-        return Beside(metric, $"{Bare(range.Low, _sizes, " in")} to {LengthText.Format(range.High, _sizes)}");
+        LengthStyle low = fraction is { } finest ? LengthStyle.FractionalInches(finest, LengthRounding.Down) : Thousandths;
+        LengthStyle high = fraction is { } same ? LengthStyle.FractionalInches(same, LengthRounding.Up) : Thousandths;
+        return Beside(metric, $"{Bare(range.Low, low, " in")} to {LengthText.Format(range.High, high)}");
     }
 
     /// <summary>A length to cut: never short, so rounded up to what a rule shows.</summary>

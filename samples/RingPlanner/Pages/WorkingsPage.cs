@@ -8,12 +8,12 @@ internal static class WorkingsPage
 {
     public static void Print(Paper paper, RingPlan plan, Units units)
     {
-        if (plan.Ring is not { } ring)
+        if (plan.Ring is null)
         {
             return;
         }
 
-        IReadOnlyList<Working> workings = PlanWorkings.Of(plan.Job, ring, units.AreInches);
+        IReadOnlyList<Working> workings = PlanWorkings.Of(plan, units.AreInches);
         paper.Heading("How each number came about");
         paper.Sentence(units.AreInches ? "In inches, pounds and pounds per square inch, so that the bare numbers can be put in as they stand." : "In millimeters, newtons and megapascals, so that the bare numbers can be put in as they stand.");
         foreach (Working working in workings)

@@ -47,7 +47,7 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
     private Working Loaded(LoadedBend loaded, string condition, WorkingTerm[] terms) =>
         new("loaded radius of the inside face", "R", condition, terms, units.In(loaded.InsideRadius), units.Length, Sources.FormingModels, isSearched: true);
 
-    private static ThreePointSetup? HalfSpan(FormingModel model) => model switch
+    internal static ThreePointSetup? HalfSpan(FormingModel model) => model switch
     {
         IncrementalThreePointBending pinching => pinching.Setup,
         BumpBending bumping => bumping.Setup,

@@ -23,10 +23,20 @@ public static class PlanWorkings
             .. new FormedWorkings(ring.Outcome, units).All(),
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Flattened, units).Flat(),
+            .. new ChoiceWorkings(job, ring, units).All(),
+            .. new DistortionWorkings(ring, units).All(),
             .. new LayoutWorkings(job, ring, units).All(),
             .. new EffortWorkings(ring, units).All(),
         ];
     }
+
+    /// <summary>The workings of a whole plan: those of its ring and of the die one would make; none when no die leaves a ring.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="inInches">Whether to work in inches and pounds.</param>
+    /// <exception cref="ArgumentNullException">The plan is null.</exception>
+    public static IReadOnlyList<Working> Of(RingPlan plan, bool inInches = false) => Guard.NotNull(plan, nameof(plan)).Ring is { } ring
+        ? [.. Of(plan.Job, ring, inInches), .. new ChoiceWorkings(plan.Job, ring, new(inInches)).DieToMake(plan.Choice)]
+        : [];
 
     /// <summary>The working of a finished ring from its loaded state, let go free: curvature, release, radii, dish.</summary>
     /// <param name="loaded">The loaded state.</param>

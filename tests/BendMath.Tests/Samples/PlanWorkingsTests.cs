@@ -101,7 +101,7 @@ public sealed class PlanWorkingsTests
     {
         // The radius is a small difference of numbers near one over a curvature; what is left of a bar one of two long lengths.
         "r" => working.Terms.Max(term => term.Value),
-        "f" => working.Terms.Max(term => term.Value),
+        "f" or "ΔD" => working.Terms.Max(term => term.Value),
         "f_1" => working.Terms.Single(term => term.Symbol == "f").Value,
         "Δκ" or "Δκ_r" or "κ_f" or "β" => Math.Abs(working.Value) * 10,
         _ => 0,
@@ -110,6 +110,6 @@ public sealed class PlanWorkingsTests
     private static IReadOnlyList<Working> Workings(int job, bool inches)
     {
         RingJob planned = RingJobFile.Read(Planner.Demo()).Jobs[job].Job;
-        return PlanWorkings.Of(planned, RingPlan.For(planned).Ring!, inches);
+        return PlanWorkings.Of(RingPlan.For(planned), inches);
     }
 }

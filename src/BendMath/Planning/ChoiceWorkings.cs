@@ -1,0 +1,54 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath.Planning;
+
+/// <summary>How near the ring is to the wanted one, how far it may be off, and with what chance it is within the tolerance.</summary>
+internal sealed class ChoiceWorkings(RingJob job, PlannedRing ring, WorkingUnits units)
+{
+    public IEnumerable<Working> All()
+    {
+        WorkingTerm left = units.Of("D", "diameter the die leaves, to the line the wanted one is measured to", 2 * ring.Free.RadiusTo(job.Wanted.Reference));
+        WorkingTerm wanted = units.Of("D_w", "wanted diameter, to the same line", 2 * job.Wanted.Value);
+        yield return new("difference from the wanted diameter", "ΔD", "D - D_w", [left, wanted], units.In(2 * ring.Outcome.Difference!.Value), units.Length, Sources.Definition);
+        RingForecast forecast = ring.Prospect.Forecast;
+        if (forecast.Interval is { } interval)
+        {
+            string condition = forecast.Basis == IntervalBasis.MeasuredRings
+                ? $"{forecast.IntervalNote}: R + n = (R_foretold + n)·exp(±t·s·√(1 + h_0))"
+                : $"the inside diameter is an extreme of all rings while {ring.Range.Scatter} may differ";
+            yield return Searched("least inside diameter to expect", "D_least", condition, interval.Low, Sources.LearningFromRings);
+            yield return Searched("greatest inside diameter to expect", "D_most", condition, interval.High, Sources.LearningFromRings);
+        }
+
+        if (ring.Prospect.Chance is { } chance)
+        {
+            yield return new(
+                "chance of being within the tolerance",
+                "P",
+                "the share of Student's t distribution between the limits of the tolerance",
+                [units.Of("T", "tolerance of the diameter, either way", job.Tolerance)],
+                chance.Percent,
+                "%",
+                Sources.LearningFromRings,
+                isSearched: true);
+        }
+    }
+
+    /// <summary>The die one would make; nothing where there is none.</summary>
+    public IEnumerable<Working> DieToMake(DieChoice choice)
+    {
+        if (choice.IdealStampedRadius is { } stamp)
+        {
+            yield return Searched(
+                "stamp of the die that would leave the wanted ring",
+                "R_make",
+                string.Format(CultureInfo.InvariantCulture, "the ring that comes off it, by {0}, is the wanted one", choice.Model.Name),
+                stamp,
+                Sources.FormingModels);
+        }
+    }
+
+    private Working Searched(string name, string symbol, string condition, Length value, Source source) =>
+        new(name, symbol, condition, [], units.In(value), units.Length, source, isSearched: true);
+}
