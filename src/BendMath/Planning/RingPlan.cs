@@ -78,6 +78,11 @@ public sealed class RingPlan
         return new(job, model, fit, used, [.. corrections], advice);
     }
 
+    /// <summary>What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/> says.</summary>
+    /// <param name="diameter">The measured diameter with its error, to the line the wanted ring is measured to.</param>
+    /// <exception cref="ArgumentNullException">The diameter is null.</exception>
+    public RingVerdict VerdictOn(MeasuredLength diameter) => RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Value, Job.Tolerance);
+
     /// <summary>Job and best die.</summary>
     public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";
 

@@ -239,6 +239,16 @@ public sealed class RingPlanTests
             trimCut: TrimCut.Together)).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>After the ring is made: twice the inside radius of 260 mm is wanted, within 6 mm, and measured to within 1 mm.</summary>
+    [Fact]
+    public void A_plan_judges_what_was_made_of_it()
+    {
+        RingPlan plan = RingPlan.For(Plain(tolerance: Length.FromMillimeters(6)));
+        Assert.Equal(RingConformity.TooWide, plan.VerdictOn(new(Length.FromMillimeters(530), Length.FromMillimeters(1))).Fit);
+        Assert.Equal(RingConformity.Within, plan.VerdictOn(new(Length.FromMillimeters(523), Length.FromMillimeters(1))).Fit);
+        Assert.Equal(RingConformity.CannotBeTold, plan.VerdictOn(new(Length.FromMillimeters(526.5), Length.FromMillimeters(1))).Fit);
+    }
+
     [Fact]
     public void Rings_that_contradict_the_correction_in_use_are_pointed_out()
     {

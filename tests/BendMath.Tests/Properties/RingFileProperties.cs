@@ -24,7 +24,7 @@ public sealed class RingFileProperties
         from rise in Sold.Part
         from support in Sold.Part
         from shims in Maybe
-        select (DieMate?)DieMate.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * (0.9 * support), shims));
+        select (DieMate?)DieMate.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * Sold.Between(0.02, 0.9, support), shims));
 
     private static Gen<Die> Dies { get; } =
         from stamp in Sold.Part
