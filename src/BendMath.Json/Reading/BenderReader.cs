@@ -16,7 +16,7 @@ internal static class BenderReader
         ThreePointSetup? setup = null;
         if (job.Object("forming", FormingExample) is { } forming)
         {
-            string? kind = forming.Word("model", "wrap", "three-point", "pair");
+            string? kind = forming.Word("model", "wrap", "three-point", "pair", "bumps");
             if (kind == "wrap")
             {
                 model = new WrapBending();
@@ -25,10 +25,14 @@ internal static class BenderReader
             {
                 model = new PairBending();
             }
-            else if (kind == "three-point" && Setup(forming) is { } pinch)
+            else if (kind is "three-point" or "bumps")
             {
-                setup = pinch;
-                model = new IncrementalThreePointBending(pinch);
+                Length? feed = kind == "bumps" ? forming.Length("feed", "20 mm") : null;
+                setup = Setup(forming);
+                model = setup is not { } pinch ? null
+                    : kind == "three-point" ? new IncrementalThreePointBending(pinch)
+                    : feed is { } step ? forming.Build(() => new BumpBending(pinch, step), ("setup", "stiffness"))
+                    : null;
             }
 
             if (kind is not null)
@@ -36,9 +40,9 @@ internal static class BenderReader
                 forming.Close();
             }
 
-            if (kind == "three-point" && job.Find("bender") is not null)
+            if (kind is "three-point" or "bumps" && job.Find("bender") is not null)
             {
-                job.Fault("bender", "\"bender\" must be left out where \"forming\" is \"three-point\", because its half-span and nose radius are used.");
+                job.Fault("bender", $"\"bender\" must be left out where \"forming\" is \"{kind}\", because its half-span and nose radius are used.");
                 return (model, setup);
             }
         }

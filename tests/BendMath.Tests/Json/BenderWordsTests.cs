@@ -30,6 +30,21 @@ public sealed class BenderWordsTests
         Near.Relative(50 * 4.4482216152605, job.Drive.PullLimit!.Value.Newtons, 1e-12, "pull limit (pound-force by NIST SP 811, appendix B, from memory)");
     }
 
+    /// <summary>Bump by bump, with the feed: the plan's ring is the model's, wider than at no feed.</summary>
+    [Fact]
+    public void Bumps_are_planned()
+    {
+        string bumps = JobTexts.With("\"model\": \"wrap\"", "\"model\": \"bumps\", \"half-span\": \"100 mm\", \"nose radius\": \"10 mm\", \"feed\": \"30 mm\"").Replace(Bender, string.Empty, StringComparison.Ordinal)
+            .Replace("\"correction\": \"curvature ratio\"", "\"correction\": \"none\"", StringComparison.Ordinal);
+        RingPlan plan = JobTexts.Plan(bumps);
+        BumpBending model = Assert.IsType<BumpBending>(plan.Model);
+        Assert.Equal(30, model.Feed.Millimeters, 12);
+        PlannedRing ring = plan.Ring!;
+        Near.Relative(model.Form(plan.Job.Analysis, ring.Outcome.Die).RingWhen(Release.Free).InsideDiameter.Meters, ring.Free.InsideDiameter.Meters, 1e-12);
+        Assert.True(ring.Outcome.Formed!.Contact!.FacetRise > Length.Zero);
+        Assert.True(ring.Free.InsideDiameter > new IncrementalThreePointBending(model.Setup).Form(plan.Job.Analysis, ring.Outcome.Die).RingWhen(Release.Free).InsideDiameter);
+    }
+
     [Fact]
     public void A_pair_is_planned_and_written()
     {
@@ -43,6 +58,7 @@ public sealed class BenderWordsTests
     }
 
     [Theory]
+    [InlineData("\"forming\": { \"model\": \"wrap\" },", "\"feed\": \"20 mm\"", "forming.feed", null)]
     [InlineData(DieA, "\"face length\": \"150\"", "dies[0].face length", "\"150\" has no unit; write for example \"30 mm\" or \"1 1/4 in\".")]
     [InlineData(DieA, "\"mate\": \"none\"", "dies[0].mate", "\"mate\" must be an object in braces, but is \"none\".")]
     [InlineData(DieA, "\"mate\": { \"half-span\": \"120 mm\" }", "dies[0].mate", "Exactly one of \"face radius\" (a hollow face) or \"rise\" (two supports) must be given, but none is.")]

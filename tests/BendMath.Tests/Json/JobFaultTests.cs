@@ -34,7 +34,7 @@ public sealed class JobFaultTests
     [InlineData("\"inside diameter\": \"500 mm\"", "\"outside diameter\": \"50 mm\"", "wanted", 7, "\"wanted\" must leave an inside radius, but to the outside face of a bar 30 mm deep it is a radius of 25 mm, a diameter of 50 mm.")]
     [InlineData("\"90 deg\"", "\"400 deg\"", "arc", 8, "\"arc\" must not be greater than 360°, but is 400°.")]
     [InlineData("\"90 deg\"", "\"half\"", "arc", 8, "\"arc\" must be an angle: a plain number with a decimal point where needed, then \"deg\" or \"°\", but is \"half\".")]
-    [InlineData("\"wrap\"", "\"magic\"", "forming.model", 9, "\"model\" must be \"wrap\", \"three-point\" or \"pair\", but is \"magic\".")]
+    [InlineData("\"wrap\"", "\"magic\"", "forming.model", 9, "\"model\" must be \"wrap\", \"three-point\", \"pair\" or \"bumps\", but is \"magic\".")]
     [InlineData("\"wrap\"", "\"three-point\", \"half-span\": \"90 mm\", \"nose radius\": \"9 mm\"", "bender", 10, "\"bender\" must be left out where \"forming\" is \"three-point\", because its half-span and nose radius are used.")]
     [InlineData("\"inside of the bar\"", "\"the handle\"", "dies[0].stamp means", 12, "\"stamp means\" must be \"inside of the bar\" or \"outside of the bar\", or { \"offset\": \"3 mm\" } from the inside of the bar outward, but is \"the handle\".")]
     [InlineData("\"name\": \"B\"", "\"name\": \"A\"", "dies[1].name", 13, "\"name\" must differ from die to die, but \"A\" is given before.")]
