@@ -23,20 +23,28 @@ public sealed class PlanningSnippets
     {
         #region ranges
         var bending = BendAnalysis.Of(Rim.FlangeOut, Steel);
-        var scatter = new RingScatter(Steel.YieldRange, MillTolerance.En10056(Rim));
-        var bounds = RingRange.Of(new WrapBending(), bending, Die, Release.Free, Angle.FromDegrees(360), scatter);
-        WriteLine($"bounds {bounds.InsideDiameter!.Low.Millimeters:F1} to {bounds.InsideDiameter.High.Millimeters:F1} mm");
-        foreach (var influence in bounds.Influences)
+        var scatter = new RingScatter(
+            yield: Steel.YieldRange, mill: MillTolerance.En10056(Rim));
+        var wrap = new WrapBending();
+        var turn = Angle.FromDegrees(360);
+        var bounds = RingRange.Of(
+            wrap, bending, Die, Release.Free, turn, scatter);
+        var least = bounds.InsideDiameter!.Low.Millimeters;
+        var most = bounds.InsideDiameter.High.Millimeters;
+        WriteLine($"bounds {least:F1} to {most:F1} mm");
+        foreach (var one in bounds.Influences)
         {
-            WriteLine($"{influence.Input} {influence.Share.Percent:F0} % of the spread");
+            WriteLine($"{one.Input} {one.Share.Percent:F0} % of the spread");
         }
 
-        var rings = RingSample.Of(new WrapBending(), bending, Die, Release.Free, Angle.FromDegrees(360), scatter, count: 2000, seed: 1);
-        var low = rings.InsideDiameterBelow(Ratio.FromPercent(5));
-        var high = rings.InsideDiameterBelow(Ratio.FromPercent(95));
-        WriteLine($"90 of 100 rings between {low.Millimeters:F1} and {high.Millimeters:F1} mm");
-        var chance = rings.ChanceWithin(BendRadius.InsideDiameter(Length.FromMillimeters(495)), tolerance: Length.FromMillimeters(5));
-        WriteLine($"within 5 mm of 495 mm in {chance.Percent:F0} of 100 rings");
+        var rings = RingSample.Of(
+            wrap, bending, Die, Release.Free, turn, scatter, count: 2000, seed: 1);
+        var low = rings.InsideDiameterBelow(Ratio.FromPercent(5)).Millimeters;
+        var high = rings.InsideDiameterBelow(Ratio.FromPercent(95)).Millimeters;
+        WriteLine($"90 of 100 rings between {low:F1} and {high:F1} mm");
+        var wanted = BendRadius.InsideDiameter(Length.FromMillimeters(495));
+        var chance = rings.ChanceWithin(wanted, Length.FromMillimeters(5)).Percent;
+        WriteLine($"within 5 mm of 495 mm in {chance:F0} of 100 rings");
         #endregion
         Promised("ranges");
     }
@@ -45,7 +53,9 @@ public sealed class PlanningSnippets
     public void Workings()
     {
         #region workings
-        var loaded = BendAnalysis.Of(Rim.FlangeOut, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+        var bending = BendAnalysis.Of(Rim.FlangeOut, Steel);
+        var loaded = bending.LoadedTo(
+            BendRadius.Inside(Length.FromMillimeters(240)));
         foreach (var working in PlanWorkings.Of(loaded).Take(3))
         {
             WriteLine($"{working}");
@@ -59,10 +69,12 @@ public sealed class PlanningSnippets
     {
         RingPlan[] plans = [.. RingJobFile.Read(Json.JobTexts.Sound).Jobs.Select(entry => RingPlan.For(entry.Job))];
         #region cut-list
-        var cuts = PlanCuts.For(plans, leastUsefulOffcut: Length.FromMillimeters(300));
+        var cuts = PlanCuts.For(
+            plans, leastUsefulOffcut: Length.FromMillimeters(300));
         foreach (var group in cuts.List!.Groups)
         {
-            Console.WriteLine($"{group.BarCount} bars of {group.Name}, {cuts.BarMassOf(group).Kilograms:F1} kg");
+            var mass = cuts.BarMassOf(group).Kilograms;
+            Console.WriteLine($"{group.BarCount} × {group.Name}, {mass:F1} kg");
         }
         #endregion
         Assert.Equal(plans.Length, cuts.Plans.Count);
