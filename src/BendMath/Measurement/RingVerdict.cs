@@ -45,7 +45,7 @@ public sealed record RingVerdict
 
         // What rounding leaves of a difference that is the tolerance still is within it.
         double limit = tolerance + 1e-12 * wanted;
-        Fit = Math.Abs(off) + error <= limit ? RingConformity.Within
+        Conformity = Math.Abs(off) + error <= limit ? RingConformity.Within
             : off - error > limit ? RingConformity.TooWide
             : -off - error > limit ? RingConformity.TooTight
             : RingConformity.CannotBeTold;
@@ -69,7 +69,7 @@ public sealed record RingVerdict
     /// Range: any measure whose error is stated.
     /// Source: <see cref="Sources.Iso14253"/>
     /// </remarks>
-    public RingConformity Fit { get; }
+    public RingConformity Conformity { get; }
 
     /// <summary>Chance that the ring is within the tolerance.</summary>
     /// <remarks>
@@ -85,7 +85,7 @@ public sealed record RingVerdict
     /// <summary>The verdict in one sentence.</summary>
     public string Sentence => string.Format(
         CultureInfo.InvariantCulture,
-        Fit switch
+        Conformity switch
         {
             RingConformity.Within => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
             RingConformity.CannotBeTold => "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at most {4:0.##} mm.",
@@ -114,6 +114,6 @@ public sealed record RingVerdict
     private double Chance()
     {
         double error = Measured.ErrorMeters / 2;
-        return error == 0 ? (Fit == RingConformity.Within ? 1 : 0) : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
+        return error == 0 ? (Conformity == RingConformity.Within ? 1 : 0) : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
     }
 }

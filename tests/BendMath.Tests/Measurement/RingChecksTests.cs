@@ -81,7 +81,7 @@ public sealed class RingChecksTests
     [InlineData(497.99, 0, RingConformity.TooTight)]
     [InlineData(500, 2.1, RingConformity.CannotBeTold)]
     public void The_error_counts_against_whoever_claims(double measured, double error, RingConformity expected) => Assert.Equal(
-        expected, RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(2)).Fit);
+        expected, RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(2)).Conformity);
 
     /// <summary>At the limit itself the chance is one half; an error of two standard deviations inside it, the normal distribution gives 97.72 % (two-sided rest negligible).</summary>
     [Fact]
@@ -103,7 +103,7 @@ public sealed class RingChecksTests
             RingConformity wide = Fit(1.1 * tolerance);
             Assert.True(tight switch { RingConformity.Within => wide == RingConformity.Within, RingConformity.CannotBeTold => wide is RingConformity.Within or RingConformity.CannotBeTold, _ => true });
             Assert.Equal(tight == RingConformity.CannotBeTold, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
-            RingConformity Fit(double accepted) => Verdict(accepted).Fit;
+            RingConformity Fit(double accepted) => Verdict(accepted).Conformity;
             RingVerdict Verdict(double accepted) => RingVerdict.Of(new(Length.FromMillimeters(500 + off), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(accepted));
         });
 

@@ -244,9 +244,9 @@ public sealed class RingPlanTests
     public void A_plan_judges_what_was_made_of_it()
     {
         RingPlan plan = RingPlan.For(Plain(tolerance: Length.FromMillimeters(6)));
-        Assert.Equal(RingConformity.TooWide, plan.VerdictOn(new(Length.FromMillimeters(530), Length.FromMillimeters(1))).Fit);
-        Assert.Equal(RingConformity.Within, plan.VerdictOn(new(Length.FromMillimeters(523), Length.FromMillimeters(1))).Fit);
-        Assert.Equal(RingConformity.CannotBeTold, plan.VerdictOn(new(Length.FromMillimeters(526.5), Length.FromMillimeters(1))).Fit);
+        Assert.Equal(RingConformity.TooWide, plan.VerdictOn(new(Length.FromMillimeters(530), Length.FromMillimeters(1))).Conformity);
+        Assert.Equal(RingConformity.Within, plan.VerdictOn(new(Length.FromMillimeters(523), Length.FromMillimeters(1))).Conformity);
+        Assert.Equal(RingConformity.CannotBeTold, plan.VerdictOn(new(Length.FromMillimeters(526.5), Length.FromMillimeters(1))).Conformity);
     }
 
     [Fact]
