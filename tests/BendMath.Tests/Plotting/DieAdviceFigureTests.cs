@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using BendMath.Tests.Forming;
 using BendMath.Tests.Learning;
 using ScottPlot;
@@ -190,24 +188,7 @@ public sealed class DieAdviceFigureTests
     }
 
     [Fact]
-    public void Pictures_are_black_and_gray_and_do_not_depend_on_the_culture()
-    {
-        DieAdviceFigure figure = Named["line with an odd ring"];
-        string svg = figure.ToSvg();
-        string[] colors = [.. Regex.Matches(svg, "(?:fill|stroke)=\"([^\"]+)\"").Select(match => match.Groups[1].Value).Distinct()];
-        Assert.NotEmpty(colors);
-        Assert.All(colors, color => Assert.Matches("^(?:none|black|white|#(?<hex>[0-9A-Fa-f]{2})\\k<hex>\\k<hex>|rgb\\((?<part>\\d+),\\k<part>,\\k<part>\\))$", color));
-        CultureInfo before = CultureInfo.CurrentCulture;
-        try
-        {
-            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            Assert.Equal(svg, figure.ToSvg());
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
-    }
+    public void Pictures_are_black_and_gray_and_do_not_depend_on_the_culture() => InkRules.Hold(Named["line with an odd ring"]);
 
     [Fact]
     public void Bad_arguments_are_refused_by_name()
