@@ -144,7 +144,7 @@ internal sealed partial class PlanPage
         }
 
         Length change = Length.FromMeters(Math.Abs(check.RiseChangePerPercent.Meters));
-        _paper.Fact("Chord and rise", $"a {_units.Size(check.Chord)} chord inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
+        _paper.Fact("Chord and rise", $"a chord of {_units.Size(check.Chord)} inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
         if (GoodRises(check) is { } rises)
         {
             _paper.Fact("Good is", $"a rise of {_units.Fine(rises.Low)} to {_units.Fine(rises.High)} on that chord: the wanted ring and its tolerance");
