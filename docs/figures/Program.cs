@@ -1,6 +1,6 @@
 using Figures;
 
-// Draws the pictures of the documentation: dotnet run --project tools/Figures [FOLDER], by default docs/images of the current folder.
+// Draws the pictures of the documentation: dotnet run --project docs/figures [FOLDER], by default docs/images of the current folder.
 string folder = args.Length > 0 ? args[0] : Path.Combine("docs", "images");
 if (args.Length > 1 || !Directory.Exists(folder))
 {
