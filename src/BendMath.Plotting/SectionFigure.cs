@@ -12,7 +12,7 @@ public sealed class SectionFigure : BendFigure
     /// <summary>Makes the figure of a section.</summary>
     /// <param name="section">The section in its orientation.</param>
     /// <param name="unit">Unit of axes, labels and dimensions.</param>
-    /// <param name="name">What the title calls the bar, such as the designation of a standard size, in one line; null for <see cref="OrientedSection.StockName"/>, which is in millimeters. The orientation follows it.</param>
+    /// <param name="name">What the title calls the bar, such as the designation of a standard size, in one line; null for <see cref="BarStock.Name"/>, which is in millimeters. The orientation follows it.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
     /// <exception cref="ArgumentException">The name is empty or holds control characters.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The unit is not a defined value.</exception>
@@ -26,7 +26,7 @@ public sealed class SectionFigure : BendFigure
 
     private static string Titled(OrientedSection section, string? name)
     {
-        string bar = Named(name, section.StockName);
-        return section.Orientation.Length == 0 ? bar : $"{bar}, {section.Orientation}";
+        string bar = Named(name, section.Stock.Name);
+        return section.Orientation.IsUsual ? bar : $"{bar}, {section.Orientation}";
     }
 }

@@ -49,7 +49,7 @@ internal static class ShopReader
 
     private static MillTolerance? Mill(JobObject scatter, OrientedSection section, string standard)
     {
-        Func<MillTolerance>? tolerance = (standard, BarStock.Of(section)) switch
+        Func<MillTolerance>? tolerance = (standard, section.Stock) switch
         {
             ("EN 10056-2", EqualAngle angle) => () => MillTolerance.En10056(angle),
             ("EN 10056-2", UnequalAngle angle) => () => MillTolerance.En10056(angle),
@@ -70,7 +70,7 @@ internal static class ShopReader
         };
         if (tolerance is null)
         {
-            scatter.Fault("bar to", $"\"bar to\" must be a standard for the bar of the job, {section.StockName}, but is \"{standard}\".");
+            scatter.Fault("bar to", $"\"bar to\" must be a standard for the bar of the job, {section.Stock.Name}, but is \"{standard}\".");
             return null;
         }
 

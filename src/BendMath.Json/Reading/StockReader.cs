@@ -7,17 +7,18 @@ internal static class StockReader
 
     private static readonly Dictionary<string, Shape> Shapes = new(StringComparer.Ordinal)
     {
-        ["equal angle"] = new(ShapeReader.EqualAngle, "flange out", "flange in", "heel in", "heel out"),
-        ["unequal angle"] = new(ShapeReader.UnequalAngle, "long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"),
-        ["flat"] = new(ShapeReader.Flat, "easy way", "hard way"),
-        ["square"] = new(ShapeReader.Square, string.Empty, "on the diagonal"),
-        ["round"] = new(ShapeReader.Round, string.Empty),
-        ["hexagon"] = new(ShapeReader.Hexagon, "on the flat", "on the corner"),
-        ["round tube"] = new(ShapeReader.RoundTube, string.Empty),
-        ["square tube"] = new(ShapeReader.SquareTube, string.Empty),
-        ["rectangular tube"] = new(ShapeReader.RectangularTube, "easy way", "hard way"),
-        ["channel"] = new(ShapeReader.Channel, "flanges out (easy way)", "flanges in (easy way)", "hard way"),
-        ["tee"] = new(ShapeReader.Tee, "stem out", "stem in", "stem up"),
+        ["equal angle"] = new(ShapeReader.EqualAngle, Orientation.FlangeOut, Orientation.FlangeIn, Orientation.HeelIn, Orientation.HeelOut),
+        ["unequal angle"] = new(
+            ShapeReader.UnequalAngle, Orientation.LongLegFlangeOut, Orientation.LongLegFlangeIn, Orientation.ShortLegFlangeOut, Orientation.ShortLegFlangeIn),
+        ["flat"] = new(ShapeReader.Flat, Orientation.EasyWay, Orientation.HardWay),
+        ["square"] = new(ShapeReader.Square, Orientation.Usual, Orientation.OnDiagonal),
+        ["round"] = new(ShapeReader.Round, Orientation.Usual),
+        ["hexagon"] = new(ShapeReader.Hexagon, Orientation.OnFlat, Orientation.OnCorner),
+        ["round tube"] = new(ShapeReader.RoundTube, Orientation.Usual),
+        ["square tube"] = new(ShapeReader.SquareTube, Orientation.Usual),
+        ["rectangular tube"] = new(ShapeReader.RectangularTube, Orientation.EasyWay, Orientation.HardWay),
+        ["channel"] = new(ShapeReader.Channel, Orientation.FlangesOut, Orientation.FlangesIn, Orientation.HardWay),
+        ["tee"] = new(ShapeReader.Tee, Orientation.StemOut, Orientation.StemIn, Orientation.StemUp),
     };
 
     /// <summary>The words for shapes and, for each, the ways it can lie. An empty one is meant where the file names none.</summary>
@@ -34,7 +35,7 @@ internal static class StockReader
             {
                 StandardSize? size = Size(stock);
                 bar = size?.Stock;
-                kind = size is null ? null : (size.FullName, [.. size.Stock.Orientations.Select(section => section.Orientation)]);
+                kind = size is null ? null : (size.FullName, [.. size.Stock.Orientations.Select(section => OrientationWords.Of(section.Orientation))]);
                 stock.Close();
             }
             else if (stock.Word("shape", [.. Shapes.Keys]) is { } shape)
@@ -47,14 +48,14 @@ internal static class StockReader
 
         if (kind is { } known)
         {
-            return Orientation(owner, known.Name, known.Ways, bar);
+            return Lying(owner, known.Name, known.Ways, bar);
         }
 
         owner.Find("orientation");
         return null;
     }
 
-    private static OrientedSection? Orientation(JobObject owner, string name, string[] all, BarStock? bar)
+    private static OrientedSection? Lying(JobObject owner, string name, string[] all, BarStock? bar)
     {
         JsonPart? lies = owner.Find("orientation");
         string[] ways = [.. all.Where(way => way.Length > 0)];
@@ -70,7 +71,7 @@ internal static class StockReader
         }
 
         string? way = owner.Word("orientation", ways);
-        return way is null ? null : bar?.Orientations.First(section => section.Orientation == way);
+        return way is null ? null : bar?.Lying(OrientationWords.Meant(way));
     }
 
     private static StandardSize? Size(JobObject stock)
@@ -91,10 +92,10 @@ internal static class StockReader
         return size;
     }
 
-    private sealed class Shape(Func<JobObject, BarStock?> read, params string[] orientations)
+    private sealed class Shape(Func<JobObject, BarStock?> read, params Orientation[] orientations)
     {
         public Func<JobObject, BarStock?> Read { get; } = read;
 
-        public string[] Orientations { get; } = orientations;
+        public string[] Orientations { get; } = Array.ConvertAll(orientations, OrientationWords.Of);
     }
 }

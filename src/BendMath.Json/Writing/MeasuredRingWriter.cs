@@ -111,7 +111,7 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
     private void Stock(OrientedSection section)
     {
-        if (StockWriter.Words(BarStock.Of(section)) is not { } words)
+        if (StockWriter.Words(section.Stock) is not { } words)
         {
             throw Refused($"rings must be of bars a file has words for, but one is of {section}.");
         }
@@ -124,9 +124,9 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         }
 
         json.WriteEndObject();
-        if (section.Orientation.Length > 0)
+        if (!section.Orientation.IsUsual)
         {
-            json.WriteString("orientation", section.Orientation);
+            json.WriteString("orientation", OrientationWords.Of(section.Orientation));
         }
     }
 

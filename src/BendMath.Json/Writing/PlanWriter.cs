@@ -81,8 +81,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
     {
         BarMaterial material = job.Analysis.Material;
         json.WriteString("name", job.Name);
-        json.WriteString("stock", job.Analysis.Section.StockName);
-        json.WriteString("orientation", job.Analysis.Section.Orientation.Length == 0 ? null : job.Analysis.Section.Orientation);
+        json.WriteString("stock", job.Analysis.Section.Stock.Name);
+        json.WriteString("orientation", job.Analysis.Section.Orientation.IsUsual ? null : job.Analysis.Section.Orientation.ToString());
         json.WriteStartObject("material");
         json.WriteString("name", material.Name);
         json.WriteString("law", material.Law.ToString());

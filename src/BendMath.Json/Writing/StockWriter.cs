@@ -6,7 +6,7 @@ namespace BendMath.Json.Writing;
 internal static class StockWriter
 {
     /// <summary>Shape and dimensions, or null for a bar a file has no words for.</summary>
-    public static (string Shape, (string Word, Length Value)[] Dimensions)? Words(BarStock? stock) => stock switch
+    public static (string Shape, (string Word, Length Value)[] Dimensions)? Words(BarStock stock) => stock switch
     {
         EqualAngle a => ("equal angle", [("leg", a.Leg), ("thickness", a.Thickness), .. Fillets(a.Fillets)]),
         UnequalAngle a => ("unequal angle", [("long leg", a.LongLeg), ("short leg", a.ShortLeg), ("thickness", a.Thickness), .. Fillets(a.Fillets)]),

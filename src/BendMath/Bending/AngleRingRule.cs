@@ -2,16 +2,6 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Which way the radial leg of an angle stands in a ring.</summary>
-public enum FlangeDirection
-{
-    /// <summary>Flange out (leg out): the radial leg stands away from the center of the ring; the heel face is the inside face.</summary>
-    Out,
-
-    /// <summary>Flange in (leg in): the radial leg stands toward the center of the ring; the heel face is the outside face.</summary>
-    In,
-}
-
 /// <summary>
 /// The handbook rule for the length of an equal angle bent to a ring. It knows neither material nor radius; <see cref="FinishedRing.BlankLengthFor(Angle)"/>
 /// is the answer of the mechanics, and the two differ by several percent of a small ring. Stateless and thread-safe.

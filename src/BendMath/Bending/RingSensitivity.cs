@@ -104,7 +104,8 @@ public sealed record RingSensitivity
     /// <summary>Null where the shape has no single thickness, or none of the neighbors is a bar, or the bar springs back straight at one of them.</summary>
     private static double? ThicknessSlope(BendAnalysis analysis, double insideRadius, Release release)
     {
-        if (analysis.Section.Stock is not BarStock { MainThickness: { } thickness } stock)
+        BarStock stock = analysis.Section.Stock;
+        if (stock.MainThickness is not { } thickness)
         {
             return null;
         }
@@ -115,7 +116,7 @@ public sealed record RingSensitivity
 
         double? At(int steps)
         {
-            if (stock.WithThickness(thickness * (1 + steps * Step))?.Orientations.FirstOrDefault(way => way.Orientation == analysis.Section.Orientation) is not { } section)
+            if (stock.WithThickness(thickness * (1 + steps * Step))?.Lying(analysis.Section.Orientation) is not { } section)
             {
                 return null;
             }

@@ -4,19 +4,6 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>How hard a sheet or strip is, for the handbook's rules for right-angle bends.</summary>
-public enum SheetTemper
-{
-    /// <summary>Soft brass and soft copper: 0.55 of the thickness.</summary>
-    Soft,
-
-    /// <summary>Half-hard copper and brass, soft steel, aluminum: 0.64 of the thickness.</summary>
-    HalfHard,
-
-    /// <summary>Bronze, hard copper, cold-rolled steel, spring steel: 0.71 of the thickness.</summary>
-    Hard,
-}
-
 /// <summary>
 /// A bend of sheet or flat bar the easy way in the words of drawing programs: K-factor, bend allowance and bend deduction, all of them consequences of one
 /// fiber that keeps its length. Immutable and thread-safe.
@@ -128,20 +115,20 @@ public sealed record SheetBend
     /// <param name="thickness">Thickness T, greater than zero.</param>
     /// <param name="insideRadius">Inside radius R, zero or more.</param>
     /// <param name="bendAngle">Angle the sheet is bent through, greater than zero and not greater than 360°.</param>
-    /// <param name="temper">How hard the sheet is.</param>
+    /// <param name="metal">Metal and temper of the sheet.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <remarks>
     /// Equation: L = c·T + 1.57·R at 90°, c = 0.55, 0.64 or 0.71; hence K = c/1.57 = 0.350, 0.408 or 0.452, since 1.57 is π/2 rounded.
     /// Range: bends of 90°; other angles in proportion. No range of R/T was read.
     /// Source: <see cref="Sources.MachinerysHandbookSheetBends"/>
     /// </remarks>
-    public static SheetBend ByTemper(Length thickness, Length insideRadius, Angle bendAngle, SheetTemper temper)
+    public static SheetBend ByMetal(Length thickness, Length insideRadius, Angle bendAngle, SheetMetal metal)
     {
         double t = Guard.Positive(thickness, nameof(thickness));
-        double share = Guard.Defined(temper, nameof(temper)) switch
+        double share = Guard.Defined(metal, nameof(metal)) switch
         {
-            SheetTemper.Soft => 0.55,
-            SheetTemper.HalfHard => 0.64,
+            SheetMetal.SoftBrass or SheetMetal.SoftCopper => 0.55,
+            SheetMetal.HalfHardBrass or SheetMetal.HalfHardCopper or SheetMetal.SoftSteel or SheetMetal.Aluminum => 0.64,
             _ => 0.71,
         };
         return new(t, Guard.NonNegative(insideRadius, nameof(insideRadius)), Turn(bendAngle), share / RuleOfRadius * t, Sources.MachinerysHandbookSheetBends);

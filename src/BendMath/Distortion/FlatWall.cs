@@ -4,7 +4,7 @@ namespace BendMath.Distortion;
 internal readonly record struct FlatWall(double Width, double Thickness)
 {
     /// <summary>Null where the bar is no such tube.</summary>
-    public static FlatWall? Of(OrientedSection section) => section.Features.WallThickness is { } wall && section.Stock is SquareTube or RectangularTube
+    public static FlatWall? Of(OrientedSection section) => section.Features is { HasFlatWalls: true, WallThickness: { } wall }
         ? new FlatWall(section.Properties.Width.Meters - wall.Meters, wall.Meters)
         : null;
 }

@@ -42,14 +42,15 @@ public static class KeystoneCheck
 
     internal static Judgment Judge(LoadedBend loaded)
     {
-        if (loaded.Analysis.Section is not { Stock: FlatBar flat } section || section.Features.IsFlatEasyWay)
+        OrientedSection section = loaded.Analysis.Section;
+        if (!section.Features.IsFlatHardWay)
         {
             return default;
         }
 
         double inside = 1 / Math.Sqrt(1 + loaded.Strain(0));
         double outside = 1 / Math.Sqrt(1 + loaded.Strain(section.Height));
-        double thickness = flat.Thickness.Millimeters;
+        double thickness = section.Properties.Width.Millimeters;
         double keystoning = inside - outside;
         RiskLevel level = Judgment.Level(keystoning, Low, Medium);
         string sentence = string.Format(

@@ -62,7 +62,7 @@ public sealed record LateralBuckling
     public static LateralBuckling? Of(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = Guard.NotNull(loaded, nameof(loaded)).Analysis.Section;
-        if ((Guard.NotNull(settings, nameof(settings)).TorsionMeters ?? (section.Stock as BarStock)?.TorsionConstant?.Meters4) is not { } torsion)
+        if ((Guard.NotNull(settings, nameof(settings)).TorsionMeters ?? section.Stock.TorsionConstant?.Meters4) is not { } torsion)
         {
             return null;
         }

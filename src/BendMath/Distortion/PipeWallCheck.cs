@@ -35,7 +35,7 @@ public static class PipeWallCheck
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = loaded.Analysis.Section;
-        if (section.Stock is not RoundTube tube)
+        if (section.Features is not { TubeDiameter: not null, WallThickness: { } wall })
         {
             return default;
         }
@@ -51,14 +51,14 @@ public static class PipeWallCheck
             return Judgment.Missing(string.Format(CultureInfo.InvariantCulture, "pipe wall to order: no least wall after bending is given; at this radius the code orders {0:0.00#} times it", factor));
         }
 
-        double demand = factor * least.Meters / tube.Wall.Meters;
+        double demand = factor * least.Meters / wall.Meters;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "For {0:0.##} mm of wall after bending to {1:0.0#} diameters the code orders {2:0.##} mm; the tube has {3:0.##} mm.",
             least.Millimeters,
             ratio,
             factor * least.Millimeters,
-            tube.Wall.Millimeters);
+            wall.Millimeters);
         return new DistortionFinding(
             "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity, () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
     }

@@ -73,14 +73,14 @@ internal static class Remedies
     /// <summary>Another orientation of the same stock that lowers the level at the same inside radius; the one that lowers it most. Null when there is none.</summary>
     public static DistortionRemedy? Orientation(LoadedBend loaded, RiskLevel level, Func<LoadedBend, Judgment> check)
     {
-        if (loaded.IsPulled || loaded.Analysis.Section.Stock is not BarStock stock)
+        if (loaded.IsPulled)
         {
             return null;
         }
 
         OrientedSection? best = null;
         RiskLevel lowest = level;
-        foreach (OrientedSection other in stock.Orientations)
+        foreach (OrientedSection other in loaded.Analysis.Section.Stock.Orientations)
         {
             Judgment judgment = check(BendAnalysis.Of(other, loaded.Analysis.Material, loaded.Analysis.StressState).LoadedToInside(loaded.State.InsideRadius));
             if (judgment.NotMade is null && (judgment.Finding?.Level ?? RiskLevel.Low) < lowest)

@@ -45,13 +45,13 @@ public static class TubeOvalityCheck
 
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
-        if (loaded.Analysis.Section.Stock is not RoundTube tube)
+        if (loaded.Analysis.Section.Features is not { TubeDiameter: { } diameter, WallThickness: { } wall })
         {
             return default;
         }
 
-        double t = tube.Wall.Meters;
-        double r = (tube.OutsideDiameter.Meters - t) / 2;
+        double t = wall.Meters;
+        double r = (diameter.Meters - t) / 2;
         double poisson = loaded.Analysis.Material.PoissonsRatio ?? 0.3;
         double root = loaded.State.Curvature * r * r / t;
         double ovality = 2 * root * root * (1 - poisson * poisson);

@@ -26,7 +26,7 @@ public static class TubeRatioCheck
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = loaded.Analysis.Section;
-        if (section.Stock is not RoundTube tube)
+        if (section.Features is not { TubeDiameter: { } diameter, WallThickness: { } wall })
         {
             return default;
         }
@@ -39,7 +39,7 @@ public static class TubeRatioCheck
             CultureInfo.InvariantCulture,
             "The radius to the middle of the tube is {0:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube is {1:0.#} walls in diameter.",
             1 / demand,
-            tube.OutsideDiameter.Meters / tube.Wall.Meters);
+            diameter.Meters / wall.Meters);
         return new DistortionFinding("tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

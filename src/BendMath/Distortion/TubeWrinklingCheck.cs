@@ -44,13 +44,13 @@ public static class TubeWrinklingCheck
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         double strain = -loaded.Strain(0);
-        if (loaded.Analysis.Section.Stock is not RoundTube tube || strain <= 0)
+        if (loaded.Analysis.Section.Features is not { TubeDiameter: { } outside, WallThickness: { } wall } || strain <= 0)
         {
             return default;
         }
 
-        double t = tube.Wall.Meters;
-        double diameter = tube.OutsideDiameter.Meters;
+        double t = wall.Meters;
+        double diameter = outside.Meters;
         double cylinder = Critical(loaded.Analysis.Law, diameter, t);
         double pipeline = 0.5 * t / diameter;
         double limit = Math.Min(cylinder, pipeline);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -93,17 +92,7 @@ public sealed class MeasuredRing
     /// <summary>Whether it is a ring of this bar, as it lies, whatever its name.</summary>
     /// <param name="section">The bar to compare with.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
-    public bool IsOf(OrientedSection section)
-    {
-        Guard.NotNull(section, nameof(section));
-        AreaMoments a = Analysis.Moments;
-        AreaMoments b = section.Profile.Moments;
-        double length = Math.Sqrt(a.Area);
-        double second = a.Area * a.Area;
-        return Near(a.Area, b.Area, a.Area) && Near(Analysis.Section.Height, section.Height, length)
-            && Near(a.CentroidY, b.CentroidY, length) && Near(a.CentroidZ, b.CentroidZ, length)
-            && Near(a.SecondY, b.SecondY, second) && Near(a.SecondZ, b.SecondZ, second) && Near(a.Product, b.Product, second);
-    }
+    public bool IsOf(OrientedSection section) => Analysis.Section.IsSameBar(Guard.NotNull(section, nameof(section)), Length.Zero);
 
     /// <summary>Whether its law gives the stresses of another: the names of materials do not matter, nor their densities.</summary>
     /// <param name="law">The law to compare with.</param>
@@ -135,9 +124,8 @@ public sealed class MeasuredRing
 
         if (!IsOf(analysis.Section))
         {
-            differences.Add(analysis.Section.ToString() == Analysis.Section.ToString()
-                ? "the same bar with other fillets"
-                : $"another bar than {Analysis.Section}");
+            bool sameWords = string.Equals(analysis.Section.ToString(), Analysis.Section.ToString(), StringComparison.Ordinal);
+            differences.Add($"another bar than {(sameWords ? Analysis.Section.Description : Analysis.Section.ToString())}");
         }
 
         if (!IsOf(analysis.Law))

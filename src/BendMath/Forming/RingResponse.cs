@@ -22,8 +22,6 @@ internal readonly record struct RingReply(double Inside, double Centroid, double
 /// <summary>A die's answer to every input that scatters.</summary>
 internal sealed class RingResponse
 {
-    private const double SameBar = 1e-9;
-
     private readonly FormingModel _model;
 
     private readonly BendAnalysis _analysis;
@@ -122,16 +120,13 @@ internal sealed class RingResponse
 
     private OrientedSection SectionOf(ReadOnlySpan<double> sizes)
     {
-        BarStock stock = _scatter.Mill!.Build(sizes.ToArray());
-        return stock.Orientations.First(way => way.Orientation == _analysis.Section.Orientation);
+        return _scatter.Mill!.Build(sizes.ToArray()).Lying(_analysis.Section.Orientation)!;
     }
 
     private void CheckMill(MillTolerance mill, string scatter)
     {
         OrientedSection section = _analysis.Section;
-        OrientedSection? same = mill.Nominal.Orientations.FirstOrDefault(way => way.Orientation == section.Orientation);
-        double area = section.Profile.Moments.Area;
-        if (same is null || Math.Abs(same.Height - section.Height) > SameBar * section.Height || Math.Abs(same.Profile.Moments.Area - area) > SameBar * area)
+        if (mill.Nominal.Lying(section.Orientation) is not { } same || !same.IsSameBar(section, Length.Zero))
         {
             throw new ArgumentException($"scatter must hold the mill tolerance of the bar that is bent, {section}, but holds that of {mill.Nominal}.", scatter);
         }

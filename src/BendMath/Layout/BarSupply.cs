@@ -9,14 +9,13 @@ public sealed record BarSupply
     /// <summary>Makes a supply.</summary>
     /// <param name="length">Usable length of a bar, without ends that are cut off square, greater than zero.</param>
     /// <param name="quantity">How many there are, from 1 to 5,000; null for as many as it takes.</param>
-    /// <param name="group">The kind of bar; see <see cref="CutPiece.Group"/>.</param>
-    /// <exception cref="ArgumentNullException">The group is null.</exception>
+    /// <param name="kind">The kind of bar; see <see cref="CutPiece.Kind"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">Length or quantity is outside its range.</exception>
-    public BarSupply(Length length, int? quantity = null, string group = "")
+    public BarSupply(Length length, int? quantity = null, BarKind? kind = null)
     {
         Meters = Guard.Positive(length, nameof(length));
         Quantity = quantity is null or (>= 1 and <= CutPiece.Most) ? quantity : throw Guard.Fault(nameof(quantity), quantity.Value, "must be from 1 to 5,000");
-        Group = Guard.NotNull(group, nameof(group));
+        Kind = kind;
     }
 
     /// <summary>Usable length of a bar.</summary>
@@ -25,8 +24,8 @@ public sealed record BarSupply
     /// <summary>How many there are, or null for as many as it takes.</summary>
     public int? Quantity { get; }
 
-    /// <summary>The kind of bar.</summary>
-    public string Group { get; }
+    /// <summary>The kind of bar, or null.</summary>
+    public BarKind? Kind { get; }
 
     internal double Meters { get; }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BendMath.Layout;
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -180,19 +179,9 @@ public sealed class BentBar
         CultureInfo.InvariantCulture, "{0}: developed {1:0.##} mm, blank {2:0.##} mm", Counted.Text(Bends.Count, "bend"), _path.Length * 1e3, Blank * 1e3);
 
     /// <summary>Whether two bends show the same bar: as it lies when they turn to one side, turned over about its own axis when they do not.</summary>
-    private static bool IsSameBar(BarPart one, BarPart other)
-    {
-        AreaMoments a = one.Section!.Profile.Moments;
-        AreaMoments b = other.Section!.Profile.Moments;
-        double height = one.Section.Height;
-        double length = Math.Sqrt(a.Area);
-        bool turned = one.Side != other.Side;
-        return Near(a.Area, b.Area, a.Area) && Near(height, other.Section.Height, length)
-            && Near(a.CentroidY, turned ? height - b.CentroidY : b.CentroidY, length) && Near(a.CentroidZ, b.CentroidZ, length)
-            && Near(a.SecondY, b.SecondY, a.Area * a.Area) && Near(a.SecondZ, b.SecondZ, a.Area * a.Area) && Near(a.Product, turned ? -b.Product : b.Product, a.Area * a.Area);
-
-        static bool Near(double one, double other, double scale) => Math.Abs(one - other) <= 1e-9 * scale;
-    }
+    private static bool IsSameBar(BarPart one, BarPart other) => one.Side == other.Side
+        ? one.Section!.IsSameBar(other.Section!, Length.Zero)
+        : one.Section!.IsSameBarTurnedOver(other.Section!, Length.Zero);
 
     private BendMark[] Marked(int[] order)
     {

@@ -27,8 +27,9 @@ public sealed class CutGroup
 {
     private readonly double _lowerBound;
 
-    internal CutGroup(string name, IReadOnlyList<CutBar> bars, IReadOnlyList<CutPiece> missing, double lowerBound, CutSearchEnd end)
+    internal CutGroup(BarKind? kind, string name, IReadOnlyList<CutBar> bars, IReadOnlyList<CutPiece> missing, double lowerBound, CutSearchEnd end)
     {
+        Kind = kind;
         Name = name;
         Bars = bars;
         Missing = missing;
@@ -37,7 +38,10 @@ public sealed class CutGroup
         End = end;
     }
 
-    /// <summary>The kind of bar.</summary>
+    /// <summary>The kind of bar, or null where the pieces name none.</summary>
+    public BarKind? Kind { get; }
+
+    /// <summary>The kind of bar in words that no other group of the list has; empty where the pieces name none.</summary>
     public string Name { get; }
 
     /// <summary>The bars and what is cut from them.</summary>

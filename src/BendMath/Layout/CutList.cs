@@ -46,7 +46,7 @@ public sealed class CutList
     public bool IsComplete => Groups.All(group => group.Missing.Count == 0);
 
     /// <summary>Makes a cut list.</summary>
-    /// <param name="pieces">From 1 to 500 lines, up to 5,000 pieces in all. Each must fit a bar of its group.</param>
+    /// <param name="pieces">From 1 to 500 lines, up to 5,000 pieces in all. Each must fit a bar of its kind.</param>
     /// <param name="bars">From 1 to 20 lengths of bars. Pieces that bars of limited number do not suffice for are reported as missing.</param>
     /// <param name="kerf">Width of a saw cut, zero or more. The last piece of a bar needs no cut when it ends at the end of the bar.</param>
     /// <param name="leastUsefulOffcut">Length from which an offcut is kept, zero or more.</param>
@@ -54,7 +54,7 @@ public sealed class CutList
     /// Stops the search for a better list. It throws nothing: what has been found by then is a lawful list and is handed out, with <see cref="CutSearchEnd.Stopped"/>.
     /// </param>
     /// <exception cref="ArgumentNullException">A list is null.</exception>
-    /// <exception cref="ArgumentException">A line is missing, there is none, or a piece fits no bar of its group.</exception>
+    /// <exception cref="ArgumentException">A line is missing, there is none, or a piece fits no bar of its kind.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite, or there are too many lines or pieces.</exception>
     public static CutList For(IReadOnlyList<CutPiece> pieces, IReadOnlyList<BarSupply> bars, Length kerf, Length leastUsefulOffcut, CancellationToken cancellation = default)
     {
@@ -79,24 +79,34 @@ public sealed class CutList
 
         foreach (CutPiece line in lines)
         {
-            double most = supplies.Where(supply => supply.Group == line.Group).Select(supply => supply.Meters).DefaultIfEmpty(0).Max();
+            double most = supplies.Where(supply => BarKind.AreSame(supply.Kind, line.Kind)).Select(supply => supply.Meters).DefaultIfEmpty(0).Max();
             if (line.Meters + saw > BarCuts.Room(most, saw))
             {
                 throw new ArgumentException(
                     most > 0
-                        ? $"pieces must each fit a bar of their group, but \"{line.Name}\" of {Guard.Text(line.Length)} is longer than the longest one, {Guard.MillimetersText(most)}."
-                        : $"pieces must each fit a bar of their group, but there is no bar of the group \"{line.Group}\" of \"{line.Name}\".",
+                        ? $"pieces must each fit a bar of their kind, but \"{line.Name}\" of {Guard.Text(line.Length)} is longer than the longest one, {Guard.MillimetersText(most)}."
+                        : $"pieces must each fit a bar of their kind, but there is no bar {(line.Kind is { } kind ? $"of {kind.Description}" : "of no kind")} for \"{line.Name}\".",
                     nameof(pieces));
             }
         }
 
-        List<CutGroup> groups = [];
-        foreach (IGrouping<string, CutPiece> group in lines.GroupBy(line => line.Group, StringComparer.Ordinal))
+        List<BarKind?> kinds = [];
+        foreach (CutPiece line in lines.Where(line => !kinds.Exists(kind => BarKind.AreSame(kind, line.Kind))))
         {
-            groups.Add(CutGrouping.Solve(group.Key, [.. group], [.. supplies.Where(supply => supply.Group == group.Key)], saw, useful, cancellation));
+            kinds.Add(line.Kind);
         }
 
-        return new(groups.AsReadOnly(), saw, useful);
+        string[] names = BarKind.Names(kinds);
+        CutGroup[] groups = [.. kinds.Select((kind, i) => CutGrouping.Solve(
+            kind,
+            names[i],
+            [.. lines.Where(line => BarKind.AreSame(kind, line.Kind))],
+            [.. supplies.Where(supply => BarKind.AreSame(kind, supply.Kind))],
+            saw,
+            useful,
+            cancellation))];
+
+        return new(Array.AsReadOnly(groups), saw, useful);
     }
 
     /// <summary>Groups and length.</summary>

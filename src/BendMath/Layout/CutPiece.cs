@@ -13,16 +13,16 @@ public sealed record CutPiece
     /// <param name="name">What the shop calls the piece; not empty.</param>
     /// <param name="length">Its length as it is cut, greater than zero.</param>
     /// <param name="quantity">How many, from 1 to 5,000.</param>
-    /// <param name="group">The bar it is cut from, such as size and grade: pieces are cut from bars of the same group only. Empty where there is one kind of bar.</param>
-    /// <exception cref="ArgumentNullException">Name or group is null.</exception>
+    /// <param name="kind">The bar it is cut from: pieces are cut from bars of the same kind only. Null where there is one kind and nobody says which.</param>
+    /// <exception cref="ArgumentNullException">The name is null.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Length or quantity is outside its range.</exception>
-    public CutPiece(string name, Length length, int quantity, string group = "")
+    public CutPiece(string name, Length length, int quantity, BarKind? kind = null)
     {
         Name = Guard.NotEmpty(name, nameof(name));
         Meters = Guard.Positive(length, nameof(length));
         Quantity = quantity is >= 1 and <= Most ? quantity : throw Guard.Fault(nameof(quantity), quantity, "must be from 1 to 5,000");
-        Group = Guard.NotNull(group, nameof(group));
+        Kind = kind;
     }
 
     /// <summary>What the shop calls it.</summary>
@@ -34,8 +34,8 @@ public sealed record CutPiece
     /// <summary>How many.</summary>
     public int Quantity { get; }
 
-    /// <summary>The kind of bar it is cut from.</summary>
-    public string Group { get; }
+    /// <summary>The kind of bar it is cut from, or null.</summary>
+    public BarKind? Kind { get; }
 
     internal double Meters { get; }
 

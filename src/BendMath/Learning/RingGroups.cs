@@ -20,7 +20,7 @@ internal static class RingGroups
     public static string Words(RingGroup group, BendAnalysis analysis) => group switch
     {
         RingGroup.SameBar => $"of {analysis.Section}, {analysis.Material.Name}",
-        RingGroup.SameOrientationAndMetal => $"of {KindOf(analysis.Section)}, of {analysis.Material.Name}, whatever the size",
+        RingGroup.SameOrientationAndMetal => $"of {analysis.Section.Kind}, of {analysis.Material.Name}, whatever the size",
         RingGroup.SameStock => $"of {analysis.Section}, whatever the metal",
         _ => "of all bars and metals",
     };
@@ -28,17 +28,8 @@ internal static class RingGroups
     private static bool IsIn(RingGroup group, MeasuredRing ring, BendAnalysis analysis) => group switch
     {
         RingGroup.SameBar => ring.IsOf(analysis.Section) && ring.IsOf(analysis.Law),
-        RingGroup.SameOrientationAndMetal => IsSameKind(ring.Analysis.Section, analysis.Section) && ring.IsOf(analysis.Law),
+        RingGroup.SameOrientationAndMetal => ring.Analysis.Section.IsOfKind(analysis.Section) && ring.IsOf(analysis.Law),
         RingGroup.SameStock => ring.IsOf(analysis.Section),
         _ => true,
     };
-
-    private static bool IsSameKind(OrientedSection one, OrientedSection other) => one.Stock.GetType() == other.Stock.GetType() && one.Orientation == other.Orientation;
-
-    /// <summary>The name of the stock up to its dimensions, and how it lies.</summary>
-    private static string KindOf(OrientedSection section)
-    {
-        string shape = string.Concat(section.StockName.TakeWhile(c => !char.IsDigit(c))).Trim();
-        return section.Orientation.Length == 0 ? shape : $"{shape}, {section.Orientation}";
-    }
 }

@@ -91,6 +91,13 @@ internal readonly record struct Edge
         return new(y1, z1, y2, z2, centerY, centerZ, radius, start, sweep);
     }
 
+    /// <summary>The point at a share of the length, from the start of the edge.</summary>
+    public (double Y, double Z) PointAt(double share)
+    {
+        double angle = StartAngle + share * Sweep;
+        return IsArc ? (CenterY + Radius * Math.Sin(angle), CenterZ + Radius * Math.Cos(angle)) : (Y1 + share * (Y2 - Y1), Z1 + share * (Z2 - Z1));
+    }
+
     /// <summary>Whether the arc has a point in the direction φ from its center, give or take the slack.</summary>
     public bool Faces(double angle, double slack = 0)
     {
@@ -196,6 +203,9 @@ internal readonly record struct Edge
     /// <summary>The edge seen in the mirror y → height − y, run backwards so that a loop keeps its sense of rotation.</summary>
     public Edge MirroredInY(double height) => new(
         height - Y2, Z2, height - Y1, Z1, IsArc ? height - CenterY : 0, CenterZ, Radius, IsArc ? -(StartAngle + Sweep) : 0, Sweep);
+
+    /// <summary>The edge seen in the mirror z → width − z, run backwards so that a loop keeps its sense of rotation.</summary>
+    public Edge MirroredInZ(double width) => MirroredInY(0).TurnedByQuarters(2).Moved(0, width);
 
     /// <summary>The edge turned counter-clockwise: y′ = y·cos α + z·sin α, z′ = z·cos α − y·sin α.</summary>
     public Edge Turned(double angle) => Turned(angle, Math.Sin(angle), Math.Cos(angle));

@@ -28,7 +28,7 @@ public sealed class PlanCuts
     /// <exception cref="ArgumentNullException">The group is null.</exception>
     /// <exception cref="ArgumentException">The group is not of this list.</exception>
     public IReadOnlyList<RingPlan> PlansOf(CutGroup group) => Guard.NotNull(group, nameof(group)) is var of && List?.Groups.Contains(of) == true
-        ? [.. Plans.Where(plan => GroupOf(plan) == of.Name)]
+        ? [.. Plans.Where(plan => KindOf(plan).IsSame(of.Kind!))]
         : throw new ArgumentException($"group must be of this list, but is \"{group.Name}\".", nameof(group));
 
     /// <summary>Mass of the bars of a group of the list.</summary>
@@ -79,8 +79,16 @@ public sealed class PlanCuts
             return new(null, [], leftOut.AsReadOnly());
         }
 
-        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Quantity, GroupOf(plan)))];
-        BarSupply[] bars = [.. cut.Select(plan => (Bar: plan.Job.BarLength!.Value.Meters, Group: GroupOf(plan))).Distinct().Select(pair => new BarSupply(Length.FromMeters(pair.Bar), null, pair.Group))];
+        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Quantity, KindOf(plan)))];
+        List<BarSupply> bars = [];
+        foreach (BarSupply bar in cut.Select(plan => new BarSupply(plan.Job.BarLength!.Value, null, KindOf(plan))))
+        {
+            if (!bars.Exists(other => other.Length.Equals(bar.Length, Length.FromNanometers(1)) && other.Kind!.IsSame(bar.Kind!)))
+            {
+                bars.Add(bar);
+            }
+        }
+
         Length kerf = Length.FromMeters(cut.Max(plan => plan.Job.Kerf.Meters));
         return new(CutList.For(pieces, bars, kerf, least, cancellation), cut.AsReadOnly(), leftOut.AsReadOnly());
     }
@@ -88,5 +96,5 @@ public sealed class PlanCuts
     /// <summary>The list, or why there is none.</summary>
     public override string ToString() => List?.ToString() ?? (LeftOut.Count == 0 ? "no plans" : string.Join("; ", LeftOut));
 
-    private static string GroupOf(RingPlan plan) => $"{plan.Job.Analysis.Section.StockName}, {plan.Job.Analysis.Material.Name}";
+    private static BarKind KindOf(RingPlan plan) => new(plan.Job.Analysis.Section.Stock, plan.Job.Analysis.Material);
 }

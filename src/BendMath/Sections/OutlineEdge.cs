@@ -38,6 +38,8 @@ public sealed record OutlineEdge
 
     internal Edge Edge { get; }
 
+    private (OutlinePoint, OutlinePoint, OutlinePoint?, double, int) Identity => (Start, End, Center, Picometers.Of(Edge.Radius), Math.Sign(Edge.Sweep));
+
     /// <summary>A straight edge.</summary>
     /// <param name="start">Where it begins.</param>
     /// <param name="end">Where it ends.</param>
@@ -94,6 +96,13 @@ public sealed record OutlineEdge
             ? new(edge)
             : throw new ArgumentException($"{nameof(end)} must differ from the start, but both are at {start}; a full circle is given by center, radius and angles.", nameof(end));
     }
+
+    /// <summary>Equal when ends, center, radius and sense are, to a picometer.</summary>
+    /// <param name="other">Another edge.</param>
+    public bool Equals(OutlineEdge? other) => other is not null && Identity.Equals(other.Identity);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Ends, and for an arc the radius and sweep.</summary>
     public override string ToString() => string.Format(

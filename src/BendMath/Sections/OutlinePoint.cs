@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -33,6 +34,15 @@ public sealed record OutlinePoint
     internal double Right { get; }
 
     internal double Up { get; }
+
+    private (double, double) Identity => (Picometers.Of(Right), Picometers.Of(Up));
+
+    /// <summary>Equal when both coordinates are, to a picometer.</summary>
+    /// <param name="other">Another point.</param>
+    public bool Equals(OutlinePoint? other) => other is not null && Identity.Equals(other.Identity);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Both coordinates in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "x {0:0.######} mm, y {1:0.######} mm", Right * 1e3, Up * 1e3);

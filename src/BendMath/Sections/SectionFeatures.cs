@@ -70,10 +70,15 @@ public sealed record SectionFeatures
 
     private readonly double? _wall;
 
-    internal SectionFeatures(double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, bool flatEasyWay = false)
+    private readonly double? _diameter;
+
+    internal SectionFeatures(
+        double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, double? diameter = null, bool flatEasyWay = false, bool flatHardWay = false)
     {
         _radialDepth = radialDepth;
         _wall = wall;
+        _diameter = diameter;
+        IsFlatHardWay = flatHardWay;
         Outstands = outstands ?? [];
         IsFlatEasyWay = flatEasyWay;
     }
@@ -90,6 +95,15 @@ public sealed record SectionFeatures
     /// <summary>Wall thickness of a tube, or null.</summary>
     public Length? WallThickness => _wall is { } wall ? Length.FromMeters(wall) : null;
 
+    /// <summary>Outside diameter of a round tube, or null.</summary>
+    public Length? TubeDiameter => _diameter is { } diameter ? Length.FromMeters(diameter) : null;
+
+    /// <summary>Whether the section is a tube with flat walls.</summary>
+    public bool HasFlatWalls => _wall is not null && _diameter is null;
+
+    /// <summary>Whether the section is a flat with its width in the plane of the ring.</summary>
+    public bool IsFlatHardWay { get; }
+
     /// <summary>Whether the section is a flat with its thickness in the plane of the ring, to which the rules for sheet apply.</summary>
     public bool IsFlatEasyWay { get; }
 
@@ -101,7 +115,8 @@ public sealed record SectionFeatures
     /// <summary>Equal when all features are equal, outstand by outstand.</summary>
     /// <param name="other">The features of another section.</param>
     public bool Equals(SectionFeatures? other) => other is not null
-        && _radialDepth == other._radialDepth && _wall == other._wall && IsFlatEasyWay == other.IsFlatEasyWay && OutstandsAreKnown == other.OutstandsAreKnown && Outstands.SequenceEqual(other.Outstands);
+        && _radialDepth == other._radialDepth && _wall == other._wall && _diameter == other._diameter && IsFlatEasyWay == other.IsFlatEasyWay
+        && IsFlatHardWay == other.IsFlatHardWay && OutstandsAreKnown == other.OutstandsAreKnown && Outstands.SequenceEqual(other.Outstands);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_radialDepth, _wall, IsFlatEasyWay, Outstands.Count).GetHashCode();

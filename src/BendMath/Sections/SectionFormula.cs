@@ -17,7 +17,7 @@ public sealed record SectionFormula
         ErrorBasis = errorBasis;
     }
 
-    /// <summary>Short name, unique among the formulas for one figure, such as <c>El Darwish and Johnston, c = 0.315</c>.</summary>
+    /// <summary>Short name to print, such as <c>El Darwish and Johnston, c = 0.315</c>.</summary>
     public string Name { get; }
 
     /// <summary>The equation, with its symbols.</summary>
@@ -44,11 +44,15 @@ public sealed record SectionFormula
 /// <summary>Torsion constant J of a shape: torque is G·J times the twist per length. It does not depend on how the bar lies. Immutable and thread-safe.</summary>
 public sealed record TorsionConstant
 {
-    internal TorsionConstant(double value, SectionFormula formula)
+    internal TorsionConstant(double value, TorsionFormulaKind kind, SectionFormula formula)
     {
+        Kind = kind;
         Meters4 = value;
         Formula = formula;
     }
+
+    /// <summary>Which formula it is by.</summary>
+    public TorsionFormulaKind Kind { get; }
 
     /// <summary>The constant J.</summary>
     public AreaMomentOfInertia Value => AreaMomentOfInertia.FromMetersToTheFourth(Meters4);

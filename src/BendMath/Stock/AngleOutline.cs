@@ -23,21 +23,21 @@ internal static class AngleOutline
         }
     }
 
-    public static OrientedSection Oriented(object stock, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut, string radial = "")
+    public static OrientedSection Oriented(BarStock stock, Orientation orientation, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
     {
         Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
         Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
         Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
         return new(
             stock,
-            radial + (flangeOut ? "flange out" : "flange in"),
+            orientation,
             [flangeOut ? outline : Mirrored(outline, radialLeg)],
             new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
             OpenShapeFormulas.CenterLines(flangeOut ? thickness / 2 : radialLeg - thickness / 2, thickness / 2));
     }
 
     /// <summary>An equal angle symmetric about the plane of the ring.</summary>
-    public static OrientedSection OnBisector(object stock, double leg, double thickness, AngleFillets fillets, bool heelIn)
+    public static OrientedSection OnBisector(BarStock stock, double leg, double thickness, AngleFillets fillets, bool heelIn)
     {
         double half = Math.Sqrt(0.5);
         double depth = (leg + thickness - 2 * fillets.ToeMeters) * half + fillets.ToeMeters;
@@ -46,7 +46,7 @@ internal static class AngleOutline
         Outstand outstand = new(leg, thickness, heelIn ? FreeEdge.Outside : FreeEdge.Inside);
         return new(
             stock,
-            heelIn ? "heel in" : "heel out",
+            heelIn ? Orientation.HeelIn : Orientation.HeelOut,
             [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
             new SectionFeatures(depth, [outstand, outstand]),
             OpenShapeFormulas.CenterLines(heelIn ? shear : CornerOutline.Mirrored(shear, depth)));

@@ -31,7 +31,7 @@ internal static class BoxOutline
         }
     }
 
-    public static OrientedSection Oriented(object stock, string orientation, double depth, double width, double wall, CornerRadii corners) => new(
+    public static OrientedSection Oriented(BarStock stock, Orientation orientation, double depth, double width, double wall, CornerRadii corners) => new(
         stock,
         orientation,
         [CornerOutline.Rectangle(depth, width, corners.OutsideMeters), CornerOutline.Bore(depth, width, wall, corners.InsideMeters)],

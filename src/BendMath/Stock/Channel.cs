@@ -4,7 +4,7 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>Channel with two parallel flanges of even thickness. Channels with tapered flanges are not covered. Immutable and thread-safe.</summary>
-public sealed record Channel : BarStock
+public sealed class Channel : BarStock
 {
     /// <summary>Makes the channel from its dimensions.</summary>
     /// <param name="depth">Over both flanges, along the web; greater than both flanges and root radii together.</param>
@@ -55,7 +55,13 @@ public sealed record Channel : BarStock
     public OrientedSection HardWay { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("channel", Profile.Depth, Profile.Flange, Profile.Web, Profile.Thickness);
+    public override string Shape => "channel";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(Profile.Depth, Profile.Flange, Profile.Web, Profile.Thickness);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Fillets}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -68,10 +74,5 @@ public sealed record Channel : BarStock
     /// <inheritdoc/>
     public override WarpingConstant? WarpingConstant => OpenShapeFormulas.ChannelWarping(Profile);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another channel.</param>
-    public bool Equals(Channel? other) => other is not null && Profile.Equals(other.Profile);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => Profile.GetHashCode();
+    private protected override object Identity => Profile.Identity;
 }

@@ -1,3 +1,4 @@
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -13,6 +14,9 @@ internal enum ChannelPosition
 /// <summary>The dimensions of a channel in metres and what follows from them.</summary>
 internal sealed record ChannelProfile(double Depth, double Flange, double Web, double Thickness, FlangeFillets Fillets)
 {
+    /// <summary>All dimensions, for comparison.</summary>
+    public object Identity => (Picometers.Of(Depth), Picometers.Of(Flange), Picometers.Of(Web), Picometers.Of(Thickness), Fillets);
+
     public void Check(Length depth, Length flangeWidth, string depthName, string flangeName, string filletsName)
     {
         double inDepth = 2 * (Thickness + Fillets.RootMeters);
@@ -45,7 +49,7 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
         }
     }
 
-    public OrientedSection Oriented(object stock, ChannelPosition position)
+    public OrientedSection Oriented(BarStock stock, ChannelPosition position)
     {
         bool hardWay = position == ChannelPosition.HardWay;
         FreeEdge edge = position switch
@@ -54,11 +58,11 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
             ChannelPosition.FlangesIn => FreeEdge.Inside,
             _ => FreeEdge.Side,
         };
-        string orientation = position switch
+        Orientation orientation = position switch
         {
-            ChannelPosition.FlangesOut => "flanges out (easy way)",
-            ChannelPosition.FlangesIn => "flanges in (easy way)",
-            _ => "hard way",
+            ChannelPosition.FlangesOut => Orientation.FlangesOut,
+            ChannelPosition.FlangesIn => Orientation.FlangesIn,
+            _ => Orientation.HardWay,
         };
         Outstand flange = new(Flange, Thickness, edge);
         return new(

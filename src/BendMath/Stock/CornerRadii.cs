@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -24,6 +25,8 @@ public sealed record CornerRadii
     internal double OutsideMeters { get; }
 
     internal double InsideMeters { get; }
+
+    private (double, double) Identity => (Picometers.Of(OutsideMeters), Picometers.Of(InsideMeters));
 
     /// <summary>Corners of given radii.</summary>
     /// <param name="outside">Radius of the outside corners, zero or more.</param>
@@ -75,6 +78,13 @@ public sealed record CornerRadii
     }
 
     internal CornerRadii Times(double factor) => new(factor * OutsideMeters, factor * InsideMeters);
+
+    /// <summary>Equal when all radii are, to a picometer.</summary>
+    /// <param name="other">Other corners.</param>
+    public bool Equals(CornerRadii? other) => other is not null && Identity.Equals(other.Identity);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(

@@ -7,8 +7,11 @@ namespace BendMath;
 /// A bar of any outline, as a drawing program hands it over. What an outline cannot know, the torsion constant and the outstands, is given or stays
 /// unknown. Immutable and thread-safe.
 /// </summary>
-public sealed record CustomBar : BarStock
+public sealed class CustomBar : BarStock
 {
+    /// <summary>Torsion constants are equal to a hundred millionth of a mm⁴.</summary>
+    private const double TorsionSteps = 1e20;
+
     private static readonly SectionFormula AsGiven = new("as given", "J as given", Sources.Given, null, "not checked by the library");
 
     private readonly OrientedSection[] _quarters;
@@ -27,18 +30,25 @@ public sealed record CustomBar : BarStock
         Name = Guard.NotEmpty(name, nameof(name));
         Outline = Guard.NotNull(outline, nameof(outline));
         _torsion = torsionConstant is { } given ? Guard.Positive(given, nameof(torsionConstant)) : null;
-        _quarters = [.. Enumerable.Range(0, 4).Select(i => Oriented(90 * i, edge => edge.TurnedByQuarters(i), null))];
+        _quarters = [.. Enumerable.Range(0, 4).Select(i => Oriented(Angle.FromDegrees(90 * i), edge => edge.TurnedByQuarters(i), null))];
         Orientations = Array.AsReadOnly(_quarters);
     }
 
     /// <inheritdoc/>
+    public override string Shape => Name;
+
+    /// <inheritdoc/>
     public override string Name { get; }
+
+    /// <inheritdoc/>
+    public override string Description => FormattableString.Invariant(
+        $"{Name}, drawn {AsDrawn.Properties.Width.Millimeters:0.###} × {AsDrawn.Depth.Millimeters:0.###} mm, {Area.SquareMillimeters:0.###} mm²");
 
     /// <summary>The outline as it was drawn, with what was repaired.</summary>
     public Outline Outline { get; }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TorsionConstant> TorsionConstants => _torsion is { } given ? [new(given, AsGiven)] : [];
+    public override IReadOnlyList<TorsionConstant> TorsionConstants => _torsion is { } given ? [new(given, TorsionFormulaKind.Given, AsGiven)] : [];
 
     /// <summary>What was repaired in the outline.</summary>
     public IReadOnlyList<Advisory> Advisories => Outline.Advisories;
@@ -61,23 +71,26 @@ public sealed record CustomBar : BarStock
         double quarters = radians / (Math.PI / 2);
         double whole = Math.Round(quarters);
         return Math.Abs(quarters - whole) > 1e-14 * Math.Max(1, Math.Abs(quarters))
-            ? Oriented(turn.Degrees, edge => edge.Turned(radians), given)
+            ? Oriented(turn, edge => edge.Turned(radians), given)
             : given is null ? _quarters[(int)whole & 3]
-            : Oriented(turn.Degrees, edge => edge.TurnedByQuarters((int)whole), given);
+            : Oriented(turn, edge => edge.TurnedByQuarters((int)whole), given);
     }
 
-    /// <summary>Equal when name, outline and torsion constant are equal.</summary>
-    /// <param name="other">Another bar.</param>
-    public bool Equals(CustomBar? other) => other is not null && Name == other.Name && Outline == other.Outline && _torsion == other._torsion;
+    /// <summary>The bar as its drawing shows it or turned; null for a way that no drawing has.</summary>
+    /// <param name="orientation">The way to lie.</param>
+    /// <exception cref="ArgumentNullException">The orientation is null.</exception>
+    public override OrientedSection? Lying(Orientation orientation) => Guard.NotNull(orientation, nameof(orientation)).Turn is { } turn ? TurnedBy(turn) : null;
 
-    /// <inheritdoc/>
-    public override int GetHashCode() => (Name, Outline).GetHashCode();
+    /// <summary>A drawing has no sizes that could differ: of one shape are drawn bars of one outline.</summary>
+    internal override bool IsOfShape(BarStock other) => other is CustomBar && IsSameBar(other, Length.Zero);
 
-    private OrientedSection Oriented(double degrees, Func<Edge, Edge> turn, Outstand[]? outstands)
+    private protected override object Identity => (Name, Outline, _torsion is { } torsion ? Math.Round(torsion * TorsionSteps) : -1);
+
+    private OrientedSection Oriented(Angle turn, Func<Edge, Edge> move, Outstand[]? outstands)
     {
-        Edge[][] turned = Array.ConvertAll(Outline.Edges, loop => Array.ConvertAll(loop, edge => turn(edge)));
+        Edge[][] turned = Array.ConvertAll(Outline.Edges, loop => Array.ConvertAll(loop, edge => move(edge)));
         (double low, double high, double left, _) = Edge.Bounds(turned[0]);
         Edge[][] moved = Array.ConvertAll(turned, loop => Array.ConvertAll(loop, edge => edge.Moved(-low, -left)));
-        return new(this, degrees == 0 ? "as drawn" : $"turned by {Guard.Text(Angle.FromDegrees(degrees))}", moved, SectionFeatures.OfOutline(high - low, outstands));
+        return new(this, Orientation.TurnedBy(turn), moved, SectionFeatures.OfOutline(high - low, outstands));
     }
 }

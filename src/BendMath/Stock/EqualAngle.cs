@@ -27,6 +27,8 @@ public sealed record AngleFillets
 
     internal double ToeMeters { get; }
 
+    private (double, double) Identity => (Picometers.Of(RootMeters), Picometers.Of(ToeMeters));
+
     /// <summary>Fillets of given radii.</summary>
     /// <param name="root">Radius in the re-entrant corner, zero or more.</param>
     /// <param name="toe">Radius on the inner corner of both toes, zero or more.</param>
@@ -53,12 +55,19 @@ public sealed record AngleFillets
     /// <summary>The same radii, the toe no rounder than a thickness allows.</summary>
     internal AngleFillets Within(double thickness) => ToeMeters <= thickness ? this : new(RootMeters, thickness);
 
+    /// <summary>Equal when all radii are, to a picometer.</summary>
+    /// <param name="other">Other fillets.</param>
+    public bool Equals(AngleFillets? other) => other is not null && Identity.Equals(other.Identity);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Identity.GetHashCode();
+
     /// <summary>Both radii in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
 }
 
 /// <summary>Angle with two legs of the same length. Immutable and thread-safe.</summary>
-public sealed record EqualAngle : BarStock
+public sealed class EqualAngle : BarStock
 {
     private readonly double _leg;
 
@@ -98,10 +107,10 @@ public sealed record EqualAngle : BarStock
     public AngleFillets Fillets { get; }
 
     /// <summary>Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.</summary>
-    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.Oriented(this, _leg, _leg, _thickness, Fillets, flangeOut: true));
+    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.Oriented(this, Orientation.FlangeOut, _leg, _leg, _thickness, Fillets, flangeOut: true));
 
     /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
-    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.Oriented(this, _leg, _leg, _thickness, Fillets, flangeOut: false));
+    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.Oriented(this, Orientation.FlangeIn, _leg, _leg, _thickness, Fillets, flangeOut: false));
 
     /// <summary>Heel in, on the bisector: the heel points to the center of the bend, as in a vee-grooved die, and both legs stand outward at 45°.</summary>
     public OrientedSection HeelIn => _heelIn ?? Once.Keep(ref _heelIn, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: true));
@@ -110,7 +119,13 @@ public sealed record EqualAngle : BarStock
     public OrientedSection HeelOut => _heelOut ?? Once.Keep(ref _heelOut, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: false));
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("angle", _leg, _leg, _thickness);
+    public override string Shape => "angle";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_leg, _leg, _thickness);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Fillets}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations => _orientations ?? Once.Keep(ref _orientations, Array.AsReadOnly(new[] { FlangeOut, FlangeIn, HeelIn, HeelOut }));
@@ -121,12 +136,7 @@ public sealed record EqualAngle : BarStock
     /// <inheritdoc/>
     public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_leg, _leg, _thickness);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another angle.</param>
-    public bool Equals(EqualAngle? other) => other is not null && _leg == other._leg && _thickness == other._thickness && Fillets == other.Fillets;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_leg, _thickness, Fillets).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_leg), Picometers.Of(_thickness), Fillets);
 
     internal override double? MainThickness => _thickness;
 

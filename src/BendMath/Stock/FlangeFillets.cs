@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -34,6 +35,8 @@ public sealed record FlangeFillets
 
     internal double OuterMeters { get; }
 
+    private (double, double, double) Identity => (Picometers.Of(RootMeters), Picometers.Of(ToeMeters), Picometers.Of(OuterMeters));
+
     /// <summary>Root fillets only, as of parallel-flange channels and of tees cut from beams.</summary>
     /// <param name="root">Radius in the re-entrant corners, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The radius is negative or not finite.</exception>
@@ -46,6 +49,13 @@ public sealed record FlangeFillets
     /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
     public static FlangeFillets Of(Length root, Length toe, Length outer) => new(
         Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)), Guard.NonNegative(outer, nameof(outer)));
+
+    /// <summary>Equal when all radii are, to a picometer.</summary>
+    /// <param name="other">Other fillets.</param>
+    public bool Equals(FlangeFillets? other) => other is not null && Identity.Equals(other.Identity);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>All radii in millimetres.</summary>
     public override string ToString() => string.Format(

@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Flat bar, its four corners sharp or rounded. Immutable and thread-safe.</summary>
-public sealed record FlatBar : BarStock
+public sealed class FlatBar : BarStock
 {
     private readonly double _width;
 
@@ -41,8 +42,8 @@ public sealed record FlatBar : BarStock
             throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the thickness, {Guard.MillimetersText(_thickness / 2)}");
         }
 
-        EasyWay = Oriented("easy way", _thickness, _width, easyWay: true);
-        HardWay = Oriented("hard way", _width, _thickness, easyWay: false);
+        EasyWay = Oriented(Orientation.EasyWay, _thickness, _width, easyWay: true);
+        HardWay = Oriented(Orientation.HardWay, _width, _thickness, easyWay: false);
         Orientations = [EasyWay, HardWay];
     }
 
@@ -62,7 +63,10 @@ public sealed record FlatBar : BarStock
     public OrientedSection HardWay { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("flat", _width, _thickness) + RoundedText(_cornerRadius);
+    public override string Shape => "flat";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_width, _thickness) + RoundedText(_cornerRadius);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -70,19 +74,13 @@ public sealed record FlatBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_width, _thickness)] : [];
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another flat.</param>
-    public bool Equals(FlatBar? other) =>
-        other is not null && _width == other._width && _thickness == other._thickness && _cornerRadius == other._cornerRadius;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_width, _thickness, _cornerRadius).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_width), Picometers.Of(_thickness), Picometers.Of(_cornerRadius));
 
     internal override double? MainThickness => _thickness;
 
     internal override BarStock? WithThickness(double meters) =>
         meters <= _width && meters >= 2 * _cornerRadius ? new FlatBar(Width, Length.FromMeters(meters), CornerRadius) : null;
 
-    private OrientedSection Oriented(string orientation, double depth, double width, bool easyWay) => new(
-        this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], new SectionFeatures(depth, flatEasyWay: easyWay), OpenShapeFormulas.Center(depth, width));
+    private OrientedSection Oriented(Orientation orientation, double depth, double width, bool easyWay) => new(
+        this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], new SectionFeatures(depth, flatEasyWay: easyWay, flatHardWay: !easyWay), OpenShapeFormulas.Center(depth, width));
 }

@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Solid hexagon bar with sharp corners. Immutable and thread-safe.</summary>
-public sealed record HexagonBar : BarStock
+public sealed class HexagonBar : BarStock
 {
     private readonly double _acrossFlats;
 
@@ -17,8 +18,8 @@ public sealed record HexagonBar : BarStock
         double s = _acrossFlats;
         double a = s / Math.Sqrt(3);
         Corner[] flat = [new(0, a / 2), new(0, 1.5 * a), new(s / 2, 2 * a), new(s, 1.5 * a), new(s, a / 2), new(s / 2, 0)];
-        OnFlat = new(this, "on the flat", [CornerOutline.Of(flat)], new SectionFeatures(s), OpenShapeFormulas.Center(s, 2 * a));
-        OnCorner = new(this, "on the corner", [CornerOutline.Of(CornerOutline.Transposed(flat))], new SectionFeatures(2 * a), OpenShapeFormulas.Center(2 * a, s));
+        OnFlat = new(this, Orientation.OnFlat, [CornerOutline.Of(flat)], new SectionFeatures(s), OpenShapeFormulas.Center(s, 2 * a));
+        OnCorner = new(this, Orientation.OnCorner, [CornerOutline.Of(CornerOutline.Transposed(flat))], new SectionFeatures(2 * a), OpenShapeFormulas.Center(2 * a, s));
         Orientations = [OnFlat, OnCorner];
     }
 
@@ -35,7 +36,10 @@ public sealed record HexagonBar : BarStock
     public OrientedSection OnCorner { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("hexagon", _acrossFlats);
+    public override string Shape => "hexagon";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_acrossFlats);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -43,12 +47,7 @@ public sealed record HexagonBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Hexagon(_acrossFlats)];
 
-    /// <summary>Equal when the sizes across flats are equal.</summary>
-    /// <param name="other">Another bar.</param>
-    public bool Equals(HexagonBar? other) => other is not null && _acrossFlats == other._acrossFlats;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => _acrossFlats.GetHashCode();
+    private protected override object Identity => Picometers.Of(_acrossFlats);
 
     internal override double? MainThickness => _acrossFlats;
 

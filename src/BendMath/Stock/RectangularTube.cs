@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Rectangular tube of even wall. Immutable and thread-safe.</summary>
-public sealed record RectangularTube : BarStock
+public sealed class RectangularTube : BarStock
 {
     private readonly double _height;
 
@@ -31,8 +32,8 @@ public sealed record RectangularTube : BarStock
         }
 
         BoxOutline.Check(_width, nameof(width), wall, _wall, corners);
-        EasyWay = BoxOutline.Oriented(this, "easy way", _width, _height, _wall, corners);
-        HardWay = BoxOutline.Oriented(this, "hard way", _height, _width, _wall, corners);
+        EasyWay = BoxOutline.Oriented(this, Orientation.EasyWay, _width, _height, _wall, corners);
+        HardWay = BoxOutline.Oriented(this, Orientation.HardWay, _height, _width, _wall, corners);
         Orientations = [EasyWay, HardWay];
     }
 
@@ -55,7 +56,13 @@ public sealed record RectangularTube : BarStock
     public OrientedSection HardWay { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("rectangular tube", _height, _width, _wall);
+    public override string Shape => "rectangular tube";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_height, _width, _wall);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Corners}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -63,13 +70,7 @@ public sealed record RectangularTube : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_height, _width, _wall, Corners);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another tube.</param>
-    public bool Equals(RectangularTube? other) =>
-        other is not null && _height == other._height && _width == other._width && _wall == other._wall && Corners == other.Corners;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_height, _width, _wall, Corners).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_height), Picometers.Of(_width), Picometers.Of(_wall), Corners);
 
     internal override double? MainThickness => _wall;
 

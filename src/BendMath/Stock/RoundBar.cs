@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Solid round bar. Immutable and thread-safe.</summary>
-public sealed record RoundBar : BarStock
+public sealed class RoundBar : BarStock
 {
     private readonly double _diameter;
 
@@ -14,7 +15,7 @@ public sealed record RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(this, string.Empty, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], new SectionFeatures(_diameter), OpenShapeFormulas.Center(_diameter, _diameter));
+        Section = new(this, Orientation.Usual, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], new SectionFeatures(_diameter), OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 
@@ -25,7 +26,10 @@ public sealed record RoundBar : BarStock
     public OrientedSection Section { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("round", _diameter);
+    public override string Shape => "round";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_diameter);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -33,12 +37,7 @@ public sealed record RoundBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, 0)];
 
-    /// <summary>Equal when the diameters are equal.</summary>
-    /// <param name="other">Another bar.</param>
-    public bool Equals(RoundBar? other) => other is not null && _diameter == other._diameter;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => _diameter.GetHashCode();
+    private protected override object Identity => Picometers.Of(_diameter);
 
     internal override double? MainThickness => _diameter;
 

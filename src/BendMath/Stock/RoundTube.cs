@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Round tube or pipe with a concentric bore. Immutable and thread-safe.</summary>
-public sealed record RoundTube : BarStock
+public sealed class RoundTube : BarStock
 {
     private readonly double _diameter;
 
@@ -26,9 +27,9 @@ public sealed record RoundTube : BarStock
 
         Section = new(
             this,
-            string.Empty,
+            Orientation.Usual,
             [CornerOutline.Circle(radius, radius), CornerOutline.Circle(radius, radius - _wall, hole: true)],
-            new SectionFeatures(_diameter, wall: _wall),
+            new SectionFeatures(_diameter, wall: _wall, diameter: _diameter),
             OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
@@ -43,7 +44,10 @@ public sealed record RoundTube : BarStock
     public OrientedSection Section { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("round tube", _diameter, _wall);
+    public override string Shape => "round tube";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_diameter, _wall);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -51,12 +55,7 @@ public sealed record RoundTube : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => [TorsionFormulas.Circle(_diameter, _diameter - 2 * _wall)];
 
-    /// <summary>Equal when both dimensions are equal.</summary>
-    /// <param name="other">Another tube.</param>
-    public bool Equals(RoundTube? other) => other is not null && _diameter == other._diameter && _wall == other._wall;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_diameter, _wall).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_diameter), Picometers.Of(_wall));
 
     internal override double? MainThickness => _wall;
 

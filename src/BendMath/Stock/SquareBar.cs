@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Square bar, its four corners sharp or rounded. Immutable and thread-safe.</summary>
-public sealed record SquareBar : BarStock
+public sealed class SquareBar : BarStock
 {
     private readonly double _side;
 
@@ -31,7 +32,7 @@ public sealed record SquareBar : BarStock
             throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the side, {Guard.MillimetersText(_side / 2)}");
         }
 
-        Section = new(this, string.Empty, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], new SectionFeatures(_side), OpenShapeFormulas.Center(_side, _side));
+        Section = new(this, Orientation.Usual, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], new SectionFeatures(_side), OpenShapeFormulas.Center(_side, _side));
         OnDiagonal = Diagonal();
         Orientations = [Section, OnDiagonal];
     }
@@ -49,7 +50,10 @@ public sealed record SquareBar : BarStock
     public OrientedSection OnDiagonal { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("square", _side) + RoundedText(_cornerRadius);
+    public override string Shape => "square";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_side) + RoundedText(_cornerRadius);
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -57,12 +61,7 @@ public sealed record SquareBar : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_side, _side)] : [];
 
-    /// <summary>Equal when side and corner radius are equal.</summary>
-    /// <param name="other">Another bar.</param>
-    public bool Equals(SquareBar? other) => other is not null && _side == other._side && _cornerRadius == other._cornerRadius;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_side, _cornerRadius).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_side), Picometers.Of(_cornerRadius));
 
     internal override double? MainThickness => _side;
 
@@ -75,6 +74,6 @@ public sealed record SquareBar : BarStock
         double extent = _side * Math.Sqrt(2) - 2 * lost;
         Corner[] square = [new(0, 0, _cornerRadius), new(0, _side, _cornerRadius), new(_side, _side, _cornerRadius), new(_side, 0, _cornerRadius)];
         return new(
-            this, "on the diagonal", [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))], new SectionFeatures(extent), OpenShapeFormulas.Center(extent, extent));
+            this, Orientation.OnDiagonal, [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))], new SectionFeatures(extent), OpenShapeFormulas.Center(extent, extent));
     }
 }

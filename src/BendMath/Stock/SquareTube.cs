@@ -1,10 +1,11 @@
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>Square tube of even wall with a face inside. Immutable and thread-safe.</summary>
-public sealed record SquareTube : BarStock
+public sealed class SquareTube : BarStock
 {
     private readonly double _side;
 
@@ -22,7 +23,7 @@ public sealed record SquareTube : BarStock
         _side = Guard.Positive(side, nameof(side));
         _wall = Guard.Positive(wall, nameof(wall));
         BoxOutline.Check(_side, nameof(side), wall, _wall, corners);
-        Section = BoxOutline.Oriented(this, string.Empty, _side, _side, _wall, corners);
+        Section = BoxOutline.Oriented(this, Orientation.Usual, _side, _side, _wall, corners);
         Orientations = [Section];
     }
 
@@ -39,7 +40,13 @@ public sealed record SquareTube : BarStock
     public OrientedSection Section { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("square tube", _side, _wall);
+    public override string Shape => "square tube";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_side, _wall);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Corners}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -47,12 +54,7 @@ public sealed record SquareTube : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Box(_side, _side, _wall, Corners);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another tube.</param>
-    public bool Equals(SquareTube? other) => other is not null && _side == other._side && _wall == other._wall && Corners == other.Corners;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_side, _wall, Corners).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_side), Picometers.Of(_wall), Corners);
 
     internal override double? MainThickness => _wall;
 

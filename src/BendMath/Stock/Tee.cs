@@ -4,7 +4,7 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>Tee with a flange of even thickness and a stem of even thickness in its middle. Tees with tapered flange or stem are not covered. Immutable and thread-safe.</summary>
-public sealed record Tee : BarStock
+public sealed class Tee : BarStock
 {
     /// <summary>Makes the tee from its dimensions.</summary>
     /// <param name="depth">From the face of the flange to the end of the stem; greater than flange, root radius and stem corners together.</param>
@@ -55,7 +55,13 @@ public sealed record Tee : BarStock
     public OrientedSection StemUp { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("tee", Profile.Depth, Profile.Flange, Profile.Stem, Profile.Thickness);
+    public override string Shape => "tee";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(Profile.Depth, Profile.Flange, Profile.Stem, Profile.Thickness);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Fillets}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -68,10 +74,5 @@ public sealed record Tee : BarStock
     /// <inheritdoc/>
     public override WarpingConstant? WarpingConstant => OpenShapeFormulas.TeeWarping(Profile);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another tee.</param>
-    public bool Equals(Tee? other) => other is not null && Profile.Equals(other.Profile);
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => Profile.GetHashCode();
+    private protected override object Identity => Profile.Identity;
 }

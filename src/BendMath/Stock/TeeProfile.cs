@@ -1,3 +1,4 @@
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -13,6 +14,9 @@ internal enum TeePosition
 /// <summary>The dimensions of a tee in metres and what follows from them.</summary>
 internal sealed record TeeProfile(double Depth, double Flange, double Stem, double Thickness, FlangeFillets Fillets)
 {
+    /// <summary>All dimensions, for comparison.</summary>
+    public object Identity => (Picometers.Of(Depth), Picometers.Of(Flange), Picometers.Of(Stem), Picometers.Of(Thickness), Fillets);
+
     public void Check(Length depth, Length flangeWidth, string depthName, string flangeName, string filletsName)
     {
         double inDepth = Thickness + Fillets.RootMeters + Fillets.OuterMeters;
@@ -38,7 +42,7 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
         }
     }
 
-    public OrientedSection Oriented(object stock, TeePosition position)
+    public OrientedSection Oriented(BarStock stock, TeePosition position)
     {
         bool up = position == TeePosition.StemUp;
         FreeEdge end = position switch
@@ -47,11 +51,11 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
             TeePosition.StemIn => FreeEdge.Inside,
             _ => FreeEdge.Side,
         };
-        string orientation = position switch
+        Orientation orientation = position switch
         {
-            TeePosition.StemOut => "stem out",
-            TeePosition.StemIn => "stem in",
-            _ => "stem up",
+            TeePosition.StemOut => Orientation.StemOut,
+            TeePosition.StemIn => Orientation.StemIn,
+            _ => Orientation.StemUp,
         };
         Outstand stem = new(Depth, Stem, end);
         Outstand first = new(Flange / 2, Thickness, up ? FreeEdge.Inside : FreeEdge.Side);

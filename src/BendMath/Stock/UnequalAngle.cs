@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using BendMath.Numerics;
 using BendMath.Stock;
 using UnitsNet;
 
@@ -15,8 +16,8 @@ public enum RadialLeg
     Short,
 }
 
-/// <summary>Angle with legs of different length and one thickness. Immutable and thread-safe.</summary>
-public sealed record UnequalAngle : BarStock
+/// <summary>Angle with legs of different length and one thickness. Legs of the same length are allowed, as equal sides are of a flat or a rectangular tube; an <see cref="EqualAngle"/> also lies on its bisector. Immutable and thread-safe.</summary>
+public sealed class UnequalAngle : BarStock
 {
     private readonly double _long;
 
@@ -28,7 +29,7 @@ public sealed record UnequalAngle : BarStock
 
     /// <summary>Makes the angle from its dimensions.</summary>
     /// <param name="longLeg">Length of the longer leg, measured outside.</param>
-    /// <param name="shortLeg">Length of the shorter leg, measured outside; smaller than the longer leg, greater than the thickness and both fillets together.</param>
+    /// <param name="shortLeg">Length of the shorter leg, measured outside; not longer than the other, greater than the thickness and both fillets together.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
     /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the thickness.</param>
     /// <exception cref="ArgumentNullException">The fillets are null.</exception>
@@ -39,13 +40,19 @@ public sealed record UnequalAngle : BarStock
         _long = Guard.Positive(longLeg, nameof(longLeg));
         _short = Guard.Positive(shortLeg, nameof(shortLeg));
         _thickness = Guard.Positive(thickness, nameof(thickness));
-        if (_short >= _long)
+        if (_short > _long)
         {
-            throw Guard.Fault(nameof(shortLeg), shortLeg, $"must be shorter than the long leg, {Guard.MillimetersText(_long)} (two equal legs make an {nameof(EqualAngle)})");
+            throw Guard.Fault(nameof(shortLeg), shortLeg, $"must not be longer than the long leg, {Guard.MillimetersText(_long)}");
         }
 
         AngleOutline.Check(shortLeg, _short, nameof(shortLeg), _thickness, fillets);
-        _orientations = [Oriented(RadialLeg.Long, true), Oriented(RadialLeg.Long, false), Oriented(RadialLeg.Short, true), Oriented(RadialLeg.Short, false)];
+        _orientations =
+        [
+            AngleOutline.Oriented(this, Orientation.LongLegFlangeOut, _long, _short, _thickness, fillets, flangeOut: true),
+            AngleOutline.Oriented(this, Orientation.LongLegFlangeIn, _long, _short, _thickness, fillets, flangeOut: false),
+            AngleOutline.Oriented(this, Orientation.ShortLegFlangeOut, _short, _long, _thickness, fillets, flangeOut: true),
+            AngleOutline.Oriented(this, Orientation.ShortLegFlangeIn, _short, _long, _thickness, fillets, flangeOut: false),
+        ];
         Orientations = Array.AsReadOnly(_orientations);
     }
 
@@ -62,7 +69,13 @@ public sealed record UnequalAngle : BarStock
     public AngleFillets Fillets { get; }
 
     /// <inheritdoc/>
-    public override string Name => Millimeters("angle", _long, _short, _thickness);
+    public override string Shape => "angle";
+
+    /// <inheritdoc/>
+    public override string Name => Millimeters(_long, _short, _thickness);
+
+    /// <inheritdoc/>
+    public override string Description => $"{Name}, {Fillets}";
 
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
@@ -83,20 +96,10 @@ public sealed record UnequalAngle : BarStock
     /// <inheritdoc/>
     public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_long, _short, _thickness);
 
-    /// <summary>Equal when all dimensions are equal.</summary>
-    /// <param name="other">Another angle.</param>
-    public bool Equals(UnequalAngle? other) =>
-        other is not null && _long == other._long && _short == other._short && _thickness == other._thickness && Fillets == other.Fillets;
-
-    /// <inheritdoc/>
-    public override int GetHashCode() => (_long, _short, _thickness, Fillets).GetHashCode();
+    private protected override object Identity => (Picometers.Of(_long), Picometers.Of(_short), Picometers.Of(_thickness), Fillets);
 
     internal override double? MainThickness => _thickness;
 
     internal override BarStock? WithThickness(double meters) =>
         new UnequalAngle(LongLeg, ShortLeg, Length.FromMeters(meters), Fillets.Within(meters));
-
-    private OrientedSection Oriented(RadialLeg radial, bool flangeOut) => radial == RadialLeg.Long
-        ? AngleOutline.Oriented(this, _long, _short, _thickness, Fillets, flangeOut, "long leg radial, ")
-        : AngleOutline.Oriented(this, _short, _long, _thickness, Fillets, flangeOut, "short leg radial, ");
 }

@@ -21,14 +21,21 @@ public sealed class SheetBendTests
     /// The worked total of 5.545 in is left out: its inputs were not read.
     /// </summary>
     [Theory]
-    [InlineData(SheetTemper.Soft, 0.55, 0.350)]
-    [InlineData(SheetTemper.HalfHard, 0.64, 0.408)]
-    [InlineData(SheetTemper.Hard, 0.71, 0.452)]
-    public void Machinerys_Handbook_right_angle_bends(SheetTemper temper, double share, double factor)
+    [InlineData(SheetMetal.SoftBrass, 0.55, 0.350)]
+    [InlineData(SheetMetal.SoftCopper, 0.55, 0.350)]
+    [InlineData(SheetMetal.HalfHardBrass, 0.64, 0.408)]
+    [InlineData(SheetMetal.HalfHardCopper, 0.64, 0.408)]
+    [InlineData(SheetMetal.SoftSteel, 0.64, 0.408)]
+    [InlineData(SheetMetal.Aluminum, 0.64, 0.408)]
+    [InlineData(SheetMetal.Bronze, 0.71, 0.452)]
+    [InlineData(SheetMetal.HardCopper, 0.71, 0.452)]
+    [InlineData(SheetMetal.ColdRolledSteel, 0.71, 0.452)]
+    [InlineData(SheetMetal.SpringSteel, 0.71, 0.452)]
+    public void Machinerys_Handbook_right_angle_bends(SheetMetal metal, double share, double factor)
     {
         foreach ((double t, double r) in new[] { (1.0, 0.0), (1, 1), (2, 12.5) })
         {
-            SheetBend bend = SheetBend.ByTemper(Length.FromMillimeters(t), Length.FromMillimeters(r), Right, temper);
+            SheetBend bend = SheetBend.ByMetal(Length.FromMillimeters(t), Length.FromMillimeters(r), Right, metal);
             Assert.Equal(factor, bend.ThicknessFactor, 0.0005);
             Assert.Equal(1, bend.BendAllowance.Millimeters / (share * t + 1.57 * r), 0.005 / 1.57 / 2);
         }

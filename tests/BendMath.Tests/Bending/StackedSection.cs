@@ -44,6 +44,6 @@ internal static class StackedSection
             }
         }
 
-        return new("example", string.Empty, [[.. edges]], new SectionFeatures(y));
+        return new CustomBar("example", new Outline([[.. edges]], [])).AsDrawn;
     }
 }

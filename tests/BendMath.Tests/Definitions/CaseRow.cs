@@ -34,14 +34,14 @@ internal static class CaseRow
 
     private static OrientedSection Angle(ReferenceRow row, Length radial, Length axial)
     {
-        bool flangeOut = row["orientation"] switch
+        FlangeDirection direction = row["orientation"] switch
         {
-            "flange out" => true,
-            "flange in" => false,
+            "flange out" => FlangeDirection.Out,
+            "flange in" => FlangeDirection.In,
             var other => throw new NotSupportedException($"{row}: no orientation '{other}'."),
         };
         AngleFillets fillets = AngleFillets.Of(Millimeters(row, "root_radius_mm"), Millimeters(row, "toe_radius_mm"));
-        return AngleOutline.Oriented("angle", radial.Meters, axial.Meters, Millimeters(row, "thickness_mm").Meters, fillets, flangeOut);
+        return OrientedBars.Angle(radial, axial, Millimeters(row, "thickness_mm"), fillets, direction);
     }
 
     private static StressStrainLaw Law(ReferenceRow row)

@@ -93,13 +93,13 @@ public sealed class DistortionRemedyTests
         };
     }
 
-    private static OrientedSection WithDepth(OrientedSection section, Length depth) => section.StockName switch
+    private static OrientedSection WithDepth(OrientedSection section, Length depth) => section.Stock switch
     {
-        ['a', ..] when section.Orientation == "heel out" => new CustomBar("block", new Outline([OutlineLoop.Polygon([new(Mm(0), Mm(0)), new(Mm(10), Mm(0)), new(Mm(10), depth), new(Mm(0), depth)])])).AsDrawn,
-        ['a', ..] => section.Orientation == "flange in" ? new EqualAngle(depth, Mm(3), AngleFillets.Sharp).FlangeIn : new EqualAngle(depth, Mm(3), AngleFillets.Sharp).FlangeOut,
-        ['f', ..] => depth > Mm(5) ? new FlatBar(depth, Mm(5)).HardWay : new SquareBar(depth).Section,
-        ['r', 'o', 'u', 'n', 'd', ' ', 't', ..] => new RoundTube(depth, depth / 10).Section,
-        ['r', ..] => new RoundBar(depth).Section,
+        EqualAngle when section.Orientation == Orientation.HeelOut => new CustomBar("block", new Outline([OutlineLoop.Polygon([new(Mm(0), Mm(0)), new(Mm(10), Mm(0)), new(Mm(10), depth), new(Mm(0), depth)])])).AsDrawn,
+        EqualAngle => OrientedBars.Angle(depth, depth, Mm(3), AngleFillets.Sharp, section.Orientation == Orientation.FlangeIn ? FlangeDirection.In : FlangeDirection.Out),
+        FlatBar => OrientedBars.Flat(radial: depth, axial: Mm(5)),
+        RoundTube => new RoundTube(depth, depth / 10).Section,
+        RoundBar => new RoundBar(depth).Section,
         _ => new SquareBar(depth).Section,
     };
 }

@@ -209,15 +209,15 @@ public sealed class LengthRecipes : RecipeSnippets
         var (t, r, bend) = (Mm(5), Mm(5), Angle.FromDegrees(90));
         Console.WriteLine($"DIN 6935: K = {SheetBend.ByStandard(t, r, bend).ThicknessFactor:F3}");
         //   DIN 6935: K = 0.325
-        foreach (var temper in new[] { SheetTemper.Soft, SheetTemper.HalfHard, SheetTemper.Hard })
+        foreach (var metal in new[] { SheetMetal.SoftBrass, SheetMetal.SoftSteel, SheetMetal.ColdRolledSteel })
         {
-            var sheet = SheetBend.ByTemper(t, r, bend, temper);
-            Console.WriteLine($"{temper}: K = {sheet.ThicknessFactor:F3}");
+            var sheet = SheetBend.ByMetal(t, r, bend, metal);
+            Console.WriteLine($"{metal}: K = {sheet.ThicknessFactor:F3}");
         }
 
-        //   Soft: K = 0.350
-        //   HalfHard: K = 0.408
-        //   Hard: K = 0.452
+        //   SoftBrass: K = 0.350
+        //   SoftSteel: K = 0.408
+        //   ColdRolledSteel: K = 0.452
 
         // A ring of the same flat, 300 mm inside radius, derived from its material.
         var bar = BendAnalysis.Of(new FlatBar(Mm(30), t).EasyWay, Steel);

@@ -122,7 +122,7 @@ public sealed class Snippets
         var tolerance = MillTolerance.En10056(angle);
         foreach (BarStock bar in new[] { tolerance.Lightest, angle, tolerance.Heaviest })
         {
-            var section = bar.Orientations.First(way => way.Orientation == "flange out").Properties;
+            var section = bar.Lying(Orientation.FlangeOut)!.Properties;
             Console.WriteLine($"{bar}: {section.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴");
         }
 
@@ -133,7 +133,7 @@ public sealed class Snippets
 
         string[] printed = [.. new[] { tolerance.Lightest, angle, tolerance.Heaviest }.Select(bar => FormattableString.Invariant(
             $"// {bar}: {bar.Orientations[0].Properties.SecondMomentAboutBendingAxis.CentimetersToTheFourth:F2} cm⁴"))];
-        Assert.Equal("flange out", angle.Orientations[0].Orientation);
+        Assert.Equal(Orientation.FlangeOut, angle.Orientations[0].Orientation);
         Assert.Equal(Region("mill-tolerance").Where(line => line.StartsWith("// angle", StringComparison.Ordinal)), printed);
     }
 

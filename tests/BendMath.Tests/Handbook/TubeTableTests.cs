@@ -27,7 +27,7 @@ public sealed class TubeTableTests
         BarStock tube = Tube(row, "in", value => Length.FromInches(value), CornerRadii.Hss);
         SectionProperties strong = tube.Orientations[^1].Properties;
         SectionProperties weak = tube.Orientations[0].Properties;
-        string formula = row["shape"] == "round" ? "circle" : "thin-walled box";
+        TorsionFormulaKind formula = row["shape"] == "round" ? TorsionFormulaKind.Circle : TorsionFormulaKind.ThinWalledBox;
         new Comparison(row)
             .Relative("area_in2", tube.Area.SquareInches, Tolerance)
             .Relative("strong_second_moment_in4", strong.SecondMomentAboutBendingAxis.InchesToTheFourth, Tolerance)
@@ -50,7 +50,7 @@ public sealed class TubeTableTests
         BarStock tube = Tube(row, "mm", value => Length.FromMillimeters(value), hot ? CornerRadii.HotFinished : CornerRadii.ColdFormed);
         SectionProperties strong = tube.Orientations[^1].Properties;
         SectionProperties weak = tube.Orientations[0].Properties;
-        string formula = row["shape"] == "round" ? "circle" : "box with the walls' own torsion";
+        TorsionFormulaKind formula = row["shape"] == "round" ? TorsionFormulaKind.Circle : TorsionFormulaKind.Box;
         new Comparison(row)
             .Relative("mass_kg_per_m", tube.MassPerLength(Steel).KilogramsPerMeter, Tolerance)
             .Relative("area_cm2", tube.Area.SquareCentimeters, Tolerance)
@@ -68,7 +68,7 @@ public sealed class TubeTableTests
             .Verify(6);
     }
 
-    private static AreaMomentOfInertia Torsion(BarStock tube, string formula) => tube.TorsionConstants.Single(constant => constant.Formula.Name == formula).Value;
+    private static AreaMomentOfInertia Torsion(BarStock tube, TorsionFormulaKind formula) => tube.TorsionConstantBy(formula)!.Value;
 
     private static CornerRadii Corners(BarStock tube) => tube switch
     {

@@ -116,18 +116,19 @@ public sealed class CutListTests
     [Fact]
     public void Groups_are_cut_from_their_own_bars()
     {
+        BarKind angle = new(Workshop.Rim.Stock, Workshop.Steel), flat = new(new FlatBar(Mm(25), Mm(5)), Workshop.Steel);
         CutList list = Cut(
-            [new("rim", Length.FromMeters(2), 3, "angle"), new("hoop", Length.FromMeters(1), 2, "flat"), new("brace", Length.FromMeters(1), 2, "angle")],
-            [new(Length.FromMeters(4), null, "angle"), new(Length.FromMeters(3), 1, "flat")],
+            [new("rim", Length.FromMeters(2), 3, angle), new("hoop", Length.FromMeters(1), 2, flat), new("brace", Length.FromMeters(1), 2, angle)],
+            [new(Length.FromMeters(4), null, angle), new(Length.FromMeters(3), 1, flat)],
             Length.Zero,
             Length.FromMillimeters(500));
-        Assert.Equal(["angle", "flat"], list.Groups.Select(group => group.Name));
+        Assert.Equal(["angle 30 × 30 × 3 mm, mild steel", "flat 25 × 5 mm, mild steel"], list.Groups.Select(group => group.Name));
         Assert.Equal([2, 1], list.Groups.Select(group => group.BarCount));
         Assert.True(list.IsProven);
         Near.Relative(11, list.BarLength.Meters, 1e-12);
         Near.Relative(1, list.Groups[1].UsefulOffcuts.Meters, 1e-12);
         Near.Relative(8 * 1.36, list.Groups[0].BarMass(Workshop.Rim, Workshop.Steel.Density).Kilograms, 0.005, "1.36 kg/m in EN 10056-1, from memory");
-        Assert.Throws<ArgumentException>("pieces", () => Cut([new("rim", Length.FromMeters(2), 3, "tube")], [new(Length.FromMeters(4))], Length.Zero, Length.Zero));
+        Assert.Throws<ArgumentException>("pieces", () => Cut([new("rim", Length.FromMeters(2), 3, flat)], [new(Length.FromMeters(4))], Length.Zero, Length.Zero));
         Assert.Throws<ArgumentException>("pieces", () => Cut([new("rim", Length.FromMeters(5), 3)], [new(Length.FromMeters(4))], Length.Zero, Length.Zero));
     }
 
@@ -181,6 +182,62 @@ public sealed class CutListTests
         Assert.Throws<ArgumentOutOfRangeException>("quantity", () => new CutPiece("p", Length.FromMeters(1), 0));
         Assert.Throws<ArgumentOutOfRangeException>("quantity", () => new BarSupply(Length.FromMeters(1), 0));
     }
+
+    /// <summary>Two drawn bars of one name and two angles of one size, sharp and filleted: each is cut from bars of its own, and each list says which in words of its own. Invented sizes.</summary>
+    [Fact]
+    public void Bars_of_one_name_that_differ_are_cut_apart_and_told_apart()
+    {
+        BarKind[] kinds = [.. new BarStock[] { Trim(10, 5), Trim(40, 20), Fifty(AngleFillets.Sharp), Fifty(AngleFillets.Of(Mm(7), Mm(3.5))) }.Select(stock => new BarKind(stock, Workshop.Steel))];
+        CutList list = Cut(
+            [.. kinds.Select((kind, i) => new CutPiece($"piece {i}", Length.FromMeters(1 + i), 1, kind))], [.. kinds.Select(kind => new BarSupply(Length.FromMeters(6), kind: kind))], Length.Zero, Length.Zero);
+        Assert.Equal(kinds, list.Groups.Select(group => group.Kind!));
+        Assert.All(list.Groups, group => Assert.Equal(1, group.BarCount));
+        Assert.Equal(
+            [
+                "edge trim, drawn 10 × 5 mm, 50 mm²",
+                "edge trim, drawn 40 × 20 mm, 800 mm²",
+                "angle 50 × 50 × 5 mm, root 0 mm, toe 0 mm",
+                "angle 50 × 50 × 5 mm, root 7 mm, toe 3.5 mm",
+            ],
+            list.Groups.Select(group => group.Name.Split(", mild steel")[0]));
+    }
+
+    [Fact]
+    public void Bars_that_differ_in_words_only_are_cut_together()
+    {
+        BarKind flat = new(new FlatBar(Mm(10), Mm(5)), Workshop.Steel), drawn = new(Trim(10, 5), Workshop.Mild(290, null)), inches = new(new FlatBar(Length.FromInches(10 / 25.4), Mm(5)), Workshop.Steel);
+        CutList list = Cut([new("a", Length.FromMeters(2), 1, flat), new("b", Length.FromMeters(2), 1, drawn), new("c", Length.FromMeters(2), 1, inches)], [new(Length.FromMeters(6), kind: drawn)], Length.Zero, Length.Zero);
+        Assert.Equal("flat 10 × 5 mm, mild steel", Assert.Single(list.Groups).Name);
+        Assert.Equal(1, list.Groups[0].BarCount);
+        Assert.False(flat.IsSame(new(flat.Stock, Workshop.Mild(355, null))));
+        Assert.Throws<ArgumentException>("pieces", () => Cut([new("a", Length.FromMeters(2), 1, flat)], [new(Length.FromMeters(6))], Length.Zero, Length.Zero));
+        Assert.Throws<ArgumentException>("pieces", () => Cut([new("a", Length.FromMeters(2), 1)], [new(Length.FromMeters(6), kind: flat)], Length.Zero, Length.Zero));
+    }
+
+    /// <summary>Outlines of one extent and area, the groove in another place: a number tells them apart where all words are used up.</summary>
+    [Fact]
+    public void Bars_whose_descriptions_are_alike_get_a_number()
+    {
+        CustomBar first = Grooved(5), second = Grooved(12);
+        Assert.Equal(first.Description, second.Description);
+        CutList list = Cut(
+            [.. new[] { first, second }.Select(bar => new CutPiece("p", Length.FromMeters(1), 1, new(bar, Workshop.Steel)))],
+            [.. new[] { first, second }.Select(bar => new BarSupply(Length.FromMeters(6), kind: new(bar, Workshop.Steel)))],
+            Length.Zero,
+            Length.Zero);
+        Assert.EndsWith(" (1)", list.Groups[0].Name, StringComparison.Ordinal);
+        Assert.EndsWith(" (2)", list.Groups[1].Name, StringComparison.Ordinal);
+
+        static CustomBar Grooved(double at) => Drawn("seal strip", (0, 0), (30, 0), (30, 10), (at + 2, 10), (at + 2, 8), (at, 8), (at, 10), (0, 10));
+    }
+
+    private static CustomBar Trim(double width, double height) => Drawn("edge trim", (0, 0), (width, 0), (width, height), (0, height));
+
+    private static CustomBar Drawn(string name, params (double X, double Y)[] corners) => new(name, new([OutlineLoop.Polygon([.. corners.Select(at => new OutlinePoint(Mm(at.X), Mm(at.Y)))])]));
+
+    private static EqualAngle Fifty(AngleFillets fillets) => new(Mm(50), Mm(5), fillets);
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
 
     private static CutList Cut(IReadOnlyList<CutPiece> pieces, IReadOnlyList<BarSupply> bars, Length kerf, Length leastUseful) =>
         CutList.For(pieces, bars, kerf, leastUseful, TestContext.Current.CancellationToken);

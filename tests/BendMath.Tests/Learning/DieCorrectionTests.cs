@@ -121,7 +121,7 @@ public sealed class DieCorrectionTests
         Assert.Equal(Workshop.Rim.ToString(), sharp.ToString());
         Assert.Empty(Said(Workshop.RimSteel, B));
         Assert.Contains("another metal than mild steel", Said(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), B), StringComparison.Ordinal);
-        Assert.Contains("the same bar with other fillets", Said(BendAnalysis.Of(sharp, Workshop.Steel), B), StringComparison.Ordinal);
+        Assert.Contains("another bar than angle 30 × 30 × 3 mm, root 5 mm, toe 2.5 mm, flange out", Said(BendAnalysis.Of(sharp, Workshop.Steel), B), StringComparison.Ordinal);
         Assert.Contains("a stamp that means the outside of the bar", Said(Workshop.RimSteel, Workshop.Die("B", 250, StampedFace.OutsideOfBar)), StringComparison.Ordinal);
         Assert.Contains("another die than B", Said(Workshop.RimSteel, Workshop.Die("B", 260)), StringComparison.Ordinal);
 

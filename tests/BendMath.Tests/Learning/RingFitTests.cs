@@ -167,6 +167,24 @@ public sealed class RingFitTests
         }
     }
 
+    /// <summary>Drawn bars of one name have no shape in common, a bar and its drawing are one bar, and a rectangular tube speaks for another one that lies the same way.</summary>
+    [Fact]
+    public void Rings_are_grouped_by_what_the_bar_is_and_not_by_its_name()
+    {
+        FlatBar flat = new(Length.FromMillimeters(10), Length.FromMillimeters(5));
+        OrientedSection thin = new CustomBar("edge trim", flat.HardWay.Outline).AsDrawn;
+        OrientedSection thick = new CustomBar("edge trim", new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(20)).HardWay.Outline).AsDrawn;
+        Assert.Equal(thin.ToString(), thick.ToString());
+        MeasuredRing[] rings = [Ring(thick), Ring(thick), Ring(thick), Ring(thick), Ring(thin)];
+        Assert.Equal(RingGroup.SameBar, FitFor(thin).Group);
+        Assert.Single(FitFor(thin).Rings);
+        Assert.Single(FitFor(flat.HardWay).Rings);
+        Assert.StartsWith("From 1 measured ring of flat 10 × 5 mm, hard way", FitFor(flat.HardWay).Sentences[0], StringComparison.Ordinal);
+
+        RingFit FitFor(OrientedSection section) => RingFit.Of([.. rings.Where(ring => ring.IsOf(section))], BendAnalysis.Of(section, Workshop.Steel), Shop.Wrap);
+        static MeasuredRing Ring(OrientedSection section) => Shop.Ring(Shop.Die("C"), BendAnalysis.Of(section, Workshop.Steel), 0.1);
+    }
+
     [Fact]
     public void Another_bar_metal_or_meaning_of_the_stamp_is_not_foretold_in_silence()
     {

@@ -35,7 +35,34 @@ public sealed class PlanCutsTests
         Assert.Throws<ArgumentException>("group", () => none.BarMassOf(cuts.List!.Groups[0]));
     }
 
-    private static RingPlan Plan(string name, double wanted, int quantity, double? bar) => RingPlan.For(new RingJob(
-        name, Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None, Length.FromMillimeters(2),
+    /// <summary>40 × 20 mm of steel weighs 6 m · 6.28 kg/m = 37.7 kg a bar, 10 × 5 mm 2.36 kg (area times 7.85 kg/dm³, by hand): the second is not cut from the first for having its name.</summary>
+    [Fact]
+    public void Drawn_bars_of_one_name_and_different_size_are_not_cut_from_one_bar()
+    {
+        RingPlan thin = Plan("thin trim", 300, 1, 6, Trim(10, 5)), thick = Plan("thick trim", 500, 1, 6, Trim(40, 20));
+        PlanCuts cuts = PlanCuts.For([thin, thick], Length.Zero, TestContext.Current.CancellationToken);
+        Assert.Equal([2.355, 37.68], cuts.List!.Groups.Select(group => Math.Round(cuts.BarMassOf(group).Kilograms, 6)));
+        Assert.Equal([thin], cuts.PlansOf(cuts.List.Groups[0]));
+        Assert.Equal([thick], cuts.PlansOf(cuts.List.Groups[1]));
+        Assert.Equal(2, cuts.List.Groups.Select(group => group.Name).Distinct(StringComparer.Ordinal).Count());
+
+        static OrientedSection Trim(double width, double height) => new CustomBar("edge trim", new FlatBar(Length.FromMillimeters(width), Length.FromMillimeters(height)).HardWay.Outline).AsDrawn;
+    }
+
+    [Fact]
+    public void Sharp_and_filleted_angles_are_not_cut_from_one_bar_and_two_ways_to_lie_are()
+    {
+        EqualAngle sharp = Angle(AngleFillets.Sharp), filleted = Angle(AngleFillets.Of(Length.FromMillimeters(7), Length.FromMillimeters(3.5)));
+        PlanCuts cuts = PlanCuts.For(
+            [Plan("sharp", 400, 1, 6, sharp.FlangeOut), Plan("filleted", 400, 1, 6, filleted.FlangeOut), Plan("sharp, flange in", 400, 1, 6, sharp.FlangeIn)],
+            Length.Zero,
+            TestContext.Current.CancellationToken);
+        Assert.Equal([2, 1], cuts.List!.Groups.Select(group => cuts.PlansOf(group).Count));
+
+        static EqualAngle Angle(AngleFillets fillets) => new(Length.FromMillimeters(50), Length.FromMillimeters(5), fillets);
+    }
+
+    private static RingPlan Plan(string name, double wanted, int quantity, double? bar, OrientedSection? section = null) => RingPlan.For(new RingJob(
+        name, section ?? Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None, Length.FromMillimeters(2),
         barLength: bar is { } meters ? Length.FromMeters(meters) : null, quantity: quantity));
 }

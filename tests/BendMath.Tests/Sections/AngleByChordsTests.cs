@@ -22,8 +22,8 @@ public sealed class AngleByChordsTests
     {
         Chords chords = new(radialLeg, axialLeg, thickness, root, toe);
         AngleFillets fillets = AngleFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe));
-        SectionProperties outward = AngleOutline.Oriented("angle", radialLeg / 1e3, axialLeg / 1e3, thickness / 1e3, fillets, flangeOut: true).Properties;
-        SectionProperties inward = AngleOutline.Oriented("angle", radialLeg / 1e3, axialLeg / 1e3, thickness / 1e3, fillets, flangeOut: false).Properties;
+        SectionProperties outward = Angle(FlangeDirection.Out);
+        SectionProperties inward = Angle(FlangeDirection.In);
         Assert.Equal(chords.CentroidY, outward.CentroidFromInside.Millimeters, Tolerance * chords.CentroidY);
         Assert.Equal(radialLeg - chords.CentroidY, inward.CentroidFromInside.Millimeters, Tolerance * chords.CentroidY);
         Assert.Equal(chords.Product, outward.ProductOfInertia.MillimetersToTheFourth, Tolerance * chords.SecondY);
@@ -35,6 +35,9 @@ public sealed class AngleByChordsTests
             Assert.Equal(chords.SecondY, section.SecondMomentAboutBendingAxis.MillimetersToTheFourth, Tolerance * chords.SecondY);
             Assert.Equal(chords.SecondZ, section.SecondMomentAboutRadialAxis.MillimetersToTheFourth, Tolerance * chords.SecondZ);
         });
+
+        SectionProperties Angle(FlangeDirection direction) =>
+            OrientedBars.Angle(Length.FromMillimeters(radialLeg), Length.FromMillimeters(axialLeg), Length.FromMillimeters(thickness), fillets, direction).Properties;
     }
 
     /// <summary>Parallel-axis theorem (any textbook): a sharp angle is the square on its legs less the square between them.</summary>

@@ -141,7 +141,7 @@ public sealed class ShapeGeometryTests
         UnequalAngle angle = new(Length.FromMillimeters(100), Length.FromMillimeters(50), Length.FromMillimeters(8), AngleFillets.Sharp);
         Assert.All(new[] { angle.FlangeOut(RadialLeg.Long), angle.FlangeIn(RadialLeg.Long) }, section => Assert.Equal((100, 50), Box(section)));
         Assert.All(new[] { angle.FlangeOut(RadialLeg.Short), angle.FlangeIn(RadialLeg.Short) }, section => Assert.Equal((50, 100), Box(section)));
-        Assert.Equal(["long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"], angle.Orientations.Select(section => section.Orientation));
+        Assert.Equal(["long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"], angle.Orientations.Select(section => section.Orientation.ToString()));
         Assert.Equal(FreeEdge.Inside, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).FreeEdge);
         Assert.Equal(50, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).Length.Millimeters, 1e-9);
     }
