@@ -73,7 +73,7 @@ public abstract class BarStock : IEquatable<BarStock>
 
     /// <summary>
     /// Whether another bar is the same piece of metal, whatever its name and shape and however it lies: laid middle on middle and turned by right angles or end for end, each outline comes
-    /// within the tolerance of the other. It groups what is cut from one bar.
+    /// within the tolerance of the other. It groups what is cut from one bar. Two drawings of one outline at another angle than a right one are not looked through.
     /// </summary>
     /// <param name="other">The bar to compare with.</param>
     /// <param name="tolerance">How far outlines may lie apart; zero for none but rounding, a billionth of the size.</param>
@@ -83,7 +83,8 @@ public abstract class BarStock : IEquatable<BarStock>
     {
         Guard.NotNull(other, nameof(other));
         double apart = Guard.NonNegative(tolerance, nameof(tolerance));
-        return Equals(other) || other.Orientations.Any(way => Orientations[0].IsWithin(way, apart, Turning.None) || Orientations[0].IsWithin(way, apart, Turning.EndForEnd));
+        return Equals(other)
+            || Orientations.Any(way => other.Orientations.Any(lying => way.IsWithin(lying, apart, Turning.None) || way.IsWithin(lying, apart, Turning.EndForEnd)));
     }
 
     /// <summary>Mass of one metre of bar.</summary>
