@@ -73,7 +73,7 @@ public static class LegAngleCheck
         double ratio = Ratio(loaded, leg);
         double t = leg.Thickness.Meters;
         RiskLevel unbacked = Judgment.Level(ratio, Low, Medium);
-        RiskLevel level = settings.AxialLeg switch
+        RiskLevel level = settings.Support.AxialLeg switch
         {
             LegBacking.Backed => RiskLevel.Low,
             LegBacking.Free => unbacked,
@@ -87,8 +87,8 @@ public static class LegAngleCheck
             pulled ? "toward" : "away from",
             ratio,
             100 * Part(ratio),
-            level == RiskLevel.Low ? settings.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
-                : (settings.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
+            level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
+                : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
                     + (Turn(loaded, leg) is { } turn ? string.Format(CultureInfo.InvariantCulture, ": turned by {0:0.#}° its edge bears nothing, and it may go further.", turn * 180 / Math.PI) : "."));
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [

@@ -33,7 +33,7 @@ public static class TubeRatioCheck
 
         double middle = loaded.State.InsideRadius + section.Height / 2;
         double demand = section.Height / middle;
-        double limit = settings.TubeSupported ? Supported : Free;
+        double limit = settings.Support.HoldsTube ? Supported : Free;
         RiskLevel level = Judgment.Level(demand, limit, Supported);
         string sentence = string.Format(
             CultureInfo.InvariantCulture,

@@ -53,7 +53,7 @@ public sealed class BumpBending : FormingModel
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
-    public ThreePointSetup Setup { get; }
+    public override ThreePointSetup Setup { get; }
 
     /// <summary>Distance along the bar from bump to bump.</summary>
     public Length Feed => Length.FromMeters(_feed);

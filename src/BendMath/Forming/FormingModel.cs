@@ -23,6 +23,9 @@ public abstract class FormingModel
     /// <summary>The measured rings the model was fitted to; empty for a model taken from theory alone.</summary>
     public IReadOnlyList<MeasuredRing> Evidence { get; }
 
+    /// <summary>Half-span and nose of the bender, or null where the model knows none.</summary>
+    public virtual ThreePointSetup? Setup => null;
+
     /// <summary>The bar as the die leaves it.</summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>

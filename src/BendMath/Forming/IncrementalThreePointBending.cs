@@ -42,7 +42,7 @@ public sealed class IncrementalThreePointBending : FormingModel
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
-    public ThreePointSetup Setup { get; }
+    public override ThreePointSetup Setup { get; }
 
     /// <summary>Share of the stroke the die's radius implies that the bender really closes; 1 unless a measured ring says otherwise.</summary>
     public double ClosingShare => _share;

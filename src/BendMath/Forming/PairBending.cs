@@ -15,10 +15,12 @@ namespace BendMath;
 public sealed class PairBending : FormingModel
 {
     /// <summary>The model without any measured ring.</summary>
-    public PairBending()
-        : base([])
-    {
-    }
+    /// <param name="setup">Half-span and nose of the bender, by which a measured ring is explained that the pair did not close on; null when the bender has none or nobody measured them.</param>
+    public PairBending(ThreePointSetup? setup = null)
+        : base([]) => Setup = setup;
+
+    /// <inheritdoc/>
+    public override ThreePointSetup? Setup { get; }
 
     /// <inheritdoc/>
     public override string Name => "closing a die pair";

@@ -84,6 +84,9 @@ public sealed class CurvatureRatioCorrection : FormingModel
                 Curved(Ratio),
                 Ratio);
 
+    /// <inheritdoc/>
+    public override ThreePointSetup? Setup => Basis.Setup;
+
     internal override double LeastInsideRadius => Basis.LeastInsideRadius;
 
     internal override bool IsMonotone => Basis.IsMonotone;

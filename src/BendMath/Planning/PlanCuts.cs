@@ -61,7 +61,7 @@ public sealed class PlanCuts
         {
             RingJob job = Guard.NotNull(plan, nameof(plans)).Job;
             string? why = plan.Ring is null ? "no die leaves a ring"
-                : job.BarLength is null ? "no length of bar is given"
+                : job.Cutting.BarLength is null ? "no length of bar is given"
                 : plan.Ring.Bar is { Pieces: 0 } ? "the blank is longer than a bar"
                 : null;
             if (why is null)
@@ -79,9 +79,9 @@ public sealed class PlanCuts
             return new(null, [], leftOut.AsReadOnly());
         }
 
-        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Quantity, GroupOf(plan)))];
-        BarSupply[] bars = [.. cut.Select(plan => (Bar: plan.Job.BarLength!.Value.Meters, Group: GroupOf(plan))).Distinct().Select(pair => new BarSupply(Length.FromMeters(pair.Bar), null, pair.Group))];
-        Length kerf = Length.FromMeters(cut.Max(plan => plan.Job.Kerf.Meters));
+        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Wanted.Quantity, GroupOf(plan)))];
+        BarSupply[] bars = [.. cut.Select(plan => (Bar: plan.Job.Cutting.BarLength!.Value.Meters, Group: GroupOf(plan))).Distinct().Select(pair => new BarSupply(Length.FromMeters(pair.Bar), null, pair.Group))];
+        Length kerf = Length.FromMeters(cut.Max(plan => plan.Job.Cutting.Kerf.Meters));
         return new(CutList.For(pieces, bars, kerf, least, cancellation), cut.AsReadOnly(), leftOut.AsReadOnly());
     }
 

@@ -36,6 +36,9 @@ public sealed class PlanCutsTests
     }
 
     private static RingPlan Plan(string name, double wanted, int quantity, double? bar) => RingPlan.For(new RingJob(
-        name, Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None, Length.FromMillimeters(2),
-        barLength: bar is { } meters ? Length.FromMeters(meters) : null, quantity: quantity));
+        name,
+        Workshop.RimSteel,
+        new(Workshop.Inside(wanted), ArcExtent.FullRing, quantity),
+        new(Workshop.Rack, new WrapBending()),
+        new(BlankEnds.None, Length.FromMillimeters(2), bar is { } meters ? Length.FromMeters(meters) : null)));
 }
