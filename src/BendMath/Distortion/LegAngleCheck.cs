@@ -96,7 +96,16 @@ public static class LegAngleCheck
             loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),
             Remedies.AtMostLeg("leg along the axis of the ring", Math.Sqrt(Low * loaded.State.InsideRadius * t) + t / 2),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
-        ]);
+        ])
+        {
+            Equation = new(
+                "d_a",
+                "(b_a - t_a/2)²/((R + y_a)·t_a)",
+                new("b_a", "leg along the axis of the ring", leg.Length),
+                new("t_a", "its thickness", leg.Thickness),
+                DemandEquation.LoadedRadius(loaded.State.InsideRadius),
+                new("y_a", "its middle from the inside face", Length.FromMeters(LevelOf(loaded, t)))),
+        };
     }
 
     private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands

@@ -44,6 +44,9 @@ public static class TubeRatioCheck
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             demand <= Supported ? Remedies.Support("hold the tube in shape with a mandrel or a filling") : null,
-        ]);
+        ])
+        {
+            Equation = new("d_D", "h/(R + h/2)", new("h", "depth of the bar", section.Depth), DemandEquation.LoadedRadius(loaded.State.InsideRadius)),
+        };
     }
 }

@@ -134,6 +134,16 @@ public sealed class IncrementalThreePointBending : FormingModel
             : Pinch(analysis, die, stroke);
     }
 
+    internal override IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die)
+    {
+        IncrementalThreePointBending model = With(die);
+        return [new PinchStroke(model, analysis, die, model.Try(analysis, die).Formed?.Contact?.SetStroke.Meters)];
+    }
+
+    /// <summary>The bar at a stroke, or why not.</summary>
+    internal FormingTrial PinchedAt(BendAnalysis analysis, double stroke) =>
+        Setup.Refusal(analysis.Section) is { } refusal ? FormingTrial.Refused(refusal) : Pinch(analysis, null, stroke);
+
     internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * Setup.StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 
     private FormingTrial Pinch(BendAnalysis analysis, Die? die, double stroke) => ThreePointPinch.At(

@@ -63,6 +63,8 @@ public sealed class PairBending : FormingModel
             : ThreePointPinch.At(this, setup, analysis, die, pair.StrokeMeters, EvidenceAdvisories(analysis, die), Mismatch(pair));
     }
 
+    internal override (string Bar, string Except) FixedTool(Die die) => ($"Die {die.Name}, closed with its mate until it is solid,", "but for shims or another mate ");
+
     private static IEnumerable<Advisory> Mismatch(ClosedPair pair)
     {
         string format = pair.Touch switch
