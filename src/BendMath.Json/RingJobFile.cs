@@ -11,7 +11,7 @@ namespace BendMath;
 /// <para><c>stock</c> is a standard size, <c>{ "size": "L 50x50x5" }</c>, with <c>system</c> where two list it, or a <c>shape</c> with its dimensions and corners; <c>orientation</c> says how it lies.</para>
 /// <para>Words of a job: <c>name</c>, <c>note</c>, <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>wanted</c>, <c>arc</c>, <c>forming</c>, <c>bender</c>,
 /// <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>tolerance</c>, <c>measured rings</c>, <c>correction</c>.
-/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width; without <c>tolerance</c>, the accepted difference in diameter is <see cref="RingJob.UsualTolerance"/>.
+/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width; without <c>tolerance</c>, the accepted difference in diameter is <see cref="WantedRing.UsualTolerance"/>.
 /// A job whose wanted size is written in inches is cut to sixteenths of an inch, any other to whole millimeters.</para>
 /// </remarks>
 public static class RingJobFile

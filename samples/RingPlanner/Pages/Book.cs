@@ -58,7 +58,7 @@ internal static class Book
     }
 
     private static Units Units((RingPlan Plan, RingJobEntry Entry) pair, CommandLine command) =>
-        new(pair.Entry.IsInInches || command.Fraction is not null, pair.Plan.Job.CutStyle, command.Fraction);
+        new(pair.Entry.IsInInches || command.Fraction is not null, pair.Plan.Job.Cutting.CutStyle, command.Fraction);
 
     private static void DrawingsOf(Paper paper, RingPlan plan, Units units)
     {

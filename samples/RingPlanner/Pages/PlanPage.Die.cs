@@ -12,7 +12,7 @@ internal sealed partial class PlanPage
         DieChoice choice = _plan.Choice;
         _paper.Heading("1. Which die, and what ring it leaves");
         _paper.Show(Dies(choice));
-        foreach (IGrouping<string, Die> kind in _plan.Job.Rack.GroupBy(die => _plan.Model.FaceOf(die).ToString()))
+        foreach (IGrouping<string, Die> kind in _plan.Job.Bender.Rack.GroupBy(die => _plan.Model.FaceOf(die).ToString()))
         {
             string told = kind.Any(die => die.Face != _plan.Model.FaceOf(die)) ? ", as the measured ring says" : string.Empty;
             _paper.Fact("Stamp means", _units.Sentence($"{kind.Key}{told}: ") + string.Join(", ", kind.Select(die => die.Name)));
@@ -171,7 +171,7 @@ internal sealed partial class PlanPage
         _paper.Fact("Measured ring", Ring(correction.Ring));
         foreach (Explanation explanation in correction.Explanations)
         {
-            bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Correction;
+            bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Calibration.Correction;
             _paper.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));
         }
     }

@@ -45,7 +45,7 @@ internal sealed partial class PlanPage
         }
 
         EndAllowance ends = layout.Ends;
-        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim{(_plan.Job.TailsFromModel ? ", as the model leaves them" : string.Empty)}");
+        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim{(_plan.Job.Cutting.Ends.AreFromModel ? ", as the model leaves them" : string.Empty)}");
         _paper.Fact("Cut the blank", _units.Cut(layout.BlankLength));
         if (ends.Total.Meters > 0)
         {
@@ -156,8 +156,8 @@ internal sealed partial class PlanPage
     /// <summary>The rises over the chord of rings within the tolerance; null where the chord does not fit the tightest of them.</summary>
     private LengthRange? GoodRises(RingCheck check)
     {
-        Length wanted = _plan.Job.Wanted.InsideRadiusOf(_plan.Job.Analysis.Section);
-        Length tolerance = _plan.Job.Tolerance / 2;
+        Length wanted = _plan.Job.Wanted.Radius.InsideRadiusOf(_plan.Job.Analysis.Section);
+        Length tolerance = _plan.Job.Wanted.Tolerance / 2;
         return check.Chord < 2 * (wanted - tolerance) ? ChordAndRise.RiseBand(wanted, tolerance, check.Chord) : null;
     }
 }

@@ -67,9 +67,9 @@ internal sealed partial class PlanPage
             _paper.Fact("On release", string.Format(CultureInfo.InvariantCulture, "{0:0.##} % of the elastic modulus, so it springs back more", material.UnloadingShare.Percent));
         }
 
-        string radius = job.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Value)})";
-        string quantity = job.Quantity > 1 ? FormattableString.Invariant($"{job.Quantity} × ") : string.Empty;
-        _paper.Fact("Wanted", $"{quantity}{job.Arc}, {WantedSize(job.Wanted)}{radius}, give or take {_units.Size(job.Tolerance)}{(job.IsToleranceGiven ? string.Empty : " (assumed)")}");
+        string radius = job.Wanted.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Radius.Value)})";
+        string quantity = job.Wanted.Quantity > 1 ? FormattableString.Invariant($"{job.Wanted.Quantity} × ") : string.Empty;
+        _paper.Fact("Wanted", $"{quantity}{job.Wanted.Arc}, {WantedSize(job.Wanted.Radius)}{radius}, give or take {_units.Size(job.Wanted.Tolerance)}{(job.Wanted.IsToleranceGiven ? string.Empty : " (assumed)")}");
     }
 
     private string WantedSize(BendRadius wanted) => wanted.Reference switch

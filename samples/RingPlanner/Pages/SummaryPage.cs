@@ -40,9 +40,9 @@ internal static class SummaryPage
     private static void Plan(Paper paper, RingPlan plan, Units units)
     {
         RingJob job = plan.Job;
-        string quantity = job.Quantity > 1 ? FormattableString.Invariant($"{job.Quantity} × ") : string.Empty;
-        string tolerance = $"± {units.Size(job.Tolerance)}";
-        paper.Fact("Wanted", $"{quantity}{job.Arc}, {Line(job.Wanted)} {units.Size(2 * job.Wanted.Value)} {tolerance}{(job.IsToleranceGiven ? string.Empty : ", assumed")}");
+        string quantity = job.Wanted.Quantity > 1 ? FormattableString.Invariant($"{job.Wanted.Quantity} × ") : string.Empty;
+        string tolerance = $"± {units.Size(job.Wanted.Tolerance)}";
+        paper.Fact("Wanted", $"{quantity}{job.Wanted.Arc}, {Line(job.Wanted.Radius)} {units.Size(2 * job.Wanted.Radius.Value)} {tolerance}{(job.Wanted.IsToleranceGiven ? string.Empty : ", assumed")}");
         if (plan.Ring is not { } ring)
         {
             paper.Fact("Die", "no die of this rack leaves a ring");
@@ -52,7 +52,7 @@ internal static class SummaryPage
         Length off = 2 * ring.Outcome.Difference!.Value;
         string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
         string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
-        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
+        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted.Radius)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
         DistortionFinding worst = ring.Distortion.Findings[0];
         paper.Fact("Distortion", worst.Level == RiskLevel.Low
             ? "low, as far as it is checked"
@@ -76,7 +76,7 @@ internal static class SummaryPage
 
         // All lines of the bar move together: what is off inside is off at the line the wanted ring is measured to.
         Length expected = ring.Free.InsideDiameter, off = 2 * ring.Outcome.Difference!.Value;
-        bool outside = off + (range.High - expected) > job.Tolerance || off + (range.Low - expected) < -job.Tolerance;
+        bool outside = off + (range.High - expected) > job.Wanted.Tolerance || off + (range.Low - expected) < -job.Wanted.Tolerance;
         string chance = ring.Prospect.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance") : outside ? ", not all of it within the tolerance" : string.Empty;
         return $"; it may come out {units.Range(range)} inside{chance}";
     }

@@ -9,51 +9,45 @@ internal static class BenderReader
 
     private const string DiesExample = "\"dies\": [{ \"name\": \"A\", \"stamped radius\": \"250 mm\", \"stamp means\": \"inside of the bar\" }]";
 
-    /// <summary>The model, and the setup for explaining measured rings.</summary>
-    public static (FormingModel? Model, ThreePointSetup? Setup) Forming(JobObject job)
+    /// <summary>The model; one that has no half-span and nose of its own takes those of the bender, for explaining measured rings.</summary>
+    public static FormingModel? Forming(JobObject job)
     {
+        if (job.Object("forming", FormingExample) is not { } forming)
+        {
+            BenderSetup(job);
+            return null;
+        }
+
         FormingModel? model = null;
-        ThreePointSetup? setup = null;
-        if (job.Object("forming", FormingExample) is { } forming)
+        string? kind = forming.Word("model", "wrap", "three-point", "pair", "bumps");
+        bool pinches = kind is "three-point" or "bumps";
+        if (pinches)
         {
-            string? kind = forming.Word("model", "wrap", "three-point", "pair", "bumps");
-            if (kind == "wrap")
-            {
-                model = new WrapBending();
-            }
-            else if (kind == "pair")
-            {
-                model = new PairBending();
-            }
-            else if (kind is "three-point" or "bumps")
-            {
-                Length? feed = kind == "bumps" ? forming.Length("feed", "20 mm") : null;
-                setup = Setup(forming);
-                model = setup is not { } pinch ? null
-                    : kind == "three-point" ? new IncrementalThreePointBending(pinch)
-                    : feed is { } step ? forming.Build(() => new BumpBending(pinch, step), ("setup", "stiffness"))
-                    : null;
-            }
-
-            if (kind is not null)
-            {
-                forming.Close();
-            }
-
-            if (kind is "three-point" or "bumps" && job.Find("bender") is not null)
-            {
-                job.Fault("bender", $"\"bender\" must be left out where \"forming\" is \"{kind}\", because its half-span and nose radius are used.");
-                return (model, setup);
-            }
+            Length? feed = kind == "bumps" ? forming.Length("feed", "20 mm") : null;
+            model = Setup(forming) is not { } pinch ? null
+                : kind == "three-point" ? new IncrementalThreePointBending(pinch)
+                : feed is { } step ? forming.Build(() => new BumpBending(pinch, step), ("setup", "stiffness"))
+                : null;
         }
 
-        if (job.OptionalObject("bender") is { } bender)
+        if (kind is not null)
         {
-            setup = Setup(bender);
-            bender.Close();
+            forming.Close();
         }
 
-        return (model, setup);
+        if (pinches && job.Find("bender") is not null)
+        {
+            job.Fault("bender", $"\"bender\" must be left out where \"forming\" is \"{kind}\", because its half-span and nose radius are used.");
+            return model;
+        }
+
+        ThreePointSetup? bender = BenderSetup(job);
+        return kind switch
+        {
+            "wrap" => new WrapBending(bender),
+            "pair" => new PairBending(bender),
+            _ => model,
+        };
     }
 
     /// <summary>The sound dies, and the names of all of them: a ring bent on a faulty die names no unknown one.</summary>
@@ -112,6 +106,18 @@ internal static class BenderReader
             "curvature ratio" => ExplanationKind.CurvatureRatio,
             _ => null,
         };
+    }
+
+    private static ThreePointSetup? BenderSetup(JobObject job)
+    {
+        if (job.OptionalObject("bender") is not { } bender)
+        {
+            return null;
+        }
+
+        ThreePointSetup? setup = Setup(bender);
+        bender.Close();
+        return setup;
     }
 
     private static ThreePointSetup? Setup(JobObject bender)

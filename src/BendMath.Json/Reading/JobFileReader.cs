@@ -63,10 +63,10 @@ internal static class JobFileReader
         }
 
         ArcExtent? arc = Arc(job);
-        (FormingModel? model, ThreePointSetup? setup) = BenderReader.Forming(job);
+        FormingModel? model = BenderReader.Forming(job);
         (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies = BenderReader.Dies(job, faults);
-        EndAllowance? ends = Ends(job, out bool fromModel);
-        (TrimCut? Cut, Length? Opening) closing = Closing(job);
+        BlankEnds? ends = Ends(job);
+        JointPreparation? joint = Closing(job);
         Length? error = job.OptionalLength("measuring error", "1 mm");
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
         Length? bar = job.OptionalLength("bar length", "6 m");
@@ -79,7 +79,7 @@ internal static class JobFileReader
         DistortionSettings? distortion = ShopReader.Distortion(job);
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
-        ExplanationKind? correction = BenderReader.Correction(job, setup is not null || job.Has("bender"));
+        ExplanationKind? correction = BenderReader.Correction(job, model?.Setup is not null || job.Has("bender"));
         DieRack? rack = dies.Sound.Count == 0 ? null : job.Build(() => new DieRack(dies.Sound));
         job.Close();
         if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null || ends is null)
@@ -89,11 +89,18 @@ internal static class JobFileReader
 
         LengthStyle rule = inches ? LengthStyle.FractionalInches(16, LengthRounding.Up) : LengthStyle.Millimeters(0, LengthRounding.Up);
 
+        WantedRing? ring = job.Build(() => new WantedRing(wanted, arc, quantity ?? 1, tolerance, joint));
+        HandDrive? drive = job.Build(() => new HandDrive(lever, advantage, limit), ("leverLength", "lever length"), ("advantage", "mechanical advantage"), ("pullLimit", "pull limit"));
+        CuttingRules? cutting = job.Build(() => new CuttingRules(ends, kerf, bar, rule), ("barLength", "bar length"));
+
         // A ring that could not be read is a fault already; without it the correction would be refused a second time.
-        RingJob? made = job.Build(() => new RingJob(
-            name, section, material, wanted, rack, model, arc, ends, kerf, bar, lever, setup, rings, rings.Count == 0 ? null : correction, tolerance, rule, advantage, limit,
-            scatter, distortion, quantity ?? 1, fromModel, closing.Cut, closing.Opening, error),
-            ("barLength", "bar length"), ("rootOpening", "closing"), ("trimCut", "closing"), ("measuringError", "measuring error"), ("leverLength", "lever length"), ("mechanicalAdvantage", "mechanical advantage"), ("pullLimit", "pull limit"));
+        Calibration? calibration = job.Build(() => new Calibration(rings, rings.Count == 0 ? null : correction, error), ("measuringError", "measuring error"));
+        if (analysis is null || ring is null || drive is null || cutting is null || calibration is null)
+        {
+            return null;
+        }
+
+        RingJob? made = job.Build(() => new RingJob(name, analysis, ring, new Bender(rack, model, drive), cutting, scatter, calibration, distortion));
         return made is null ? null : new(made, note, inches);
     }
 
@@ -110,13 +117,12 @@ internal static class JobFileReader
             : null;
     }
 
-    private static EndAllowance? Ends(JobObject job, out bool fromModel)
+    private static BlankEnds? Ends(JobObject job)
     {
-        fromModel = false;
         JsonPart? part = job.Require("ends", EndsExample);
         if (part is null or { Kind: JsonKind.Text, Text: "none" })
         {
-            return part is null ? null : EndAllowance.None;
+            return part is null ? null : BlankEnds.None;
         }
 
         if (part.Kind != JsonKind.Object)
@@ -126,24 +132,26 @@ internal static class JobFileReader
         }
 
         JobObject ends = job.OptionalObject("ends")!;
-        fromModel = ends.Has("from") && ends.Word("from", "the model") is not null;
+        bool fromModel = ends.Has("from") && ends.Word("from", "the model") is not null;
         Length? start = fromModel ? Length.Zero : ends.Length("start", "60 mm", zero: true);
         Length? end = fromModel ? Length.Zero : ends.Length("end", "60 mm", zero: true);
         Length? trim = ends.Length("trim", "4 mm", zero: true);
         ends.Close();
-        return start is { } s && end is { } e && trim is { } t ? ends.Build(() => new EndAllowance(s, e, t)) : null;
+        return start is not { } s || end is not { } e || trim is not { } t ? null
+            : ends.Build(() => fromModel ? BlankEnds.FromModel(t) : BlankEnds.Of(new(s, e, t)));
     }
 
-    private static (TrimCut? Cut, Length? Opening) Closing(JobObject job)
+    private static JointPreparation? Closing(JobObject job)
     {
         if (job.OptionalObject("closing") is not { } closing)
         {
-            return (null, null);
+            return null;
         }
 
         string? cut = closing.OptionalWord("cut", "together", "one by one");
         Length? opening = closing.OptionalLength("root opening", "2 mm", zero: true);
         closing.Close();
-        return (cut is null ? null : cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening);
+        return cut is null && opening is null ? null
+            : closing.Build(() => new JointPreparation(cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening ?? Length.Zero), ("rootOpening", "root opening"));
     }
 }

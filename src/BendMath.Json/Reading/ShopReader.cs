@@ -39,12 +39,7 @@ internal static class ShopReader
         settings.Close();
         LegBacking backing = axial switch { "backed" => LegBacking.Backed, "free" => LegBacking.Free, _ => LegBacking.Unknown };
         return settings.Build(() => new DistortionSettings(
-            freeEdgeSupported: compressed == "in a slot",
-            axialLeg: backing,
-            tubeSupported: tube == "held in shape",
-            unsupportedLength: supports,
-            requiredWall: wall,
-            release: used == "held flat" ? Release.HeldFlat : Release.Free));
+            new(compressed == "in a slot", backing, tube == "held in shape", supports), used == "held flat" ? Release.HeldFlat : Release.Free, wall));
     }
 
     private static MillTolerance? Mill(JobObject scatter, OrientedSection section, string standard)

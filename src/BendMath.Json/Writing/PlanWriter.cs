@@ -94,22 +94,22 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Number("elongationPercent", material.Elongation?.Percent);
         json.WriteNumber("unloadingSharePercent", material.UnloadingShare.Percent);
         json.WriteEndObject();
-        Size("wanted", job.Wanted);
-        json.WriteNumber("arcDegrees", job.Arc.Turn.Degrees);
+        Size("wanted", job.Wanted.Radius);
+        json.WriteNumber("arcDegrees", job.Wanted.Arc.Turn.Degrees);
         json.WriteStartObject("ends");
-        Millimeters("start", job.Ends.Start);
-        Millimeters("end", job.Ends.End);
-        Millimeters("trim", job.Ends.Trim);
+        Millimeters("start", job.Cutting.Ends.Given?.Start ?? Length.Zero);
+        Millimeters("end", job.Cutting.Ends.Given?.End ?? Length.Zero);
+        Millimeters("trim", job.Cutting.Ends.Trim);
         json.WriteEndObject();
-        json.WriteBoolean("tailsFromModel", job.TailsFromModel);
-        json.WriteNumber("quantity", job.Quantity);
-        Millimeters("kerf", job.Kerf);
-        Millimeters("barLength", job.BarLength);
-        Millimeters("leverLength", job.LeverLength);
-        Number("mechanicalAdvantage", job.Drive.Advantage);
-        Number("pullLimitNewtons", job.Drive.PullLimit?.Newtons);
-        Millimeters("tolerance", job.Tolerance);
-        json.WriteBoolean("isToleranceGiven", job.IsToleranceGiven);
+        json.WriteBoolean("tailsFromModel", job.Cutting.Ends.AreFromModel);
+        json.WriteNumber("quantity", job.Wanted.Quantity);
+        Millimeters("kerf", job.Cutting.Kerf);
+        Millimeters("barLength", job.Cutting.BarLength);
+        Millimeters("leverLength", job.Bender.Drive.LeverLength);
+        Number("mechanicalAdvantage", job.Bender.Drive.Advantage);
+        Number("pullLimitNewtons", job.Bender.Drive.PullLimit?.Newtons);
+        Millimeters("tolerance", job.Wanted.Tolerance);
+        json.WriteBoolean("isToleranceGiven", job.Wanted.IsToleranceGiven);
     }
 
     private void Model(string name, FormingModel? model)

@@ -122,7 +122,7 @@ internal sealed class DieAdviceCurves
 
     private DiePlace Foretold(double x, RingForecast forecast) => new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
 
-    private double? Plain(Die die) => _advice.Choice.Model is CurvatureRatioCorrection { Basis: var basis } ? Diameter(Formed(basis, die)) : null;
+    private double? Plain(Die die) => _advice.Choice.Model.Basis is { } basis ? Diameter(Formed(basis, die)) : null;
 
     private FormedBend? Formed(FormingModel model, Die die) => model.TryForm(_advice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
 

@@ -13,13 +13,12 @@ internal static class DieAdviceKey
         ChartKey key = new();
         DieAdvice advice = figure.Advice;
         FormingModel model = advice.Choice.Model;
-        CurvatureRatioCorrection? fitted = model as CurvatureRatioCorrection;
         DiePlace[] places = curves.IsSwept ? curves.Swept : curves.Rack;
         Rings(key, curves);
         if (places.Any(place => place.Ring is not null))
         {
             key.Add(
-                fitted is null ? model.Name : fitted.Evidence.Count == 1 ? "corrected by one ring" : fitted.IsLine ? "fit to the rings: a line" : "fit to the rings: one ratio",
+                model.CorrectionName ?? model.Name,
                 (chart, from, to) => Stroke(chart, from, to, 1.8, LinePattern.Solid));
             if (curves.IsSwept && places.Any(place => place.IsBeyond))
             {
@@ -37,9 +36,9 @@ internal static class DieAdviceKey
             key.Add($"no interval: {forecasts[0].ChanceNote ?? forecasts[0].IntervalNote}", Nothing);
         }
 
-        if (fitted is not null && places.Any(place => place.Plain is not null))
+        if (model.Basis is { } basis && places.Any(place => place.Plain is not null))
         {
-            key.Add($"{fitted.Basis.Name}, uncorrected", (chart, from, to) => Stroke(chart, from, to, 1.2, LinePattern.Dashed));
+            key.Add($"{basis.Name}, uncorrected", (chart, from, to) => Stroke(chart, from, to, 1.2, LinePattern.Dashed));
         }
 
         key.Add(Wanted(advice, figure.Unit), (chart, from, to) =>

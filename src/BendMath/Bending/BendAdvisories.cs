@@ -14,9 +14,6 @@ internal static class BendAdvisories
 
     private const double WideRatio = 8;
 
-    /// <summary>Change of a fitted strength coefficient from which on the curve is no longer that of the test.</summary>
-    private const double MovedCurve = 1.25;
-
     public static IReadOnlyList<Advisory> ForLoaded(BendAnalysis analysis, BentState state)
     {
         List<Advisory> advisories = [.. Tight(analysis, state)];
@@ -31,25 +28,7 @@ internal static class BendAdvisories
         }
 
         double strain = Math.Max(state.Curvature * state.NeutralAxis, state.Curvature * (analysis.Section.Height - state.NeutralAxis));
-        if (analysis.Material.Law is MeasuredCurve curve && strain > analysis.Law.DataStrain)
-        {
-            advisories.Add(new("beyond-measured-curve", string.Format(
-                CultureInfo.InvariantCulture,
-                "The largest strain is {0:0.##} %, beyond the last point of the measured curve at {1:0.##} %; the stress is held constant from there, which is an assumption.",
-                100 * strain,
-                curve.LargestStrain.Percent), Sources.Mechanics));
-        }
-
-        if (analysis.Material.Law is PowerHardening power && Math.Abs(Math.Log(power.StrengthCoefficient / power.FittedStrengthCoefficient)) > Math.Log(MovedCurve))
-        {
-            advisories.Add(new("power-law-moved", string.Format(
-                CultureInfo.InvariantCulture,
-                "To have a yield of {0:0.#} MPa the strength coefficient was moved from the {1:0} MPa of the test to {2:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve.",
-                power.YieldStress.Megapascals,
-                power.FittedStrengthCoefficient.Megapascals,
-                power.StrengthCoefficient.Megapascals), Sources.Mechanics));
-        }
-
+        advisories.AddRange(analysis.Material.Law.DoubtsAt(strain, analysis.Law));
         return advisories.AsReadOnly();
     }
 

@@ -92,6 +92,15 @@ public sealed class BendAnalysis
             : new(section, Guard.NotNull(material, nameof(material)), stressState);
     }
 
+    /// <summary>The same analysis with some of it changed, checked as a new one; what is left out stays.</summary>
+    /// <param name="section">Another section, or null.</param>
+    /// <param name="material">Another material, or null.</param>
+    /// <param name="stressState">Another stress state, or null.</param>
+    /// <exception cref="ArgumentException">The bar is in plane strain and the material has no Poisson's ratio.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The stress state is not a defined value.</exception>
+    public BendAnalysis With(OrientedSection? section = null, BarMaterial? material = null, StressState? stressState = null) =>
+        Of(section ?? Section, material ?? Material, stressState ?? StressState);
+
     /// <summary>The state of a bar bent to a radius and still held there.</summary>
     /// <param name="radius">The loaded radius; it must leave a positive inside radius.</param>
     /// <exception cref="ArgumentNullException">The radius is null.</exception>

@@ -67,13 +67,7 @@ public sealed class NeutralAxisAnswers
     /// Range: any section; the handbook rule exists for equal angles, the standard for flats the easy way.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
-    public static NeutralAxisAnswers For(BendAnalysis analysis, BendRadius loaded) => new(
-        Load(analysis, loaded), analysis.Law switch
-        {
-            PowerHardening power => power.HardeningExponent,
-            RambergOsgood smooth => 1 / smooth.Exponent,
-            _ => null,
-        });
+    public static NeutralAxisAnswers For(BendAnalysis analysis, BendRadius loaded) => new(Load(analysis, loaded), analysis.Law.RigidExponent);
 
     /// <summary>Answers for a bar bent to a radius, with a hardening exponent for the rigid power law.</summary>
     /// <param name="analysis">Section and material.</param>

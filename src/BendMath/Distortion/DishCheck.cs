@@ -49,6 +49,9 @@ public static class DishCheck
             Math.Abs(loaded.HoldDown),
             held ? " Held flat where it is used, it does not lean." : string.Empty);
         return new DistortionFinding("dish", slope, Low, level, sentence, Sources.Mechanics, Validity, () =>
-            [Remedies.Support("hold the ring flat where it is used, or flatten it afterward"), Remedies.Orientation(loaded, level, other => Judge(other, settings))]);
+            [Remedies.Support("hold the ring flat where it is used, or flatten it afterward"), Remedies.Orientation(loaded, level, other => Judge(other, settings))])
+        {
+            Equation = new("d_β", "sin(β·π/180)/cos(β·π/180)", new DemandTerm("β", "dish angle", Math.Abs(angle) * 180 / Math.PI, "°")),
+        };
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Distortion;
 using BendMath.Numerics;
 
 namespace BendMath;
@@ -48,6 +49,9 @@ public sealed record DistortionFinding
 
     /// <summary>Limit over demand less one: positive on the safe side. Where the bar is supported it stays that of a bar that is not, and the level may be lower than it says.</summary>
     public double Margin => Limit / Demand - 1;
+
+    /// <summary>The demand as an equation, or null where it has no closed form.</summary>
+    internal DemandEquation? Equation { get; init; }
 
     /// <summary>Low, medium or high.</summary>
     public RiskLevel Level { get; }

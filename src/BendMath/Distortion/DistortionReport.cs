@@ -36,7 +36,7 @@ public sealed class DistortionReport
     /// <param name="loaded">The bend.</param>
     /// <param name="legToRadius">The bounds.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) => Of(loaded, new DistortionSettings(Guard.NotNull(legToRadius, nameof(legToRadius))));
+    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) => Of(loaded, new DistortionSettings(legToRadius: Guard.NotNull(legToRadius, nameof(legToRadius))));
 
     /// <summary>Makes the report with what the shop knows of supports and bounds.</summary>
     /// <param name="loaded">The bend.</param>

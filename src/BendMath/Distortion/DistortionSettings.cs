@@ -34,92 +34,84 @@ public enum LegBacking
 /// <summary>What distortion depends on and the section cannot know, with the bounds a shop may set for itself. Immutable and thread-safe.</summary>
 public sealed record DistortionSettings
 {
-    private readonly double? _unsupported;
-
     private readonly double? _torsion;
 
     private readonly double? _wall;
 
     /// <summary>Makes the settings; whatever is left out has the default stated with it.</summary>
-    /// <param name="legToRadius">Bounds of the leg-to-radius ratio; those of common practice when null.</param>
-    /// <param name="freeEdgeSupported">Whether the compressed leg runs in a slot that keeps it from moving sideways; by default it is free.</param>
-    /// <param name="axialLeg">How the leg along the axis of the ring is held against moving to and from the center of the bend; by default nobody says.</param>
-    /// <param name="tubeSupported">Whether a tube is held in shape by a grooved die, a filling or a mandrel; by default it is free.</param>
-    /// <param name="unsupportedLength">Length of bar between two places where it is kept from moving sideways and from twisting, greater than zero; null when nobody says.</param>
-    /// <param name="torsionConstant">Torsion constant J, greater than zero; that of the stock when null.</param>
-    /// <param name="requiredWall">Least wall a bent tube must have after bending, greater than zero; null when none is asked for.</param>
+    /// <param name="support">How the bar is held while it is bent; free as far as anybody says when null.</param>
     /// <param name="release">Whether the ring lies free or is held flat where it is used; free by default.</param>
+    /// <param name="requiredWall">Least wall a bent tube must have after bending, greater than zero; null when none is asked for.</param>
+    /// <param name="legToRadius">Bounds of the leg-to-radius ratio; those of common practice when null.</param>
+    /// <param name="torsionConstant">Torsion constant J, greater than zero; that of the stock when null.</param>
     /// <param name="rules">Rules of codes to check besides; none when null.</param>
     /// <exception cref="ArgumentException">A rule is not defined.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the backing or the release is not defined.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the release is not defined.</exception>
     public DistortionSettings(
-        LegToRadiusCheck? legToRadius = null,
-        bool freeEdgeSupported = false,
-        LegBacking axialLeg = LegBacking.Unknown,
-        bool tubeSupported = false,
-        Length? unsupportedLength = null,
-        AreaMomentOfInertia? torsionConstant = null,
-        Length? requiredWall = null,
+        BarSupport? support = null,
         Release release = Release.Free,
+        Length? requiredWall = null,
+        LegToRadiusCheck? legToRadius = null,
+        AreaMomentOfInertia? torsionConstant = null,
         IReadOnlyList<StrainRule>? rules = null)
     {
-        LegToRadius = legToRadius ?? LegToRadiusCheck.CommonPractice;
-        FreeEdgeSupported = freeEdgeSupported;
-        AxialLeg = Guard.Defined(axialLeg, nameof(axialLeg));
-        TubeSupported = tubeSupported;
-        _unsupported = unsupportedLength is { } length ? Guard.Positive(length, nameof(unsupportedLength)) : null;
-        _torsion = torsionConstant is { } torsion ? Guard.Positive(torsion, nameof(torsionConstant)) : null;
-        _wall = requiredWall is { } wall ? Guard.Positive(wall, nameof(requiredWall)) : null;
+        Support = support ?? new BarSupport();
         Release = Guard.Defined(release, nameof(release));
+        _wall = requiredWall is { } wall ? Guard.Positive(wall, nameof(requiredWall)) : null;
+        LegToRadius = legToRadius ?? LegToRadiusCheck.CommonPractice;
+        _torsion = torsionConstant is { } torsion ? Guard.Positive(torsion, nameof(torsionConstant)) : null;
         Rules = [.. (rules ?? []).Select(rule => Guard.Defined(rule, nameof(rules))).Distinct()];
     }
 
     /// <summary>Nothing supported, nothing known of backing, no distance between supports, the bounds of common practice, no rule of a code.</summary>
     public static DistortionSettings Default { get; } = new();
 
-    /// <summary>Bounds of the leg-to-radius ratio.</summary>
-    public LegToRadiusCheck LegToRadius { get; }
+    /// <summary>How the bar is held while it is bent.</summary>
+    public BarSupport Support { get; }
 
-    /// <summary>Whether the compressed leg runs in a slot.</summary>
-    public bool FreeEdgeSupported { get; }
-
-    /// <summary>How the leg along the axis of the ring is held.</summary>
-    public LegBacking AxialLeg { get; }
-
-    /// <summary>Whether a tube is held in shape by a grooved die, a filling or a mandrel.</summary>
-    public bool TubeSupported { get; }
-
-    /// <summary>Length of bar between sideways supports, or null.</summary>
-    public Length? UnsupportedLength => _unsupported is { } length ? Length.FromMeters(length) : null;
-
-    /// <summary>Torsion constant in place of that of the stock, or null.</summary>
-    public AreaMomentOfInertia? TorsionConstant => _torsion is { } torsion ? AreaMomentOfInertia.FromMetersToTheFourth(torsion) : null;
+    /// <summary>Whether the ring lies free or is held flat where it is used.</summary>
+    public Release Release { get; }
 
     /// <summary>Least wall after bending, or null.</summary>
     public Length? RequiredWall => _wall is { } wall ? Length.FromMeters(wall) : null;
 
-    /// <summary>Whether the ring lies free or is held flat where it is used.</summary>
-    public Release Release { get; }
+    /// <summary>Bounds of the leg-to-radius ratio.</summary>
+    public LegToRadiusCheck LegToRadius { get; }
+
+    /// <summary>Torsion constant in place of that of the stock, or null.</summary>
+    public AreaMomentOfInertia? TorsionConstant => _torsion is { } torsion ? AreaMomentOfInertia.FromMetersToTheFourth(torsion) : null;
 
     /// <summary>Rules of codes that are switched on.</summary>
     public IReadOnlyList<StrainRule> Rules { get; }
 
     internal double? TorsionMeters => _torsion;
 
-    private (bool, LegBacking, bool, double?, double?, double?, Release) Flags => (FreeEdgeSupported, AxialLeg, TubeSupported, _unsupported, _torsion, _wall, Release);
+    /// <summary>The same settings with some of them changed, checked as new ones; what is left out stays.</summary>
+    /// <param name="support">Another support, or null.</param>
+    /// <param name="release">Another use of the ring, or null.</param>
+    /// <param name="requiredWall">Another least wall, or null.</param>
+    /// <param name="legToRadius">Other bounds of the leg-to-radius ratio, or null.</param>
+    /// <param name="torsionConstant">Another torsion constant, or null.</param>
+    /// <param name="rules">Other rules, or null.</param>
+    /// <exception cref="ArgumentException">A rule is not defined.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the release is not defined.</exception>
+    public DistortionSettings With(
+        BarSupport? support = null,
+        Release? release = null,
+        Length? requiredWall = null,
+        LegToRadiusCheck? legToRadius = null,
+        AreaMomentOfInertia? torsionConstant = null,
+        IReadOnlyList<StrainRule>? rules = null) =>
+        new(support ?? Support, release ?? Release, requiredWall ?? RequiredWall, legToRadius ?? LegToRadius, torsionConstant ?? TorsionConstant, rules ?? Rules);
 
     /// <summary>Equal when all settings are equal.</summary>
     /// <param name="other">Other settings.</param>
-    public bool Equals(DistortionSettings? other) => other is not null && LegToRadius == other.LegToRadius && Flags == other.Flags && Rules.SequenceEqual(other.Rules);
+    public bool Equals(DistortionSettings? other) =>
+        other is not null && (Support, Release, _wall, LegToRadius, _torsion) == (other.Support, other.Release, other._wall, other.LegToRadius, other._torsion) && Rules.SequenceEqual(other.Rules);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => (LegToRadius, Flags, Rules.Count).GetHashCode();
+    public override int GetHashCode() => (Support, Release, _wall, LegToRadius, _torsion, Rules.Count).GetHashCode();
 
     /// <summary>Supports and distance between them.</summary>
-    public override string ToString() => string.Join(
-        ", ",
-        FreeEdgeSupported ? "compressed leg in a slot" : "compressed leg free",
-        AxialLeg switch { LegBacking.Backed => "axial leg backed", LegBacking.Free => "axial leg not backed", _ => "backing of the axial leg not given" },
-        TubeSupported ? "tube supported" : "tube free",
-        _unsupported is { } length ? $"supports every {Guard.MillimetersText(length)}" : "distance between supports not given");
+    public override string ToString() => Support.ToString();
 }

@@ -79,7 +79,7 @@ public static class FreeEdgeCheck
 
         double critical = Critical(loaded.Analysis.Law, t / width, Math.Min(1, ratio));
         RiskLevel free = Judgment.Level(edge, critical, MediumTimes * critical);
-        RiskLevel level = settings.FreeEdgeSupported && free == RiskLevel.High ? RiskLevel.Medium : free;
+        RiskLevel level = settings.Support.HoldsFreeEdge && free == RiskLevel.High ? RiskLevel.Medium : free;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "The free edge of the leg is compressed by {0:0.00} %; a free leg {1:0.#} mm long and {2:0.#} mm thick begins to ripple at about {3:0.00} %.{4}",
@@ -88,12 +88,12 @@ public static class FreeEdgeCheck
             t * 1e3,
             100 * critical,
             free == RiskLevel.Low ? string.Empty
-                : settings.FreeEdgeSupported ? " In its slot it bears more, and no source says how much: make a trial."
+                : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial."
                 : " Legs in a close slot bear several times that.");
         return new DistortionFinding("compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.FreeEdgeSupported || level != RiskLevel.High ? null : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
+            settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
         ]);
     }

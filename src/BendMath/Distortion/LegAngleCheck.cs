@@ -73,7 +73,7 @@ public static class LegAngleCheck
         double ratio = Ratio(loaded, leg);
         double t = leg.Thickness.Meters;
         RiskLevel unbacked = Judgment.Level(ratio, Low, Medium);
-        RiskLevel level = settings.AxialLeg switch
+        RiskLevel level = settings.Support.AxialLeg switch
         {
             LegBacking.Backed => RiskLevel.Low,
             LegBacking.Free => unbacked,
@@ -87,8 +87,8 @@ public static class LegAngleCheck
             pulled ? "toward" : "away from",
             ratio,
             100 * Part(ratio),
-            level == RiskLevel.Low ? settings.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
-                : (settings.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
+            level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
+                : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
                     + (Turn(loaded, leg) is { } turn ? string.Format(CultureInfo.InvariantCulture, ": turned by {0:0.#}° its edge bears nothing, and it may go further.", turn * 180 / Math.PI) : "."));
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
@@ -96,7 +96,16 @@ public static class LegAngleCheck
             loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),
             Remedies.AtMostLeg("leg along the axis of the ring", Math.Sqrt(Low * loaded.State.InsideRadius * t) + t / 2),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
-        ]);
+        ])
+        {
+            Equation = new(
+                "d_a",
+                "(b_a - t_a/2)²/((R + y_a)·t_a)",
+                new("b_a", "leg along the axis of the ring", leg.Length),
+                new("t_a", "its thickness", leg.Thickness),
+                DemandEquation.LoadedRadius(loaded.State.InsideRadius),
+                new("y_a", "its middle from the inside face", Length.FromMeters(LevelOf(loaded, t)))),
+        };
     }
 
     private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands

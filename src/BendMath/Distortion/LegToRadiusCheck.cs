@@ -45,14 +45,21 @@ public sealed record LegToRadiusCheck
     public DistortionFinding Of(LoadedBend loaded)
     {
         SectionFeatures features = Guard.NotNull(loaded, nameof(loaded)).Analysis.Section.Features;
-        return Of(features.RadialDepth, loaded.InsideRadius, features.WallThickness is not null, loaded);
+        return Judge(features.RadialDepth.Meters, loaded.State.InsideRadius, features.WallThickness is not null, loaded);
     }
 
     /// <summary>Checks a leg against a radius.</summary>
     /// <param name="radialLeg">Leg, width or diameter in the plane of the ring, greater than zero.</param>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or their ratio is not finite.</exception>
-    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius) => Of(radialLeg, loadedInsideRadius, hollow: false, loaded: null);
+    public DistortionFinding Of(Length radialLeg, Length loadedInsideRadius)
+    {
+        double leg = Guard.Positive(radialLeg, nameof(radialLeg));
+        double radius = Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
+        return leg / radius is > 0 and < double.PositiveInfinity
+            ? Judge(leg, radius, hollow: false, loaded: null)
+            : throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
+    }
 
     /// <summary>Largest leg of low risk at a radius.</summary>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
@@ -71,15 +78,9 @@ public sealed record LegToRadiusCheck
     /// <summary>Both bounds.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "leg to radius: low up to {0:0.###}, medium up to {1:0.###}", LowUpTo, MediumUpTo);
 
-    private DistortionFinding Of(Length radialLeg, Length loadedInsideRadius, bool hollow, LoadedBend? loaded)
+    private DistortionFinding Judge(double leg, double radius, bool hollow, LoadedBend? loaded)
     {
-        double leg = Guard.Positive(radialLeg, nameof(radialLeg));
-        double ratio = leg / Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
-        if (double.IsInfinity(ratio) || ratio == 0)
-        {
-            throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
-        }
-
+        double ratio = leg / radius;
         RiskLevel level = Judgment.Level(ratio, LowUpTo, MediumUpTo);
         string rule = level != RiskLevel.Low ? "For a low risk use a leg of at most {3:0.#} mm or an inside radius of at least {4:0.#} mm while loaded; above {6:0.##} the risk counts as high."
             : hollow ? "Up to {5:0.##} counts as low, which says nothing about the wall."
@@ -100,6 +101,9 @@ public sealed record LegToRadiusCheck
             Remedies.AtLeastRadius(leg / LowUpTo),
             Remedies.AtMostLeg("leg", LowUpTo * leg / ratio),
             loaded is null ? null : Remedies.Orientation(loaded, level, other => Of(other)),
-        ]);
+        ])
+        {
+            Equation = new("d_r", "b_r/R", new("b_r", "leg, width or diameter in the plane of the ring", Length.FromMeters(leg)), DemandEquation.LoadedRadius(radius)),
+        };
     }
 }

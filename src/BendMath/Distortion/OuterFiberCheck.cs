@@ -37,6 +37,9 @@ public static class OuterFiberCheck
             elongation.Percent,
             level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks off the edge.");
         return new DistortionFinding(
-            "outside face strain", strain, limit, level, sentence, Sources.Setting, "Sound edges; a sheared or notched edge cracks earlier.", () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
+            "outside face strain", strain, limit, level, sentence, Sources.Setting, "Sound edges; a sheared or notched edge cracks earlier.", () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)])
+        {
+            Equation = new("d_e", "e_o/100", new DemandTerm("e_o", "strain of the outside face", 100 * strain, "%")),
+        };
     }
 }

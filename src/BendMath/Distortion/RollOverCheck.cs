@@ -53,7 +53,7 @@ public static class RollOverCheck
         }
 
         double critical = buckling.Largest;
-        if (settings.UnsupportedLength is not { } length)
+        if (settings.Support.UnsupportedLength is not { } length)
         {
             return Judgment.Missing(string.Format(
                 CultureInfo.InvariantCulture, "rolling over sideways: the distance between supports is not given; low up to {0:0.#} mm, and at {1:0.#} mm the bar buckles", Low * critical * 1e3, critical * 1e3));

@@ -56,16 +56,16 @@ public static class TubeOvalityCheck
         double root = loaded.State.Curvature * r * r / t;
         double ovality = 2 * root * root * (1 - poisson * poisson);
         RiskLevel free = Judgment.Level(ovality, Low, Medium);
-        RiskLevel level = settings.TubeSupported && free == RiskLevel.High ? RiskLevel.Medium : free;
+        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             ovality <= Medium ? "A free tube would flatten to an ovality of {0:0.0} %; pipe codes allow 8 %.{1}" : "A free tube would collapse at this radius.{1}",
             100 * ovality,
-            free == RiskLevel.Low ? string.Empty : settings.TubeSupported ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.");
+            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.");
         return new DistortionFinding("tube ovality", ovality, Low, level, sentence, Sources.Brazier1927, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.TubeSupported || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 }

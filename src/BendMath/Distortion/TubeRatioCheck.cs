@@ -33,7 +33,7 @@ public static class TubeRatioCheck
 
         double middle = loaded.State.InsideRadius + section.Height / 2;
         double demand = section.Height / middle;
-        double limit = settings.TubeSupported ? Supported : Free;
+        double limit = settings.Support.HoldsTube ? Supported : Free;
         RiskLevel level = Judgment.Level(demand, limit, Supported);
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
@@ -44,6 +44,9 @@ public static class TubeRatioCheck
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             demand <= Supported ? Remedies.Support("hold the tube in shape with a mandrel or a filling") : null,
-        ]);
+        ])
+        {
+            Equation = new("d_D", "h/(R + h/2)", new("h", "depth of the bar", section.Depth), DemandEquation.LoadedRadius(loaded.State.InsideRadius)),
+        };
     }
 }

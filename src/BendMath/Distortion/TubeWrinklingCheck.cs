@@ -55,18 +55,18 @@ public static class TubeWrinklingCheck
         double pipeline = 0.5 * t / diameter;
         double limit = Math.Min(cylinder, pipeline);
         RiskLevel free = Judgment.Level(strain, limit, Math.Max(cylinder, pipeline));
-        RiskLevel level = settings.TubeSupported && free == RiskLevel.High ? RiskLevel.Medium : free;
+        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "The inside of the tube is compressed by {0:0.0} %; a free wall wrinkles at about {1:0.0#} % by plastic buckling and {2:0.0#} % by the pipeline rule.{3}",
             100 * strain,
             100 * cylinder,
             100 * pipeline,
-            free == RiskLevel.Low ? string.Empty : settings.TubeSupported ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.");
+            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.");
         return new DistortionFinding("tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.TubeSupported || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 

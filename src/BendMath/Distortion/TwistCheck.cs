@@ -33,7 +33,7 @@ public static class TwistCheck
 
         LateralBuckling? buckling = LateralBuckling.Of(loaded, settings);
         double? distance = buckling is null ? null : Low * buckling.Largest;
-        bool guided = distance is { } most && settings.UnsupportedLength is { } length && length.Meters <= most * (1 + 1e-12);
+        bool guided = distance is { } most && settings.Support.UnsupportedLength is { } length && length.Meters <= most * (1 + 1e-12);
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "The bar is {0:0.00} times as stiff in the plane of the ring as across it, so little keeps it from turning into a corkscrew; {1}.",

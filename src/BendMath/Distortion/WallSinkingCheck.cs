@@ -36,15 +36,15 @@ public static class WallSinkingCheck
         double radius = loaded.State.InsideRadius + wall.Thickness / 2;
         double ratio = wall.Width * wall.Width / (radius * wall.Thickness);
         RiskLevel free = Judgment.Level(ratio, Low, Medium);
-        RiskLevel level = settings.TubeSupported && free == RiskLevel.High ? RiskLevel.Medium : free;
+        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,
             "The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {0:0.0#}, and at 4 an empty tube gives way.{1}",
             ratio,
-            free == RiskLevel.Low ? string.Empty : settings.TubeSupported ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.");
+            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.");
         return new DistortionFinding("wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
-            settings.TubeSupported || level != RiskLevel.High ? null : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(wall.Width * wall.Width / (Low * wall.Thickness)),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
         ]);

@@ -53,7 +53,7 @@ public sealed class BumpBending : FormingModel
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
-    public ThreePointSetup Setup { get; }
+    public override ThreePointSetup Setup { get; }
 
     /// <summary>Distance along the bar from bump to bump.</summary>
     public Length Feed => Length.FromMeters(_feed);
@@ -181,6 +181,28 @@ public sealed class BumpBending : FormingModel
             : FormingTrial.Refused($"its inside-face radius must be greater than that of the nose, {Guard.MillimetersText(Setup.Nose)}");
     }
 
+    internal override IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die)
+    {
+        BumpBending model = With(die);
+        double? now = model.Try(analysis, die).Formed?.Contact?.SetStroke.Meters;
+        return [new BumpStroke(model, analysis, die, model.MostStroke(analysis), now), new BumpFeed(model, analysis, now)];
+    }
+
+    /// <summary>The same bumps at another feed, their stroke as the die says.</summary>
+    internal BumpBending WithFeed(double feed) => new(Setup, Length.FromMeters(feed));
+
+    /// <summary>The bar after equal bumps of a stroke, or null when the bender cannot take it so.</summary>
+    internal FormedBend? BumpedAt(BendAnalysis analysis, double stroke)
+    {
+        if (Setup.Refusal(analysis.Section) is not null || analysis.Unloading < 1 || stroke > Setup.A)
+        {
+            return null;
+        }
+
+        BumpEquilibrium equilibrium = new(analysis, Setup);
+        return Setup.NominalOf(stroke) < equilibrium.NoseCurvature ? Form(analysis, equilibrium, null, stroke) : null;
+    }
+
     internal double CheckedStroke(BumpEquilibrium equilibrium, Length stroke, string name)
     {
         double closed = Guard.Positive(stroke, name);
@@ -220,6 +242,13 @@ public sealed class BumpBending : FormingModel
         LoadedBend loaded = BumpedBar.LoadedLeaving(analysis, mean) ?? analysis.LoadedAt(ReciprocalLength.FromInverseMeters(tent.Peak / equilibrium.Curve.Stiffness));
         ThreePointContact contact = new(Setup.A, stroke, nominal, 0, tent.Peak, tent.Flat > 0, BumpShape.FacetRise(bar, last - _feed, last));
         return new(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, tent.Flat > 0, mean));
+    }
+
+    /// <summary>Up to the half-span, or to the circle of the nose.</summary>
+    private double MostStroke(BendAnalysis analysis)
+    {
+        double nose = new BumpEquilibrium(analysis, Setup).NoseCurvature;
+        return (1 - 1e-9) * (nose * Setup.A < 1 ? Setup.StrokeOf(nose) : Setup.A);
     }
 
     private BumpEquilibrium Equilibrium(BendAnalysis analysis) =>

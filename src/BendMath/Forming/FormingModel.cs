@@ -23,6 +23,15 @@ public abstract class FormingModel
     /// <summary>The measured rings the model was fitted to; empty for a model taken from theory alone.</summary>
     public IReadOnlyList<MeasuredRing> Evidence { get; }
 
+    /// <summary>Half-span and nose of the bender, or null where the model knows none.</summary>
+    public virtual ThreePointSetup? Setup => null;
+
+    /// <summary>The model this one corrects by measured rings, or null.</summary>
+    public virtual FormingModel? Basis => null;
+
+    /// <summary>How measured rings correct <see cref="Basis"/>, in a few words such as <c>fit to the rings: one ratio</c>; null where nothing is corrected.</summary>
+    public virtual string? CorrectionName => null;
+
     /// <summary>The bar as the die leaves it.</summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>
@@ -53,6 +62,12 @@ public abstract class FormingModel
     /// <param name="die">The die.</param>
     /// <exception cref="ArgumentNullException">The die is null.</exception>
     public virtual StampedFace FaceOf(Die die) => Guard.NotNull(die, nameof(die)).Face;
+
+    /// <summary>What a person can set at the bender, such as the stroke, for a bar on a die; empty where the die alone decides the ring.</summary>
+    /// <param name="analysis">Section and material.</param>
+    /// <param name="die">The die.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public IReadOnlyList<FormingSetting> SettingsOn(BendAnalysis analysis, Die die) => Settings(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
 
     /// <summary>The stamped radius of the die that would leave the wanted ring: the die one would make.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -95,6 +110,15 @@ public abstract class FormingModel
 
     /// <summary>The same bender with so much more stroke on every die; null for a model that has no stroke.</summary>
     internal virtual FormingModel? WithExtraStroke(double meters) => null;
+
+    /// <summary>What a person can set.</summary>
+    internal virtual IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die) => [];
+
+    /// <summary>Where nothing can be set: the bar on the die as the subject of a sentence, and what but another die could still be changed.</summary>
+    internal virtual (string Bar, string Except) FixedTool(Die die) => ($"A bar that lies on die {die.Name}", string.Empty);
+
+    /// <summary>The scatter measured rings show for a bar on a die, or null where they show none.</summary>
+    internal virtual RingPrediction? PredictionOf(BendAnalysis analysis, Die die) => null;
 
     /// <summary>The formed bar, or why the model cannot form it on the die.</summary>
     internal abstract FormingTrial Try(BendAnalysis analysis, Die die);

@@ -42,7 +42,7 @@ public sealed class IncrementalThreePointBending : FormingModel
     }
 
     /// <summary>Half-span and nose of the bender.</summary>
-    public ThreePointSetup Setup { get; }
+    public override ThreePointSetup Setup { get; }
 
     /// <summary>Share of the stroke the die's radius implies that the bender really closes; 1 unless a measured ring says otherwise.</summary>
     public double ClosingShare => _share;
@@ -133,6 +133,16 @@ public sealed class IncrementalThreePointBending : FormingModel
             ? FormingTrial.Refused($"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span")
             : Pinch(analysis, die, stroke);
     }
+
+    internal override IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die)
+    {
+        IncrementalThreePointBending model = With(die);
+        return [new PinchStroke(model, analysis, die, model.Try(analysis, die).Formed?.Contact?.SetStroke.Meters)];
+    }
+
+    /// <summary>The bar at a stroke, or why not.</summary>
+    internal FormingTrial PinchedAt(BendAnalysis analysis, double stroke) =>
+        Setup.Refusal(analysis.Section) is { } refusal ? FormingTrial.Refused(refusal) : Pinch(analysis, null, stroke);
 
     internal double StrokeForDie(BendAnalysis analysis, Die die) => _share * Setup.StrokeOf(1 / die.InsideFace(analysis.Section, die.Face));
 

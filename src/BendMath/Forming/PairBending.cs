@@ -15,10 +15,12 @@ namespace BendMath;
 public sealed class PairBending : FormingModel
 {
     /// <summary>The model without any measured ring.</summary>
-    public PairBending()
-        : base([])
-    {
-    }
+    /// <param name="setup">Half-span and nose of the bender, by which a measured ring is explained that the pair did not close on; null when the bender has none or nobody measured them.</param>
+    public PairBending(ThreePointSetup? setup = null)
+        : base([]) => Setup = setup;
+
+    /// <inheritdoc/>
+    public override ThreePointSetup? Setup { get; }
 
     /// <inheritdoc/>
     public override string Name => "closing a die pair";
@@ -60,6 +62,8 @@ public sealed class PairBending : FormingModel
             ? FormingTrial.Refused(shallow)
             : ThreePointPinch.At(this, setup, analysis, die, pair.StrokeMeters, EvidenceAdvisories(analysis, die), Mismatch(pair));
     }
+
+    internal override (string Bar, string Except) FixedTool(Die die) => ($"Die {die.Name}, closed with its mate until it is solid,", "but for shims or another mate ");
 
     private static IEnumerable<Advisory> Mismatch(ClosedPair pair)
     {

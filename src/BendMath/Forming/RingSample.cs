@@ -162,7 +162,7 @@ public sealed class RingSample
         _ => ring.Outside,
     };
 
-    private static double Drawn(in ScatterInput input, InputDraw draw, MersenneTwister random)
+    private static double Drawn(ScatterInput input, InputDraw draw, MersenneTwister random)
     {
         double place = random.NextDouble();
         if (draw == InputDraw.EvenOrAtTheEnds)

@@ -6,6 +6,8 @@ namespace BendMath;
 /// <summary>What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known. Immutable and thread-safe.</summary>
 public sealed record RingScatter
 {
+    private const double SameBar = 1e-9;
+
     private readonly double? _stroke;
 
     private readonly double? _curvature;
@@ -44,6 +46,20 @@ public sealed record RingScatter
 
     internal double CurvatureShare => _curvature ?? 0;
 
+    /// <summary>Refuses what contradicts the bender or the bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not about that of the material or that its law cannot have.</summary>
+    internal void CheckFor(FormingModel model, BendAnalysis analysis, string name)
+    {
+        if (_stroke is { } stroke && model.WithExtraStroke(0) is null)
+        {
+            throw new ArgumentException($"{name} must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(stroke)}.", name);
+        }
+
+        if (Mill is not null && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero)))
+        {
+            throw new ArgumentException($"{name} must hold the mill tolerance of the bar that is bent, {analysis.Section}, but holds that of {Mill.Nominal}.", name);
+        }
+    }
+
     /// <summary>What scatters.</summary>
     public override string ToString()
     {
@@ -55,5 +71,8 @@ public sealed record RingScatter
             .. _curvature is not { } curvature ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "curvature ± {0:0.##} %", curvature * 100)],
         ];
         return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
+    }
+        return mill.Nominal.Orientations.FirstOrDefault(way => way.Orientation == section.Orientation) is { } same
+            && Math.Abs(same.Height - section.Height) <= SameBar * section.Height && Math.Abs(same.Profile.Moments.Area - area) <= SameBar * area;
     }
 }

@@ -32,6 +32,9 @@ public sealed record ThreePointContact
         WrapsNose = wrapsNose;
     }
 
+    /// <summary>Distance from the nose to each support, along the bar.</summary>
+    public Length HalfSpan => Length.FromMeters(_halfSpan);
+
     /// <summary>How far the supports advance past the line tangent to the nose, while they bear on the bar.</summary>
     public Length Stroke => Length.FromMeters(_stroke);
 

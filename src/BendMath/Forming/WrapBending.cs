@@ -17,13 +17,19 @@ public sealed class WrapBending : FormingModel
     private readonly StampedFace? _face;
 
     /// <summary>The model without any measured ring.</summary>
-    public WrapBending()
-        : base([])
+    /// <param name="setup">Half-span and nose of the bender, by which a measured ring is explained that was pinched rather than wrapped; null when the bender has none or nobody measured them.</param>
+    public WrapBending(ThreePointSetup? setup = null)
+        : base([]) => Setup = setup;
+
+    internal WrapBending(StampedFace face, ThreePointSetup? setup, MeasuredRing evidence)
+        : base([evidence])
     {
+        _face = face;
+        Setup = setup;
     }
 
-    internal WrapBending(StampedFace face, MeasuredRing evidence)
-        : base([evidence]) => _face = face;
+    /// <inheritdoc/>
+    public override ThreePointSetup? Setup { get; }
 
     /// <inheritdoc/>
     public override string Name => "wrap bending";

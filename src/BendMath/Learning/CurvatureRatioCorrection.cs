@@ -44,7 +44,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
     public static double MostCredible => 2;
 
     /// <summary>The model that is corrected.</summary>
-    public FormingModel Basis { get; }
+    public override FormingModel Basis { get; }
 
     /// <summary>Measured over modeled curvature, of several rings the one in the middle of them; above 1 the rings came out tighter than the model said.</summary>
     public double Ratio => Math.Exp(_fit.Center);
@@ -84,12 +84,34 @@ public sealed class CurvatureRatioCorrection : FormingModel
                 Curved(Ratio),
                 Ratio);
 
+    /// <inheritdoc/>
+    public override ThreePointSetup? Setup => Basis.Setup;
+
+    /// <inheritdoc/>
+    public override string CorrectionName => Evidence.Count == 1 ? "corrected by one ring" : IsLine ? "fit to the rings: a line" : "fit to the rings: one ratio";
+
     internal override double LeastInsideRadius => Basis.LeastInsideRadius;
 
     internal override bool IsMonotone => Basis.IsMonotone;
 
     internal override FormingModel? WithExtraStroke(double meters) =>
         Basis.WithExtraStroke(meters) is { } basis ? new CurvatureRatioCorrection(basis, _fit, _low, _high, Release, Evidence) : null;
+
+    internal override IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die) =>
+        [.. Basis.Settings(analysis, die).Select(setting => new CorrectedSetting(setting, this, analysis))];
+
+    internal override (string Bar, string Except) FixedTool(Die die) => Basis.FixedTool(die);
+
+    internal override RingPrediction? PredictionOf(BendAnalysis analysis, Die die)
+    {
+        if (Basis.Try(analysis, die).Formed is not { } plain || plain.IsStraightWhen(Release))
+        {
+            return null;
+        }
+
+        FinishedRing modeled = plain.RingWhen(Release);
+        return _fit.PredictionError(VariableOf(modeled, analysis.Section)) is { } error && error > 1e-9 ? new RingPrediction(modeled.Fiber, error, _fit.Freedom) : null;
+    }
 
     /// <summary>The least squares behind several rings.</summary>
     internal LeastSquares Fit => _fit;

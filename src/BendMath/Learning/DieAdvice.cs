@@ -154,12 +154,12 @@ public sealed class DieAdvice
         }
 
         // Another die than the best is no help to a ring that is within the tolerance.
-        foreach (ShopChange change in Changes.Where(change => !serves || change.Kind != ChangeKind.Die))
+        foreach (ShopChange change in Changes.Where(change => !serves || change.Setting is not null))
         {
             yield return serves ? "To come nearer: " + char.ToLowerInvariant(change.Sentence[0]) + change.Sentence.Substring(1) : change.Sentence;
         }
 
-        if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Kind != ChangeKind.Die)))
+        if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Setting is not null)))
         {
             yield return string.Format(CultureInfo.InvariantCulture, "A die for just this ring would be stamped {0:0.0} mm.", stamp.Millimeters);
         }

@@ -24,15 +24,14 @@ public sealed class DieCorrection
 
     /// <summary>Explains one measured ring.</summary>
     /// <param name="ring">The measured ring.</param>
-    /// <param name="basis">The model the curvature ratio is applied to.</param>
-    /// <param name="setup">Half-span and nose of the bender, for the stroke; null when the bender is not of that kind or not measured.</param>
+    /// <param name="basis">The model the curvature ratio is applied to; where it knows half-span and nose of the bender, the stroke is an explanation, too.</param>
     /// <exception cref="ArgumentNullException">The ring or the basis is null.</exception>
-    public static DieCorrection Of(MeasuredRing ring, FormingModel basis, ThreePointSetup? setup = null)
+    public static DieCorrection Of(MeasuredRing ring, FormingModel basis)
     {
         Guard.NotNull(ring, nameof(ring));
         Guard.NotNull(basis, nameof(basis));
-        List<Explanation> explanations = [FromFace(ring)];
-        if (setup is not null)
+        List<Explanation> explanations = [FromFace(ring, basis)];
+        if (basis.Setup is { } setup)
         {
             explanations.Add(FromStroke(ring, setup));
         }
@@ -48,7 +47,7 @@ public sealed class DieCorrection
     /// <summary>The ring and how many explanations fit.</summary>
     public override string ToString() => $"{Ring}: {Explanations.Count(e => e.Fits)} of {Counted.Text(Explanations.Count, "explanation fits", "explanations fit")}";
 
-    private static Explanation FromFace(MeasuredRing ring)
+    private static Explanation FromFace(MeasuredRing ring, FormingModel basis)
     {
         OrientedSection section = ring.Analysis.Section;
         double loaded = ring.Loaded.State.InsideRadius;
@@ -72,7 +71,7 @@ public sealed class DieCorrection
             offset * 1e3,
             100 * offset / section.Height,
             !fits ? ", which is beyond the bar itself" : face.IsFaceOf(section) ? string.Empty : "; the bar has no face there");
-        return new(ExplanationKind.StampedFace, fits, sentence, new WrapBending(face, ring));
+        return new(ExplanationKind.StampedFace, fits, sentence, new WrapBending(face, basis.Setup, ring));
     }
 
     private static Explanation FromStroke(MeasuredRing ring, ThreePointSetup setup)

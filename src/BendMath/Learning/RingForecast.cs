@@ -27,11 +27,7 @@ public enum IntervalBasis
 /// </remarks>
 public sealed class RingForecast
 {
-    private readonly double _fiber;
-
-    private readonly double? _error;
-
-    private readonly int _freedom;
+    private readonly RingPrediction? _prediction;
 
     private RingForecast(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, RingScatter? scatter)
     {
@@ -47,15 +43,8 @@ public sealed class RingForecast
         }
 
         Ring = Formed!.RingWhen(release);
-        if (model is CurvatureRatioCorrection fitted && fitted.Basis.Try(analysis, die).Formed is { } plain && !plain.IsStraightWhen(fitted.Release))
-        {
-            FinishedRing modeled = plain.RingWhen(fitted.Release);
-            _fiber = modeled.Fiber;
-            _freedom = fitted.Fit.Freedom;
-            _error = fitted.Fit.PredictionError(CurvatureRatioCorrection.VariableOf(modeled, analysis.Section)) is { } error && error > 1e-9 ? error : null;
-        }
-
-        if (_error is not null)
+        _prediction = model.PredictionOf(analysis, die);
+        if (_prediction is not null)
         {
             Basis = IntervalBasis.MeasuredRings;
             Interval = IntervalAt(Confidence);
@@ -66,9 +55,12 @@ public sealed class RingForecast
             return;
         }
 
-        ChanceNote = model is CurvatureRatioCorrection
-            ? model.Evidence.Count == 1 ? "one measured ring shows no scatter" : "the measured rings leave no scatter to see"
-            : "no measured rings, so no scatter is known";
+        ChanceNote = model.Evidence.Count switch
+        {
+            0 => "no measured rings, so no scatter is known",
+            1 => "one measured ring shows no scatter",
+            _ => "the measured rings leave no scatter to see",
+        };
         RingRange range = RingRange.Of(model, analysis, die, release, Angle.FromDegrees(360), scatter ?? new RingScatter(analysis.Material.YieldRange));
         Interval = range.InsideDiameter;
         Basis = Interval is null ? IntervalBasis.None : IntervalBasis.Scatter;
@@ -137,15 +129,15 @@ public sealed class RingForecast
             throw Guard.Fault(nameof(share), share, "must be below 100 %");
         }
 
-        if (_error is not { } error)
+        if (_prediction is not { } scatter)
         {
             return null;
         }
 
-        double reach = LeastSquares.Quantile(_freedom, part) * error;
-        double middle = Ring!.Inside + _fiber;
-        double high = middle * Math.Exp(reach) - _fiber;
-        return high < 1e6 ? new(Length.FromMeters(Math.Max(0, 2 * (middle * Math.Exp(-reach) - _fiber))), Length.FromMeters(2 * high)) : null;
+        double reach = LeastSquares.Quantile(scatter.Freedom, part) * scatter.Error;
+        double middle = Ring!.Inside + scatter.Fiber;
+        double high = middle * Math.Exp(reach) - scatter.Fiber;
+        return 2 * high < Guard.MostMeters ? new(Length.FromMeters(Math.Max(0, 2 * (middle * Math.Exp(-reach) - scatter.Fiber))), Length.FromMeters(2 * high)) : null;
     }
 
     /// <summary>The chance that a ring comes out within a tolerance of the wanted one; null where no scatter is known, and <see cref="ChanceNote"/> says why.</summary>
@@ -157,14 +149,14 @@ public sealed class RingForecast
     {
         double half = Guard.Positive(tolerance, nameof(tolerance)) / 2;
         double radius = Guard.NotNull(wanted, nameof(wanted)).Radius;
-        if (_error is not { } error)
+        if (_prediction is not { } scatter)
         {
             return null;
         }
 
         // The line of the bar the wanted ring is measured to keeps its distance from the inside face.
         double inside = radius - (Ring!.RadiusTo(wanted.Reference).Meters - Ring.Inside);
-        double Below(double limit) => limit + _fiber <= 0 ? 0 : StudentT.CDF(0, 1, _freedom, Math.Log((limit + _fiber) / (Ring.Inside + _fiber)) / error);
+        double Below(double limit) => limit + scatter.Fiber <= 0 ? 0 : StudentT.CDF(0, 1, scatter.Freedom, Math.Log((limit + scatter.Fiber) / (Ring.Inside + scatter.Fiber)) / scatter.Error);
         return Ratio.FromDecimalFractions(Math.Min(1, Math.Max(0, Below(inside + half) - Below(inside - half))));
     }
 

@@ -2,40 +2,23 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>What can be changed at the bender.</summary>
-public enum ChangeKind
-{
-    /// <summary>How far the bender closes.</summary>
-    Stroke,
-
-    /// <summary>The distance from bump to bump.</summary>
-    Feed,
-
-    /// <summary>The die.</summary>
-    Die,
-}
-
 /// <summary>One way to reach the wanted ring from the die at hand, with its number. Immutable and thread-safe.</summary>
 public sealed class ShopChange
 {
-    internal ShopChange(ChangeKind kind, string sentence, FormedBend? formed = null, Length? stroke = null, Length? feed = null, Die? other = null)
+    internal ShopChange(string sentence, FormingSetting? setting = null, Length? value = null, FormedBend? formed = null, Die? other = null)
     {
-        Kind = kind;
         Sentence = sentence;
+        Setting = setting;
+        Value = value;
         Formed = formed;
-        Stroke = stroke;
-        Feed = feed;
         OtherDie = other;
     }
 
-    /// <summary>What to change.</summary>
-    public ChangeKind Kind { get; }
+    /// <summary>What to set at the bender; null when nothing but another die would do.</summary>
+    public FormingSetting? Setting { get; }
 
-    /// <summary>The stroke to close; null when the stroke is not the matter or none leaves the wanted ring.</summary>
-    public Length? Stroke { get; }
-
-    /// <summary>The feed from bump to bump; null when the feed is not the matter or none leaves the wanted ring.</summary>
-    public Length? Feed { get; }
+    /// <summary>What to set it to; null when no value leaves the wanted ring.</summary>
+    public Length? Value { get; }
 
     /// <summary>The next die toward the wanted ring, or null.</summary>
     public Die? OtherDie { get; }
@@ -56,7 +39,7 @@ public sealed class ShopChange
     /// <param name="rack">All dies.</param>
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="release">How the ring is let go before it is judged.</param>
-    /// <returns>One change for three-point bending (the stroke), two bump by bump (stroke and feed), one for wrapping (another die).</returns>
+    /// <returns>One change for each of <see cref="FormingModel.SettingsOn"/>: the stroke for three-point bending, stroke and feed bump by bump; where there is none, as for wrapping, another die.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
     public static IReadOnlyList<ShopChange> For(FormingModel model, BendAnalysis analysis, Die die, DieRack rack, BendRadius wanted, Release release)
@@ -69,5 +52,5 @@ public sealed class ShopChange
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
 
-    internal static IReadOnlyList<ShopChange> ChangesFor(Die die, DieChoice choice, BendAnalysis analysis) => new Learning.ChangeSearch(die, choice, analysis).Changes();
+    internal static IReadOnlyList<ShopChange> ChangesFor(Die die, DieChoice choice, BendAnalysis analysis) => Learning.ChangeSearch.Changes(die, choice, analysis);
 }

@@ -81,24 +81,11 @@ public static partial class Grades
         Source source,
         Source elasticSource,
         params HardeningPair[] pairs) => new(
-            name,
-            condition,
-            standard,
-            Pressure.FromGigapascals(modulus),
-            poissonsRatio,
-            Density.FromKilogramsPerCubicMeter(density),
-            Pressure.FromMegapascals(yield),
-            kind,
-            Stress(highYield),
-            Stress(ultimate),
-            Stress(highUltimate),
-            elongation is { } percent ? Ratio.FromPercent(percent) : null,
-            gauge,
-            sizes,
+            new(name, condition, standard, sizes),
+            new(Pressure.FromGigapascals(modulus), poissonsRatio, Density.FromKilogramsPerCubicMeter(density), elasticSource),
+            new(Pressure.FromMegapascals(yield), kind, Stress(highYield), Stress(ultimate), Stress(highUltimate), elongation is { } percent ? Ratio.FromPercent(percent) : null, gauge, source),
             pairs,
-            note,
-            source,
-            elasticSource);
+            note);
 
     private static Pressure? Stress(double? megapascals) => megapascals is { } value ? Pressure.FromMegapascals(value) : null;
 }

@@ -18,11 +18,11 @@ public static partial class Grades
     public static IReadOnlyList<Grade> Named(string name)
     {
         string wanted = Guard.NotEmpty(name, nameof(name)).Trim();
-        return Array.AsReadOnly([.. All.Where(grade => string.Equals(grade.Name, wanted, StringComparison.OrdinalIgnoreCase))]);
+        return Array.AsReadOnly([.. All.Where(grade => string.Equals(grade.Designation.Name, wanted, StringComparison.OrdinalIgnoreCase))]);
     }
 
     /// <summary>The one row of a designation, or of a designation and a detail where it has several.</summary>
-    /// <param name="name">Designation such as <c>A36</c>, or a <see cref="Grade.FullName"/>; in upper or lower case.</param>
+    /// <param name="name">Designation such as <c>A36</c>, or a <see cref="GradeDesignation.FullName"/>; in upper or lower case.</param>
     /// <param name="detail">Part of the condition or of the size range, such as <c>t &lt;= 16 mm</c>; null where the name alone is enough.</param>
     /// <exception cref="ArgumentNullException">The name is null.</exception>
     /// <exception cref="ArgumentException">A text is empty, or no row or more than one row fits; the message lists what there is.</exception>
@@ -32,15 +32,15 @@ public static partial class Grades
         Grade[] found = detail is null ? [.. named] : [.. named.Where(grade => Mentions(grade, Guard.NotEmpty(detail, nameof(detail)).Trim()))];
         if (found.Length == 0 && detail is null)
         {
-            found = [.. All.Where(grade => string.Equals(grade.FullName, name.Trim(), StringComparison.OrdinalIgnoreCase))];
+            found = [.. All.Where(grade => string.Equals(grade.Designation.FullName, name.Trim(), StringComparison.OrdinalIgnoreCase))];
         }
 
         return found.Length == 1 ? found[0]
-            : named.Count == 0 ? throw new ArgumentException($"name must be a grade of the list, one of {string.Join(", ", All.Select(grade => grade.Name).Distinct())}, but is '{name}'.", nameof(name))
-            : throw new ArgumentException($"{(detail is null ? "name" : "detail")} must leave one of these rows: {string.Join("; ", named.Select(grade => grade.FullName))}, but is '{detail ?? name}', which leaves {(found.Length == 0 ? "none" : "several")}.", detail is null ? nameof(name) : nameof(detail));
+            : named.Count == 0 ? throw new ArgumentException($"name must be a grade of the list, one of {string.Join(", ", All.Select(grade => grade.Designation.Name).Distinct())}, but is '{name}'.", nameof(name))
+            : throw new ArgumentException($"{(detail is null ? "name" : "detail")} must leave one of these rows: {string.Join("; ", named.Select(grade => grade.Designation.FullName))}, but is '{detail ?? name}', which leaves {(found.Length == 0 ? "none" : "several")}.", detail is null ? nameof(name) : nameof(detail));
     }
 
-    private static bool Mentions(Grade grade, string detail) => Holds(grade.Condition, detail) || Holds(grade.SizeRange ?? string.Empty, detail);
+    private static bool Mentions(Grade grade, string detail) => Holds(grade.Designation.Condition, detail) || Holds(grade.Designation.SizeRange ?? string.Empty, detail);
 
     private static bool Holds(string text, string part) => CultureInfo.InvariantCulture.CompareInfo.IndexOf(text, part, CompareOptions.OrdinalIgnoreCase) >= 0;
 }

@@ -114,6 +114,18 @@ public sealed record MeasuredCurve : StressStrainLaw
         return _stresses[0].Equals(_measuredYield) ? text : string.Format(CultureInfo.InvariantCulture, "{0}, scaled from a yield of {1:0.#} MPa", text, _measuredYield / 1e6);
     }
 
+    internal override IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting)
+    {
+        if (strain > acting.DataStrain)
+        {
+            yield return new("beyond-measured-curve", string.Format(
+                CultureInfo.InvariantCulture,
+                "The largest strain is {0:0.##} %, beyond the last point of the measured curve at {1:0.##} %; the stress is held constant from there, which is an assumption.",
+                100 * strain,
+                100 * LastStrain), Sources.Mechanics);
+        }
+    }
+
     internal override double PlasticStrain(double strain) => strain <= _law.ElasticLimit ? 0 : _law.PlasticStrain(strain);
 
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.PlasticRate(strain);

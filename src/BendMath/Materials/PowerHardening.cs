@@ -13,6 +13,9 @@ namespace BendMath;
 /// </remarks>
 public sealed record PowerHardening : StressStrainLaw
 {
+    /// <summary>Change of a fitted strength coefficient from which on the curve is no longer that of the test.</summary>
+    private const double MovedCurve = 1.25;
+
     private readonly Kernel _law;
 
     private readonly double _strength;
@@ -81,6 +84,21 @@ public sealed record PowerHardening : StressStrainLaw
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "power hardening, K {0:0.#} MPa, n {1:0.###}, E {2:0.#} GPa", _strength / 1e6, _exponent, E / 1e9);
+
+    internal override double? RigidExponent => _exponent;
+
+    internal override IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting)
+    {
+        if (Math.Abs(Math.Log(_strength / _fitted)) > Math.Log(MovedCurve))
+        {
+            yield return new("power-law-moved", string.Format(
+                CultureInfo.InvariantCulture,
+                "To have a yield of {0:0.#} MPa the strength coefficient was moved from the {1:0} MPa of the test to {2:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve.",
+                YieldStress.Megapascals,
+                _fitted / 1e6,
+                _strength / 1e6), Sources.Mechanics);
+        }
+    }
 
     internal override double PlasticStrain(double strain) => strain <= _law.ElasticLimit ? 0 : _law.At(strain).Plastic;
 

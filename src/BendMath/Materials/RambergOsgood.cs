@@ -62,6 +62,8 @@ public sealed record RambergOsgood : StressStrainLaw
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "Ramberg–Osgood, proof stress {0:0.#} MPa, n {1:0.##}, E {2:0.#} GPa", _proof / 1e6, _exponent, E / 1e9);
 
+    internal override double? RigidExponent => 1 / _exponent;
+
     internal override double PlasticStrain(double strain) => strain <= 0 ? 0 : _law.At(strain).Plastic;
 
     internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.At(strain).Rate;

@@ -25,6 +25,9 @@ public abstract record StressStrainLaw
     /// <summary>Strain up to which the law rests on data.</summary>
     internal virtual double DataStrain => double.PositiveInfinity;
 
+    /// <summary>Exponent of strain far beyond yield, for the rigid power law; null for a law without one.</summary>
+    internal virtual double? RigidExponent => null;
+
     /// <summary>Strain at the end of the elastic line, σ_y/E.</summary>
     internal abstract double YieldStrain { get; }
 
@@ -44,6 +47,11 @@ public abstract record StressStrainLaw
     public Pressure TangentModulusAt(Ratio strain) => Pressure.FromPascals(E * (1 - PlasticRate(Math.Abs(Guard.Finite(strain, nameof(strain))))));
 
     internal double Stress(double strain) => E * (strain - Math.Sign(strain) * PlasticStrain(Math.Abs(strain)));
+
+    /// <summary>What is doubtful of the law of a material at a strain.</summary>
+    /// <param name="strain">The largest strain, without its sign.</param>
+    /// <param name="acting">The law as it acts along the bar.</param>
+    internal virtual IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting) => [];
 
     /// <summary>e − σ/E for e ≥ 0.</summary>
     internal abstract double PlasticStrain(double strain);

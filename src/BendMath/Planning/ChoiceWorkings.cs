@@ -8,8 +8,8 @@ internal sealed class ChoiceWorkings(RingJob job, PlannedRing ring, WorkingUnits
 {
     public IEnumerable<Working> All()
     {
-        WorkingTerm left = units.Of("D", "diameter the die leaves, to the line the wanted one is measured to", 2 * ring.Free.RadiusTo(job.Wanted.Reference));
-        WorkingTerm wanted = units.Of("D_w", "wanted diameter, to the same line", 2 * job.Wanted.Value);
+        WorkingTerm left = units.Of("D", "diameter the die leaves, to the line the wanted one is measured to", 2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference));
+        WorkingTerm wanted = units.Of("D_w", "wanted diameter, to the same line", 2 * job.Wanted.Radius.Value);
         yield return new("difference from the wanted diameter", "ΔD", "D - D_w", [left, wanted], units.In(2 * ring.Outcome.Difference!.Value), units.Length, Sources.Definition);
         RingForecast forecast = ring.Prospect.Forecast;
         if (forecast.Interval is { } interval)
@@ -27,7 +27,7 @@ internal sealed class ChoiceWorkings(RingJob job, PlannedRing ring, WorkingUnits
                 "chance of being within the tolerance",
                 "P",
                 "the share of Student's t distribution between the limits of the tolerance",
-                [units.Of("T", "tolerance of the diameter, either way", job.Tolerance)],
+                [units.Of("T", "tolerance of the diameter, either way", job.Wanted.Tolerance)],
                 chance.Percent,
                 "%",
                 Sources.LearningFromRings,

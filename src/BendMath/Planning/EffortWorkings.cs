@@ -18,13 +18,9 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
             ];
             WorkingTerm peak = units.Of("M_0", "moment under the nose", contact.PeakMoment);
             WorkingTerm shift = units.Of("x", "shift of the contact toward the incoming side", contact.ContactShift);
-            if (FormedWorkings.HalfSpan(formed.Model) is { } setup)
-            {
-                WorkingTerm span = units.Of("a", "half-span", setup.HalfSpan);
-                yield return new(forces[0].Meaning, "F_1", "M_0/(a - x)", [peak, span, shift], forces[0].Value, units.Force, Sources.FormingModels);
-                yield return new(forces[1].Meaning, "F_2", "M_0/(a + x)", [peak, span, shift], forces[1].Value, units.Force, Sources.FormingModels);
-            }
-
+            WorkingTerm span = units.Of("a", "half-span", contact.HalfSpan);
+            yield return new(forces[0].Meaning, "F_1", "M_0/(a - x)", [peak, span, shift], forces[0].Value, units.Force, Sources.FormingModels);
+            yield return new(forces[1].Meaning, "F_2", "M_0/(a + x)", [peak, span, shift], forces[1].Value, units.Force, Sources.FormingModels);
             yield return new("force of the nose", "F_n", "F_1 + F_2", forces, units.In(contact.NoseForce), units.Force, Sources.FormingModels);
         }
 

@@ -7,13 +7,13 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
     {
         FormedBend formed = outcome.Formed!;
         LoadedBend loaded = formed.Loaded;
-        if (formed.Contact is { } contact && HalfSpan(formed.Model) is { } setup)
+        if (formed.Contact is { } contact)
         {
             yield return new(
                 "radius of the circle through the three contacts",
                 "R_3",
                 "(a² + δ²)/(2·δ)",
-                [units.Of("a", "half-span", setup.HalfSpan), units.Of("δ", "stroke", contact.Stroke)],
+                [units.Of("a", "half-span", contact.HalfSpan), units.Of("δ", "stroke", contact.Stroke)],
                 units.In(contact.ThreeContactRadius),
                 units.Length,
                 Sources.FormingModels);
@@ -22,7 +22,7 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
                 yield return Loaded(
                     loaded,
                     contact.WrapsNose ? "the bar lies down on the nose" : "the bar, bent by its own moments, passes all three contacts",
-                    [units.Of("a", "half-span", setup.HalfSpan), units.Of("δ", "stroke", contact.Stroke)]);
+                    [units.Of("a", "half-span", contact.HalfSpan), units.Of("δ", "stroke", contact.Stroke)]);
             }
         }
         else if (formed is { Contact: null, CurvatureRatio: 1 })
@@ -46,12 +46,4 @@ internal sealed class FormedWorkings(DieOutcome outcome, WorkingUnits units)
 
     private Working Loaded(LoadedBend loaded, string condition, WorkingTerm[] terms) =>
         new("loaded radius of the inside face", "R", condition, terms, units.In(loaded.InsideRadius), units.Length, Sources.FormingModels, isSearched: true);
-
-    internal static ThreePointSetup? HalfSpan(FormingModel model) => model switch
-    {
-        IncrementalThreePointBending pinching => pinching.Setup,
-        BumpBending bumping => bumping.Setup,
-        CurvatureRatioCorrection corrected => HalfSpan(corrected.Basis),
-        _ => null,
-    };
 }

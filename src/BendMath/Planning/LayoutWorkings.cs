@@ -27,7 +27,7 @@ internal sealed class LayoutWorkings(RingJob job, PlannedRing ring, WorkingUnits
             yield return working;
         }
 
-        yield return new("blank as it is cut", "L_c", "q·ceil(L/q)", [blank, units.Of("q", "smallest step of the rule", job.CutStyle.Step)], cut.Value, cut.Unit, Sources.Definition);
+        yield return new("blank as it is cut", "L_c", "q·ceil(L/q)", [blank, units.Of("q", "smallest step of the rule", job.Cutting.CutStyle.Step)], cut.Value, cut.Unit, Sources.Definition);
         if (ring.Bar is { } bar)
         {
             WorkingTerm stock = units.Of("B", "bar in stock", bar.BarLength);

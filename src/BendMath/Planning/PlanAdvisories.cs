@@ -17,11 +17,11 @@ internal static class PlanAdvisories
                 ring.Outcome.Die.Name,
                 Math.Abs(off.Millimeters),
                 off > Length.Zero ? "wider" : "tighter",
-                job.Tolerance.Millimeters,
-                job.IsToleranceGiven ? string.Empty : string.Format(CultureInfo.InvariantCulture, " ({0:0.#} % of it, a setting)", RingJob.UsualTolerance.Percent)), Sources.Setting);
+                job.Wanted.Tolerance.Millimeters,
+                job.Wanted.IsToleranceGiven ? string.Empty : string.Format(CultureInfo.InvariantCulture, " ({0:0.#} % of it, a setting)", WantedRing.UsualTolerance.Percent)), Sources.Setting);
         }
 
-        if (job.MeasuredRings.Count > 0 && job.Correction is null)
+        if (job.Calibration.Rings.Count > 0 && job.Calibration.Correction is null)
         {
             yield return new("measured-ring-unused", "A measured ring is at hand but the job does not say how it should correct the model; the sizes are the uncorrected model's.", Sources.CommonPractice);
         }
@@ -31,7 +31,7 @@ internal static class PlanAdvisories
             yield return advisory;
         }
 
-        if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Correction) is { Agrees: false } used)
+        if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Calibration.Correction) is { Agrees: false } used)
         {
             string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Explanation.Words(one.Kind))];
             yield return new("correction-disagrees", string.Format(

@@ -61,7 +61,7 @@ public sealed class PlanCuts
         {
             RingJob job = Guard.NotNull(plan, nameof(plans)).Job;
             string? why = plan.Ring is null ? "no die leaves a ring"
-                : job.BarLength is null ? "no length of bar is given"
+                : job.Cutting.BarLength is null ? "no length of bar is given"
                 : plan.Ring.Bar is { Pieces: 0 } ? "the blank is longer than a bar"
                 : null;
             if (why is null)
@@ -79,9 +79,9 @@ public sealed class PlanCuts
             return new(null, [], leftOut.AsReadOnly());
         }
 
-        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Quantity, KindOf(plan)))];
+        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Wanted.Quantity, KindOf(plan)))];
         List<BarSupply> bars = [];
-        foreach (BarSupply bar in cut.Select(plan => new BarSupply(plan.Job.BarLength!.Value, null, KindOf(plan))))
+        foreach (BarSupply bar in cut.Select(plan => new BarSupply(plan.Job.Cutting.BarLength!.Value, null, KindOf(plan))))
         {
             if (!bars.Exists(other => other.Length.Equals(bar.Length, Length.FromNanometers(1)) && other.Kind!.IsSame(bar.Kind!)))
             {
@@ -89,7 +89,7 @@ public sealed class PlanCuts
             }
         }
 
-        Length kerf = Length.FromMeters(cut.Max(plan => plan.Job.Kerf.Meters));
+        Length kerf = Length.FromMeters(cut.Max(plan => plan.Job.Cutting.Kerf.Meters));
         return new(CutList.For(pieces, bars, kerf, least, cancellation), cut.AsReadOnly(), leftOut.AsReadOnly());
     }
 

@@ -12,17 +12,17 @@ public sealed class PlannedRing
         FormedBend formed = outcome.Formed!;
         Free = outcome.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
-        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Arc.Turn, job.Scatter);
-        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Arc, job.TailsFromModel ? EndAllowance.For(formed, job.Ends.Trim) : job.Ends, job.Kerf);
-        Closure = job.TrimCut is null && job.RootOpening is null ? null : RingClosure.For(Layout, job.TrimCut ?? TrimCut.OneByOne, job.RootOpening ?? Length.Zero);
+        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Wanted.Arc.Turn, job.Scatter);
+        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
+        Closure = job.Wanted.Joint is { } joint ? RingClosure.For(Layout, joint.Cut, joint.RootOpening) : null;
         HandbookLength = Handbook(job, Free);
-        CutLength = Layout.CutLengthIn(job.CutStyle);
-        Bar = job.BarLength is { } bar ? Layout.PiecesFrom(bar, job.CutStyle) : null;
+        CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
+        Bar = job.Cutting.BarLength is { } bar ? Layout.PiecesFrom(bar, job.Cutting.CutStyle) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
-        Effort = BendEffort.Of(formed, job.Drive);
+        Effort = BendEffort.Of(formed, job.Bender.Drive);
         Work = Effort.WorkFor(Layout.DevelopedLength);
-        Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Tolerance.Meters * (1 + 1e-12);
-        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Arc), job.CutStyle)), job.Arc);
+        Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Wanted.Tolerance.Meters * (1 + 1e-12);
+        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Wanted.Arc), job.Cutting.CutStyle)), job.Wanted.Arc);
     }
 
     /// <summary>The die with the interval of its ring, the chance of the tolerance and the risk.</summary>
@@ -78,7 +78,7 @@ public sealed class PlannedRing
 
     private static Length? Handbook(RingJob job, FinishedRing ring)
     {
-        if (!job.Arc.IsFullRing || job.Analysis.Section.Features.EqualLegs is not { } radial)
+        if (!job.Wanted.Arc.IsFullRing || job.Analysis.Section.Features.EqualLegs is not { } radial)
         {
             return null;
         }

@@ -51,11 +51,11 @@ public sealed class RingPlan
 
     /// <summary>On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one explanation that fits.</summary>
     public SecondRing? SecondRing => _second ??= Agreements.Count == 0 && Corrections.Count > 0 && Corrections[Corrections.Count - 1].Explanations.Count(one => one.Fits) > 1
-        ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Rack, Job.MeasuringError)
+        ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Bender.Rack, Job.Calibration.MeasuringError)
         : null;
 
     /// <summary>Which test ring would narrow the interval of the wanted ring most; null unless several rings are fitted.</summary>
-    public NextRing? NextRing => _next ??= Fit is null ? null : NextRing.For(Fit, Job.Rack, Job.Wanted, Release.Free);
+    public NextRing? NextRing => _next ??= Fit is null ? null : NextRing.For(Fit, Job.Bender.Rack, Job.Wanted.Radius, Release.Free);
 
     /// <summary>The plan on the best die, or null when no die leaves a ring.</summary>
     public PlannedRing? Ring { get; }
@@ -70,18 +70,18 @@ public sealed class RingPlan
     public static RingPlan For(RingJob job)
     {
         Guard.NotNull(job, nameof(job));
-        DieCorrection[] corrections = [.. job.MeasuredRings.Select(ring => DieCorrection.Of(ring, job.Model, job.Setup))];
-        RingFit? fit = job.Correction == ExplanationKind.CurvatureRatio && job.MeasuredRings.Count > 1 ? RingFit.Of(job.MeasuredRings, job.Analysis, job.Model) : null;
-        MeasuredRing? used = job.Correction is null || fit is not null ? null : Nearest(job);
-        FormingModel model = fit?.Model ?? (used is null ? job.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used))));
-        DieAdvice advice = DieAdvice.For(job.Rack, job.Analysis, job.Wanted, job.Tolerance, model, Release.Free, job.Distortion, job.Scatter);
+        DieCorrection[] corrections = [.. job.Calibration.Rings.Select(ring => DieCorrection.Of(ring, job.Bender.Model))];
+        RingFit? fit = job.Calibration.Correction == ExplanationKind.CurvatureRatio && job.Calibration.Rings.Count > 1 ? RingFit.Of(job.Calibration.Rings, job.Analysis, job.Bender.Model) : null;
+        MeasuredRing? used = job.Calibration.Correction is null || fit is not null ? null : Nearest(job);
+        FormingModel model = fit?.Model ?? (used is null ? job.Bender.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used))));
+        DieAdvice advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, model, Release.Free, job.Distortion, job.Scatter);
         return new(job, model, fit, used, [.. corrections], advice);
     }
 
     /// <summary>What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/> says.</summary>
     /// <param name="diameter">The measured diameter with its error, to the line the wanted ring is measured to.</param>
     /// <exception cref="ArgumentNullException">The diameter is null.</exception>
-    public RingVerdict VerdictOn(MeasuredLength diameter) => RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Value, Job.Tolerance);
+    public RingVerdict VerdictOn(MeasuredLength diameter) => RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Radius.Value, Job.Wanted.Tolerance);
 
     /// <summary>Job and best die.</summary>
     public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";
@@ -89,8 +89,8 @@ public sealed class RingPlan
     /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
     private static MeasuredRing Nearest(RingJob job)
     {
-        double wanted = job.Wanted.InsideRadiusOf(job.Analysis.Section).Meters;
-        return job.MeasuredRings
+        double wanted = job.Wanted.Radius.InsideRadiusOf(job.Analysis.Section).Meters;
+        return job.Calibration.Rings
             .OrderBy(ring => ring.IsOf(job.Analysis.Section) ? 0 : 1)
             .ThenBy(ring => ring.IsOf(job.Analysis.Law) ? 0 : 1)
             .ThenBy(ring => Math.Abs(ring.Ring.InsideRadius.Meters - wanted)).First();
@@ -98,10 +98,10 @@ public sealed class RingPlan
 
     private static FormingModel Corrected(RingJob job, DieCorrection correction)
     {
-        Explanation? explanation = correction.Find(job.Correction!.Value);
+        Explanation? explanation = correction.Find(job.Calibration.Correction!.Value);
         return explanation is { Fits: true, Model: { } model } ? model : throw new InvalidOperationException(
             explanation is null
-                ? $"The correction by the {Explanation.Words(job.Correction.Value)} needs the half-span and nose of the bender."
-                : $"The correction by the {Explanation.Words(job.Correction.Value)} cannot be used: {explanation.Sentence}.");
+                ? $"The correction by the {Explanation.Words(job.Calibration.Correction.Value)} needs the half-span and nose of the bender."
+                : $"The correction by the {Explanation.Words(job.Calibration.Correction.Value)} cannot be used: {explanation.Sentence}.");
     }
 }

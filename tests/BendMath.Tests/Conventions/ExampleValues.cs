@@ -45,22 +45,20 @@ internal static class ExampleValues
 
     private static readonly MeasuredRing Measured = new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
 
-    private static readonly DieCorrection Correction = DieCorrection.Of(Measured, new WrapBending(), Setup);
+    private static readonly DieCorrection Correction = DieCorrection.Of(Measured, new WrapBending(Setup));
 
     private static readonly EndAllowance Ends = new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(5));
 
-    private static readonly RingJob Job = new(
-        "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
+    private static readonly RingJob Job = JobFor(250, ThreePoint);
 
-    private static readonly PlanCuts PlannedCuts = PlanCuts.For([RingPlan.For(new RingJob(
-        "planter rim", Angle30.FlangeOut, Steel, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Rack, ThreePoint, ArcExtent.FullRing, Ends, Length.FromMillimeters(2), barLength: Length.FromMeters(6)))], Length.Zero);
+    private static readonly PlanCuts PlannedCuts = PlanCuts.For([RingPlan.For(Job.With(cutting: Job.Cutting.With(barLength: Length.FromMeters(6))))], Length.Zero);
 
     private static readonly RingScatter Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
     private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
-        new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(), Setup);
+        new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
 
     private static readonly BarPart Curve = BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
 
@@ -227,6 +225,7 @@ internal static class ExampleValues
         Plan.Ring.Distortion.Findings[0],
         Plan.Ring.Distortion.Advice[0],
         DistortionSettings.Default,
+        DistortionSettings.Default.Support,
         LateralBuckling.Of(OnEdge, DistortionSettings.Default)!,
         OnEdge,
         Job,
@@ -234,6 +233,13 @@ internal static class ExampleValues
         Plan.Ring,
         Plan.Ring.Check,
         PlannedCuts,
+        Job.Wanted,
+        Job.Bender,
+        Job.Cutting,
+        BlankEnds.FromModel(Length.FromMillimeters(9)),
+        Job.Cutting.Ends,
+        new Calibration([Measured], ExplanationKind.CurvatureRatio),
+        new JointPreparation(TrimCut.Together, Length.FromMillimeters(2)),
         Scattering,
         new WorkingTerm("R", "loaded radius of the inside face", 240, "mm"),
         PlanWorkings.Of(Job, Plan.Ring)[1],
@@ -256,6 +262,9 @@ internal static class ExampleValues
         MeasuredCurve.FromTrue(Pressure.FromGigapascals(205), CurvePoints).WithYield(Pressure.FromMegapascals(320)),
         new HardeningPair("steel 1020, annealed", Pressure.FromMegapascals(745), 0.2, Sources.KalpakjianSchmid),
         Grades.Find("304", "annealed"),
+        Grades.Find("304", "annealed").Designation,
+        Grades.Find("304", "annealed").Physical,
+        Grades.Find("304", "annealed").Tensile,
         Grades.Find("C11000", "soft"),
         Grades.Find("C11000", "soft").RefusedPairs[0],
         SizeSystem.Aisc,
@@ -461,7 +470,11 @@ internal static class ExampleValues
 
     /// <summary>The example job for a ring of another size, in millimeters of inside radius.</summary>
     public static RingJob JobFor(double insideRadius, FormingModel model) => new(
-        "planter rim", Angle30.FlangeOut, Steel, BendRadius.Inside(Length.FromMillimeters(insideRadius)), Rack, model, ArcExtent.FullRing, Ends, Length.FromMillimeters(2));
+        "planter rim",
+        BendAnalysis.Of(Angle30.FlangeOut, Steel),
+        new(BendRadius.Inside(Length.FromMillimeters(insideRadius)), ArcExtent.FullRing),
+        new(Rack, model),
+        new(BlankEnds.Of(Ends), Length.FromMillimeters(2)));
 
     /// <summary>Every example that is of a type; for an abstract type, those of the types derived from it.</summary>
     public static IReadOnlyList<object> Of(Type type) => type.IsEnum

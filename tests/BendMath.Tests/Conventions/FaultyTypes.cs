@@ -35,6 +35,18 @@ public sealed class Settable
     public IReadOnlyList<double> Depths { get; } = new[] { 1.0 };
 }
 
+/// <summary>Takes more at once than a person can fill, beside as much as one can.</summary>
+public sealed class Crowded
+{
+    public Crowded(int a, int b, int c, int d, int e, int f, int g, int h, int i) => Sum = a + b + c + d + e + f + g + h + i;
+
+    public Crowded(int a, int b, int c, int d, int e, int f, int g, int h) => Sum = a + b + c + d + e + f + g + h;
+
+    public int Sum { get; }
+
+    public override string ToString() => "crowded";
+}
+
 /// <summary>Prints with the culture of the moment.</summary>
 public sealed class CultureBound
 {

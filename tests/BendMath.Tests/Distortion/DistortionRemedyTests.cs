@@ -7,7 +7,7 @@ namespace BendMath.Tests.Distortion;
 public sealed class DistortionRemedyTests
 {
     private static readonly DistortionSettings Asked = new(
-        unsupportedLength: Mm(2000),
+        new(unsupportedLength: Mm(2000)),
         requiredWall: Mm(3.1),
         rules: [StrainRule.FivePercent, StrainRule.TenThicknesses, StrainRule.FourAndHalfThicknesses, StrainRule.TwoThicknesses]);
 
@@ -88,8 +88,8 @@ public sealed class DistortionRemedyTests
             RemedyKind.Leg => DistortionReport.Of(At(WithDepth(section, remedy.Value!.Value), inside), Asked),
             RemedyKind.Thickness => DistortionReport.Of(At(new RoundTube(section.Depth, remedy.Value!.Value).Section, inside), Asked),
             RemedyKind.Orientation => DistortionReport.Of(At(remedy.Section!, inside), Asked),
-            RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(unsupportedLength: remedy.Value)),
-            _ => DistortionReport.Of(bend, new DistortionSettings(freeEdgeSupported: true, axialLeg: LegBacking.Backed, tubeSupported: true, release: Release.HeldFlat)),
+            RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(new(unsupportedLength: remedy.Value))),
+            _ => DistortionReport.Of(bend, new DistortionSettings(new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true), Release.HeldFlat)),
         };
     }
 

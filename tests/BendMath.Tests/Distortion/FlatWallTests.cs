@@ -23,7 +23,7 @@ public sealed class FlatWallTests
         Assert.Equal(RiskLevel.High, WallSinkingCheck.Of(At(Square.Orientations[0], 0.999 * radius - 1), DistortionSettings.Default)!.Level);
         Assert.Equal(RiskLevel.Medium, WallSinkingCheck.Of(At(Square.Orientations[0], 1.001 * radius - 1), DistortionSettings.Default)!.Level);
         Assert.Equal(RiskLevel.Low, WallSinkingCheck.Of(At(Square.Orientations[0], 2.001 * radius), DistortionSettings.Default)!.Level);
-        Assert.Equal(RiskLevel.Medium, WallSinkingCheck.Of(At(Square.Orientations[0], 0.8 * radius), new(tubeSupported: true))!.Level);
+        Assert.Equal(RiskLevel.Medium, WallSinkingCheck.Of(At(Square.Orientations[0], 0.8 * radius), new(new(holdsTube: true)))!.Level);
         Assert.Null(WallSinkingCheck.Of(At(Tube.Section, 200), DistortionSettings.Default));
     }
 

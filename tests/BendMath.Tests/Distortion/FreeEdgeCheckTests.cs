@@ -51,7 +51,7 @@ public sealed class FreeEdgeCheckTests
     {
         LoadedBend tight = At(RimAngle.FlangeIn, 100);
         DistortionFinding free = FreeEdgeCheck.Of(tight, DistortionSettings.Default)!;
-        DistortionFinding held = FreeEdgeCheck.Of(tight, new(freeEdgeSupported: true))!;
+        DistortionFinding held = FreeEdgeCheck.Of(tight, new(new(holdsFreeEdge: true)))!;
         Assert.Equal((RiskLevel.High, RiskLevel.Medium), (free.Level, held.Level));
         Assert.Equal(free.Limit, held.Limit);
         Assert.Contains("no source", held.Sentence, StringComparison.Ordinal);

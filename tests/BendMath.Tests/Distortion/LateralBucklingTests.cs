@@ -95,7 +95,7 @@ public sealed class LateralBucklingTests
         DistortionReport unknown = DistortionReport.Of(At(rounded.HardWay, 240));
         Assert.Contains(unknown.NotChecked, text => text.Contains("torsion constant", StringComparison.Ordinal));
         DistortionReport given = DistortionReport.Of(At(rounded.HardWay, 240), new DistortionSettings(
-            unsupportedLength: Mm(60), torsionConstant: AreaMomentOfInertia.FromMillimetersToTheFourth(880)));
+            new(unsupportedLength: Mm(60)), torsionConstant: AreaMomentOfInertia.FromMillimetersToTheFourth(880)));
         Assert.NotNull(given.Find("rolling over"));
         Assert.Contains(DistortionReport.Of(At(Flat.HardWay, 240)).NotChecked, text => text.Contains("distance between supports is not given; low up to", StringComparison.Ordinal));
     }

@@ -34,10 +34,10 @@ public sealed class LegAngleCheckTests
     public void A_backed_leg_keeps_its_angle()
     {
         LoadedBend rim = At(RimAngle.FlangeOut, 240);
-        DistortionFinding free = LegAngleCheck.Of(rim, new(axialLeg: LegBacking.Free))!;
+        DistortionFinding free = LegAngleCheck.Of(rim, new(new(axialLeg: LegBacking.Free)))!;
         Near.Relative(28.5 * 28.5 / (241.5 * 3), free.Demand, 1e-12);
         Assert.Equal(RiskLevel.High, free.Level);
-        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(axialLeg: LegBacking.Backed))!.Level);
+        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(new(axialLeg: LegBacking.Backed)))!.Level);
         Near.Relative(1.5 + 28.5 * LegAngleCheck.EffectivePart(free.Demand), LegAngleCheck.EffectiveLeg(rim)!.Value.Millimeters, 1e-12);
         Assert.Null(LegAngleCheck.EffectiveLeg(At(Flat.HardWay, 240)));
     }
@@ -53,7 +53,7 @@ public sealed class LegAngleCheckTests
         DistortionFinding finding = LegAngleCheck.Of(practice, DistortionSettings.Default)!;
         Assert.Equal(RiskLevel.Medium, finding.Level);
         Assert.Contains("Nobody says whether it is backed", finding.Sentence, StringComparison.Ordinal);
-        Assert.Equal(RiskLevel.High, LegAngleCheck.Of(practice, new(axialLeg: LegBacking.Free))!.Level);
+        Assert.Equal(RiskLevel.High, LegAngleCheck.Of(practice, new(new(axialLeg: LegBacking.Free)))!.Level);
         Assert.Equal(RiskLevel.Low, DistortionReport.Of(practice).Find("leg to radius")!.Level);
     }
 

@@ -48,7 +48,7 @@ public sealed class TubeCheckTests
         LoadedBend bend = BendAnalysis.Of(thin.Section, Steel).LoadedAt(ReciprocalLength.FromInverseMeters(curvature));
         Near.Relative(4 / 9.0, TubeOvalityCheck.Of(bend, DistortionSettings.Default)!.Demand, 1e-9);
         Assert.Equal(RiskLevel.High, TubeOvalityCheck.Of(At(thin.Section, 500), DistortionSettings.Default)!.Level);
-        Assert.Equal(RiskLevel.Medium, TubeOvalityCheck.Of(At(thin.Section, 500), new(tubeSupported: true))!.Level);
+        Assert.Equal(RiskLevel.Medium, TubeOvalityCheck.Of(At(thin.Section, 500), new(new(holdsTube: true)))!.Level);
         Near.Relative(0.08, TubeOvalityCheck.Measured(Mm(52), Mm(48), Mm(50)).DecimalFractions, 1e-12);
     }
 
@@ -74,6 +74,6 @@ public sealed class TubeCheckTests
     [InlineData(1.51, true, RiskLevel.Low)]
     [InlineData(1.49, true, RiskLevel.High)]
     public void The_radius_counts_in_diameters(double diameters, bool supported, RiskLevel level) =>
-        Assert.Equal(level, TubeRatioCheck.Of(At(Tube.Section, 33.7 * (diameters - 0.5)), new(tubeSupported: supported))!.Level);
+        Assert.Equal(level, TubeRatioCheck.Of(At(Tube.Section, 33.7 * (diameters - 0.5)), new(new(holdsTube: supported)))!.Level);
 
 }

@@ -18,7 +18,7 @@ public sealed class JobFilePageTests
         Assert.Empty(other.Faults);
         RingJobReading measured = RingJobFile.Read(examples[0].Replace("\"ends\": \"none\"", $"\"ends\": \"none\", \"measured rings\": [{examples[2]}]", StringComparison.Ordinal));
         Assert.Empty(measured.Faults);
-        Assert.Equal("14 March", Assert.Single(measured.Jobs[0].Job.MeasuredRings).Note);
+        Assert.Equal("14 March", Assert.Single(measured.Jobs[0].Job.Calibration.Rings).Note);
         Assert.Equal("round tube 42.4 × 3.2 mm", other.Jobs[0].Job.Analysis.Section.ToString());
     }
 

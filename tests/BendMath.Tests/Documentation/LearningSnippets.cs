@@ -25,7 +25,7 @@ public sealed class LearningSnippets
         var first = new MeasuredRing(
             rack.Find("250")!, bending, RingReading.TapeAroundInside(Length.FromMillimeters(1476)), Release.Free,
             new MarkedLength(Length.FromMillimeters(1502), UnitsNet.Angle.FromDegrees(360)), "14 March");
-        var correction = DieCorrection.Of(first, new WrapBending(), bender);
+        var correction = DieCorrection.Of(first, new WrapBending(bender));
         foreach (var explanation in correction.Explanations)
         {
             WriteLine(explanation.Sentence);

@@ -40,7 +40,7 @@ public sealed class LimitRecipes : RecipeSnippets
         //   holding flat 359 N*m
         foreach (var backing in new[] { LegBacking.Free, LegBacking.Backed })
         {
-            var finding = LegAngleCheck.Of(loaded, new DistortionSettings(axialLeg: backing))!;
+            var finding = LegAngleCheck.Of(loaded, new DistortionSettings(new(axialLeg: backing)))!;
             Console.WriteLine(
                 $"leg {backing}: {finding.Level}, {finding.Demand:F2} against {finding.Limit:F2}");
         }
@@ -161,7 +161,7 @@ public sealed class LimitRecipes : RecipeSnippets
             var loaded = BendAnalysis.Of(tube, Steel).LoadedTo(BendRadius.Centroid(Mm(radius)));
             foreach (bool held in new[] { false, true })
             {
-                var settings = new DistortionSettings(tubeSupported: held);
+                var settings = new DistortionSettings(new(holdsTube: held));
                 var diameters = TubeRatioCheck.Of(loaded, settings)!.Level;
                 var oval = TubeOvalityCheck.Of(loaded, settings)!.Level;
                 var ripples = TubeWrinklingCheck.Of(loaded, settings)!.Level;
@@ -216,9 +216,9 @@ public sealed class LimitRecipes : RecipeSnippets
             var bar = BendAnalysis.Of(square, grade.ToMaterial());
             var loaded = bar.LoadedTo(BendRadius.Inside(Mm(60)));
             double strain = loaded.OuterFiberStrain.Percent;
-            double elongation = grade.Elongation!.Value.Percent;
+            double elongation = grade.Tensile.Elongation!.Value.Percent;
             var risk = OuterFiberCheck.Of(loaded)!.Level;
-            Console.WriteLine($"{grade.Name}: {strain:F1} % of {elongation:F0} %, risk {risk}");
+            Console.WriteLine($"{grade.Designation.Name}: {strain:F1} % of {elongation:F0} %, risk {risk}");
         }
 
         //   S235JR: 9.1 % of 26 %, risk Low

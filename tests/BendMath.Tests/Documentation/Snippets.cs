@@ -179,7 +179,7 @@ public sealed class Snippets
         var bend = BendAnalysis.Of(flat.HardWay, steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
 
         // The bender guides the bar sideways every 200 mm.
-        var report = DistortionReport.Of(bend, new DistortionSettings(unsupportedLength: Length.FromMillimeters(200)));
+        var report = DistortionReport.Of(bend, new DistortionSettings(new(unsupportedLength: Length.FromMillimeters(200))));
         var worst = report.Findings[0];
         Console.WriteLine($"{worst.Check}: {worst.Level}"); // rolling over: High
         Console.WriteLine(string.Join("; or ", report.Advice)); // guide the bar sideways at least every 24.77 mm; or lay it otherwise (easy way), which makes another ring

@@ -216,7 +216,7 @@ public sealed class CommonPracticeTests
     private static BendAnalysis PerfectlyPlastic { get; } = BendAnalysis.Of(Angle.FlangeOut, Steel(new PerfectlyPlastic(
         Pressure.FromGigapascals(200), Pressure.FromMegapascals(300))));
 
-    private static DieCorrection Correction { get; } = DieCorrection.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(), Setup);
+    private static DieCorrection Correction { get; } = DieCorrection.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(Setup));
 
     /// <summary>2π(R + y_p) and 2π(R + ȳ) in inches.</summary>
     private static (double Low, double High) Bounds => (

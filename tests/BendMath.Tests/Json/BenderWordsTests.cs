@@ -22,12 +22,12 @@ public sealed class BenderWordsTests
         RingJob job = reading.Jobs[0].Job;
         Assert.Equal(
             new Die("A", Length.FromMillimeters(240), StampedFace.InsideOfBar, Length.FromMillimeters(150), Length.Zero, DieMate.OfFace(Length.FromMillimeters(300), Length.FromMillimeters(120), Length.FromMillimeters(1.5))),
-            job.Rack[0]);
-        Assert.Equal(DieMate.OfSupports(Length.FromMillimeters(120), Length.FromInches(1), Length.Zero), job.Rack[1].Mate);
-        Near.Relative(4e6, job.Setup!.Stiffness!.ForcePerLength.NewtonsPerMeter, 1e-12, "stiffness");
+            job.Bender.Rack[0]);
+        Assert.Equal(DieMate.OfSupports(Length.FromMillimeters(120), Length.FromInches(1), Length.Zero), job.Bender.Rack[1].Mate);
+        Near.Relative(4e6, job.Bender.Model.Setup!.Stiffness!.ForcePerLength.NewtonsPerMeter, 1e-12, "stiffness");
         Assert.Equal(0.85, job.Analysis.Material.UnloadingShare.DecimalFractions);
-        Assert.Equal(12.5, job.Drive.Advantage);
-        Near.Relative(50 * 4.4482216152605, job.Drive.PullLimit!.Value.Newtons, 1e-12, "pull limit (pound-force by NIST SP 811, appendix B, from memory)");
+        Assert.Equal(12.5, job.Bender.Drive.Advantage);
+        Near.Relative(50 * 4.4482216152605, job.Bender.Drive.PullLimit!.Value.Newtons, 1e-12, "pull limit (pound-force by NIST SP 811, appendix B, from memory)");
     }
 
     /// <summary>Bump by bump, with the feed: the plan's ring is the model's, wider than at no feed.</summary>

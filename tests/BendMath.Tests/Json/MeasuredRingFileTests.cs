@@ -120,7 +120,7 @@ public sealed class MeasuredRingFileTests
         RingJobReading reading = RingJobFile.Read(JobTexts.With(
             ring, "\"die\": \"A\", \"tape around inside\": \"1540 mm\", \"state\": \"free\", \"marked length\": { \"before\": \"1570 mm\", \"turn\": \"360 deg\" }, \"note\": \"14 March\""));
         Assert.Empty(reading.Faults);
-        MeasuredRing read = Assert.Single(Assert.Single(reading.Jobs).Job.MeasuredRings);
+        MeasuredRing read = Assert.Single(Assert.Single(reading.Jobs).Job.Calibration.Rings);
         Assert.Equal(1540 / (2 * Math.PI), read.Measured.Value.Millimeters, 1e-9);
         Assert.Equal("14 March", read.Note);
         Assert.NotNull(read.KeptFiberFromInside);

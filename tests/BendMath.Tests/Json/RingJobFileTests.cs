@@ -19,22 +19,22 @@ public sealed class RingJobFileTests
         Assert.Equal(355e6, material.YieldRange.High.Pascals);
         Assert.Equal(7850, material.Density.KilogramsPerCubicMeter);
         Assert.Equal(0.23, material.Elongation!.Value.DecimalFractions, 15);
-        Assert.Equal(RadiusReference.InsideFace, job.Wanted.Reference);
-        Assert.Equal(0.25, job.Wanted.Value.Meters);
-        Assert.Equal(90, job.Arc.Turn.Degrees, 12);
-        Assert.IsType<WrapBending>(job.Model);
-        Assert.Equal(0.1, job.Setup!.HalfSpan.Meters);
-        Assert.Equal(["A", "B"], job.Rack.Select(die => die.Name));
-        Assert.Equal(0.003, job.Rack[1].Face.OffsetFor(job.Analysis.Section).Meters);
-        Assert.Equal(0.114, job.Ends.Total.Meters, 15);
-        Assert.Equal(0.002, job.Kerf.Meters);
-        Assert.Equal(6, job.BarLength!.Value.Meters);
-        Assert.Equal(0.9, job.LeverLength!.Value.Meters);
-        MeasuredRing ring = Assert.Single(job.MeasuredRings);
+        Assert.Equal(RadiusReference.InsideFace, job.Wanted.Radius.Reference);
+        Assert.Equal(0.25, job.Wanted.Radius.Value.Meters);
+        Assert.Equal(90, job.Wanted.Arc.Turn.Degrees, 12);
+        Assert.IsType<WrapBending>(job.Bender.Model);
+        Assert.Equal(0.1, job.Bender.Model.Setup!.HalfSpan.Meters);
+        Assert.Equal(["A", "B"], job.Bender.Rack.Select(die => die.Name));
+        Assert.Equal(0.003, job.Bender.Rack[1].Face.OffsetFor(job.Analysis.Section).Meters);
+        Assert.Equal(0.114, job.Cutting.Ends.Given!.Total.Meters, 15);
+        Assert.Equal(0.002, job.Cutting.Kerf.Meters);
+        Assert.Equal(6, job.Cutting.BarLength!.Value.Meters);
+        Assert.Equal(0.9, job.Bender.Drive.LeverLength!.Value.Meters);
+        MeasuredRing ring = Assert.Single(job.Calibration.Rings);
         Assert.Equal("A", ring.Die.Name);
         Assert.Equal(0.245, ring.Measured.Value.Meters);
         Assert.Equal(Release.Free, ring.Release);
-        Assert.Equal(ExplanationKind.CurvatureRatio, job.Correction);
+        Assert.Equal(ExplanationKind.CurvatureRatio, job.Calibration.Correction);
     }
 
     [Theory]
@@ -44,8 +44,8 @@ public sealed class RingJobFileTests
     public void A_wanted_size_names_its_line_and_its_unit(string old, string replacement, RadiusReference line, double meters, bool inches)
     {
         RingJobEntry entry = Assert.Single(RingJobFile.Read(JobTexts.With(old, replacement)).Jobs);
-        Assert.Equal(line, entry.Job.Wanted.Reference);
-        Assert.Equal(meters, entry.Job.Wanted.Value.Meters, 15);
+        Assert.Equal(line, entry.Job.Wanted.Radius.Reference);
+        Assert.Equal(meters, entry.Job.Wanted.Radius.Value.Meters, 15);
         Assert.Equal(inches, entry.IsInInches);
     }
 
@@ -92,7 +92,7 @@ public sealed class RingJobFileTests
         string own = "\"state\": \"held flat\", \"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }, \"orientation\": \"hard way\"";
         RingJobReading reading = RingJobFile.Read(JobTexts.With("\"state\": \"free\"", own));
         Assert.Empty(reading.Faults);
-        MeasuredRing ring = Assert.Single(reading.Jobs[0].Job.MeasuredRings);
+        MeasuredRing ring = Assert.Single(reading.Jobs[0].Job.Calibration.Rings);
         Assert.Equal("flat 25 × 5 mm, hard way", ring.Analysis.Section.ToString());
         Assert.Equal(Release.HeldFlat, ring.Release);
     }
@@ -124,16 +124,16 @@ public sealed class RingJobFileTests
         file = file[..(file.IndexOf("\"none\" }", StringComparison.Ordinal) + 7)];
         file = optional.Aggregate(file + "}", (text, part) => text.Replace(part, string.Empty, StringComparison.Ordinal));
         RingJob job = Assert.Single(RingJobFile.Read(file).Jobs).Job;
-        Assert.True(job.Arc.IsFullRing);
-        Assert.Equal(0, job.Kerf.Meters);
-        Assert.Equal(0, job.Ends.Total.Meters);
-        Assert.Null(job.BarLength);
-        Assert.Null(job.LeverLength);
-        Assert.Null(job.Setup);
+        Assert.True(job.Wanted.Arc.IsFullRing);
+        Assert.Equal(0, job.Cutting.Kerf.Meters);
+        Assert.Equal(0, job.Cutting.Ends.Given!.Total.Meters);
+        Assert.Null(job.Cutting.BarLength);
+        Assert.Null(job.Bender.Drive.LeverLength);
+        Assert.Null(job.Bender.Model.Setup);
         Assert.Null(job.Analysis.Material.YieldRange);
         Assert.Null(job.Analysis.Material.Elongation);
-        Assert.Null(job.Correction);
-        Assert.Empty(job.MeasuredRings);
+        Assert.Null(job.Calibration.Correction);
+        Assert.Empty(job.Calibration.Rings);
     }
 
     [Fact]
@@ -142,8 +142,8 @@ public sealed class RingJobFileTests
         string file = JobTexts.With("{ \"model\": \"wrap\" }", "{ \"model\": \"three-point\", \"half-span\": \"90 mm\", \"nose radius\": \"0 mm\" }")
             .Replace("\"bender\": { \"half-span\": \"100 mm\", \"nose radius\": \"20 mm\" },", string.Empty, StringComparison.Ordinal);
         RingJob job = Assert.Single(RingJobFile.Read(file).Jobs).Job;
-        Assert.IsType<IncrementalThreePointBending>(job.Model);
-        Assert.Equal(0.09, job.Setup!.HalfSpan.Meters);
-        Assert.Equal(0, job.Setup.NoseRadius.Meters);
+        Assert.IsType<IncrementalThreePointBending>(job.Bender.Model);
+        Assert.Equal(0.09, job.Bender.Model.Setup!.HalfSpan.Meters);
+        Assert.Equal(0, job.Bender.Model.Setup.NoseRadius.Meters);
     }
 }

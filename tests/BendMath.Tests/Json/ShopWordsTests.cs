@@ -18,13 +18,13 @@ public sealed class ShopWordsTests
         RingJobReading reading = RingJobFile.Read(text);
         Assert.Empty(reading.Faults);
         RingJob job = reading.Jobs[0].Job;
-        Assert.Equal(4, job.Quantity);
+        Assert.Equal(4, job.Wanted.Quantity);
         Assert.Equal("EN 10056-2", job.Scatter.Mill!.Standard);
         Assert.Equal(1.5, job.Scatter.Curvature!.Value.Percent, 12);
         Assert.Equal(job.Analysis.Material.YieldRange, job.Scatter.Yield);
         Assert.Equal(
             new DistortionSettings(
-                freeEdgeSupported: true, axialLeg: LegBacking.Backed, tubeSupported: true, unsupportedLength: Length.FromMillimeters(500), requiredWall: Length.FromMillimeters(2), release: Release.HeldFlat),
+                new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true, Length.FromMillimeters(500)), Release.HeldFlat, Length.FromMillimeters(2)),
             job.Distortion);
         PlannedRing ring = RingPlan.For(job).Ring!;
         Assert.Equal(RiskLevel.Low, ring.Distortion.Findings.Single(finding => finding.Check == "leg angle").Level);
@@ -37,7 +37,7 @@ public sealed class ShopWordsTests
         RingJob job = RingJobFile.Read(JobTexts.Sound).Jobs[0].Job;
         Assert.Equal(new RingScatter(job.Analysis.Material.YieldRange), job.Scatter);
         Assert.Equal(DistortionSettings.Default, job.Distortion);
-        Assert.Equal(1, job.Quantity);
+        Assert.Equal(1, job.Wanted.Quantity);
     }
 
     [Theory]

@@ -75,12 +75,12 @@ public sealed class DieAdviceTests
         FormingModel model = Model(kind);
         BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
         DieAdvice advice = DieAdvice.For(Workshop.Rack, Workshop.RimSteel, wanted, Tolerance, model, release);
-        ShopChange change = advice.Changes.Single(one => one.Kind == ChangeKind.Stroke);
+        ShopChange change = advice.Changes.Single(one => one.Setting?.Kind == SettingKind.Stroke);
         Assert.True(change.Hits, change.Sentence);
         FormingModel plain = model is CurvatureRatioCorrection { Basis: var basis } ? basis : model;
         FormedBend formed = plain is BumpBending bump
-            ? bump.FormAtStroke(Workshop.RimSteel, change.Stroke!.Value)
-            : ((IncrementalThreePointBending)plain).FormAtStroke(Workshop.RimSteel, change.Stroke!.Value);
+            ? bump.FormAtStroke(Workshop.RimSteel, change.Value!.Value)
+            : ((IncrementalThreePointBending)plain).FormAtStroke(Workshop.RimSteel, change.Value!.Value);
         formed = model is CurvatureRatioCorrection correction ? correction.Correct(formed)! : formed;
         Near.Relative(diameter, formed.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter");
         Near.Relative(diameter, change.Formed!.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter of the change");
@@ -103,8 +103,8 @@ public sealed class DieAdviceTests
         Die die = new("own", Length.FromMillimeters(300), StampedFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
         FormedBend formed = model.Form(Workshop.RimSteel, die);
         BendRadius wanted = BendRadius.Inside(formed.RingWhen(Release.Free).InsideRadius);
-        ShopChange change = ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free).Single(one => one.Kind == ChangeKind.Stroke);
-        Near.Relative(formed.Contact!.SetStroke.Millimeters, change.Stroke!.Value.Millimeters, 1e-6, "stroke to set");
+        ShopChange change = ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free).Single(one => one.Setting?.Kind == SettingKind.Stroke);
+        Near.Relative(formed.Contact!.SetStroke.Millimeters, change.Value!.Value.Millimeters, 1e-6, "stroke to set");
         Assert.Contains(FormattableString.Invariant($"close {formed.Contact.SetStroke.Millimeters:0.00} mm instead of {formed.Contact.SetStroke.Millimeters:0.00} mm, 0.00 mm "), change.Sentence, StringComparison.Ordinal);
         Near.Relative(wanted.Value.Meters, change.Formed!.RingWhen(Release.Free).InsideRadius.Meters, 1e-6, "ring of the change");
     }
@@ -141,11 +141,11 @@ public sealed class DieAdviceTests
         FormingModel model = Model(kind);
         double diameter = model.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideDiameter.Millimeters * (1 + share);
         BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
-        ShopChange change = ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free).Single(one => one.Kind == ChangeKind.Feed);
+        ShopChange change = ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free).Single(one => one.Setting?.Kind == SettingKind.Feed);
         Assert.True(change.Hits, change.Sentence);
         BumpBending plain = (BumpBending)(model is CurvatureRatioCorrection { Basis: var basis } ? basis : model);
         Length stroke = plain.Form(Workshop.RimSteel, Shop.Die("C")).Contact!.Stroke;
-        FormedBend formed = new BumpBending(plain.Setup, change.Feed!.Value).FormAtStroke(Workshop.RimSteel, stroke);
+        FormedBend formed = new BumpBending(plain.Setup, change.Value!.Value).FormAtStroke(Workshop.RimSteel, stroke);
         formed = model is CurvatureRatioCorrection correction ? correction.Correct(formed)! : formed;
         Near.Relative(diameter, formed.RingWhen(Release.Free).InsideDiameter.Millimeters, 1e-7);
     }

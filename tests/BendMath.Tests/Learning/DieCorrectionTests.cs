@@ -42,14 +42,14 @@ public sealed class DieCorrectionTests
     public void A_die_inside_the_half_span_implies_no_stroke()
     {
         MeasuredRing ring = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(150), Release.Free);
-        Explanation stroke = DieCorrection.Of(ring, new WrapBending(), Workshop.Bender).Find(ExplanationKind.Stroke)!;
+        Explanation stroke = DieCorrection.Of(ring, new WrapBending(Workshop.Bender)).Find(ExplanationKind.Stroke)!;
         double closed = new IncrementalThreePointBending(Workshop.Bender).StrokeFor(Workshop.RimSteel, ring.Measured, Release.Free)!.Value.Millimeters;
         Assert.False(stroke.Fits);
         Assert.Equal(
             FormattableString.Invariant($"pinching does not explain it: a stroke of {closed:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of 120 mm is not greater than the half-span, 130 mm"),
             stroke.Sentence);
         MeasuredRing tight = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(20), Release.Free);
-        Assert.Contains(": no stroke over half-span 130 mm", DieCorrection.Of(tight, new WrapBending(), Workshop.Bender).Find(ExplanationKind.Stroke)!.Sentence, StringComparison.Ordinal);
+        Assert.Contains(": no stroke over half-span 130 mm", DieCorrection.Of(tight, new WrapBending(Workshop.Bender)).Find(ExplanationKind.Stroke)!.Sentence, StringComparison.Ordinal);
     }
 
     /// <summary>A ratio of 1 changes no ring and no force, bump by bump too, where the nose feels the ridge of a facet and the ring is their mean.</summary>

@@ -54,7 +54,7 @@ public sealed class MeasuredCasesTests
     public void The_air_formed_radius_is_not_explained_by_a_stroke()
     {
         ThreePointSetup setup = new(Length.FromMillimeters(25), Length.FromMillimeters(Cell("air_50", "tool_radius_mm")));
-        Explanation stroke = DieCorrection.Of(Air(), new WrapBending(), setup).Find(ExplanationKind.Stroke)!;
+        Explanation stroke = DieCorrection.Of(Air(), new WrapBending(setup)).Find(ExplanationKind.Stroke)!;
         Assert.False(stroke.Fits);
         Assert.StartsWith("pinching does not explain it", stroke.Sentence, StringComparison.Ordinal);
     }

@@ -221,8 +221,11 @@ public sealed class RingFitTests
     {
         RingFit fit = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap);
         RingJob job = new(
-            "rim", Workshop.Rim, Workshop.Steel, BendRadius.InsideDiameter(Length.FromMillimeters(480)), Workshop.Rack, fit.Model, ArcExtent.FullRing,
-            new(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4)), Length.FromMillimeters(2));
+            "rim",
+            Workshop.RimSteel,
+            new(BendRadius.InsideDiameter(Length.FromMillimeters(480)), ArcExtent.FullRing),
+            new(Workshop.Rack, fit.Model),
+            new(BlankEnds.Of(new(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4))), Length.FromMillimeters(2)));
         RingPlan plan = RingPlan.For(job);
         Assert.Same(fit.Model, plan.Model);
         Near.Relative(fit.Forecast(plan.Ring!.Outcome.Die, Release.Free).Ring!.InsideRadius.Meters, plan.Ring.Free.InsideRadius.Meters, 1e-12);

@@ -7,7 +7,7 @@ namespace BendMath.Tests.Learning;
 public sealed class SecondRingTests
 {
     private static readonly DieCorrection First = DieCorrection.Of(
-        new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(235), Release.Free), Shop.Wrap, Workshop.Bender);
+        new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(235), Release.Free), new WrapBending(Workshop.Bender));
 
     /// <summary>Every pair of predictions, formed one by one, and their least difference.</summary>
     [Fact]

@@ -21,7 +21,7 @@ public sealed class GradesTests
     {
         Assert.Equal(39, Printed.Rows.Count);
         Assert.Equal(39, Grades.All.Count);
-        Assert.Equal(39, Grades.All.Select(grade => grade.FullName).Distinct().Count());
+        Assert.Equal(39, Grades.All.Select(grade => grade.Designation.FullName).Distinct().Count());
         Assert.All(Printed.Rows, row => Assert.Contains(row["provenance"], new[] { "found", "memory" }));
     }
 
@@ -29,18 +29,18 @@ public sealed class GradesTests
     [MemberData(nameof(Rows))]
     public void A_grade_has_the_printed_values(ReferenceRow row)
     {
-        Grade grade = Assert.Single(Grades.Named(row["name"]), grade => grade.Condition == row["condition"] && (grade.SizeRange ?? string.Empty) == row["size_range"]);
-        Assert.Equal(row.Number("modulus_GPa"), grade.ElasticModulus.Gigapascals, 1e-9);
-        Assert.Equal(row.Number("poissons_ratio"), grade.PoissonsRatio);
-        Assert.Equal(row.Number("density_kg_per_m3"), grade.Density.KilogramsPerCubicMeter, 1e-9);
-        Assert.Equal(row.Number("yield_MPa"), grade.YieldStrength.Megapascals, 1e-9);
-        Same(row.NumberOrNull("yield_high_MPa"), grade.MaximumYield?.Megapascals);
-        Same(row.NumberOrNull("ultimate_MPa"), grade.UltimateStrength?.Megapascals);
-        Same(row.NumberOrNull("ultimate_high_MPa"), grade.MaximumUltimate?.Megapascals);
-        Same(row.NumberOrNull("elongation_percent"), grade.Elongation?.Percent);
-        Assert.Equal(row["elongation_gauge"], grade.ElongationGauge ?? string.Empty);
-        Assert.Equal(row["kind"], grade.ValueKind.ToString());
-        Assert.Equal(row["provenance"] == "memory" ? SourceKind.FromMemory : SourceKind.Published, grade.Source!.Kind);
+        Grade grade = Assert.Single(Grades.Named(row["name"]), grade => grade.Designation.Condition == row["condition"] && (grade.Designation.SizeRange ?? string.Empty) == row["size_range"]);
+        Assert.Equal(row.Number("modulus_GPa"), grade.Physical.ElasticModulus.Gigapascals, 1e-9);
+        Assert.Equal(row.Number("poissons_ratio"), grade.Physical.PoissonsRatio);
+        Assert.Equal(row.Number("density_kg_per_m3"), grade.Physical.Density.KilogramsPerCubicMeter, 1e-9);
+        Assert.Equal(row.Number("yield_MPa"), grade.Tensile.YieldStrength.Megapascals, 1e-9);
+        Same(row.NumberOrNull("yield_high_MPa"), grade.Tensile.MaximumYield?.Megapascals);
+        Same(row.NumberOrNull("ultimate_MPa"), grade.Tensile.UltimateStrength?.Megapascals);
+        Same(row.NumberOrNull("ultimate_high_MPa"), grade.Tensile.MaximumUltimate?.Megapascals);
+        Same(row.NumberOrNull("elongation_percent"), grade.Tensile.Elongation?.Percent);
+        Assert.Equal(row["elongation_gauge"], grade.Tensile.ElongationGauge ?? string.Empty);
+        Assert.Equal(row["kind"], grade.Tensile.ValueKind.ToString());
+        Assert.Equal(row["provenance"] == "memory" ? SourceKind.FromMemory : SourceKind.Published, grade.Tensile.Source!.Kind);
     }
 
     /// <summary>The inch-pound digits of the same row: 1 ksi = 6.894757 MPa; standards round the SI value to 5 MPa or more, a few of them by as much as 7.</summary>
@@ -62,11 +62,11 @@ public sealed class GradesTests
     [MemberData(nameof(Rows))]
     public void A_grade_becomes_a_material_in_one_call_and_says_what_it_means(ReferenceRow row)
     {
-        Grade grade = Assert.Single(Grades.Named(row["name"]), grade => grade.Condition == row["condition"] && (grade.SizeRange ?? string.Empty) == row["size_range"]);
+        Grade grade = Assert.Single(Grades.Named(row["name"]), grade => grade.Designation.Condition == row["condition"] && (grade.Designation.SizeRange ?? string.Empty) == row["size_range"]);
         BarMaterial material = grade.ToMaterial();
-        Assert.Equal(grade.FullName, material.Name);
-        Assert.Equal(grade.YieldStrength.Megapascals, material.Law.YieldStress.Megapascals, 1e-9);
-        Assert.Equal(grade.PoissonsRatio, material.PoissonsRatio);
+        Assert.Equal(grade.Designation.FullName, material.Name);
+        Assert.Equal(grade.Tensile.YieldStrength.Megapascals, material.Law.YieldStress.Megapascals, 1e-9);
+        Assert.Equal(grade.Physical.PoissonsRatio, material.PoissonsRatio);
         Same(row.NumberOrNull("yield_high_MPa"), material.YieldRange?.High.Megapascals);
         Assert.Equal(300, material.WithYield(Pressure.FromMegapascals(300)).Law.YieldStress.Megapascals, 1e-9);
         Assert.Contains(row["yield_MPa"] + " MPa", grade.LawNote(GradeLaw.PerfectlyPlastic), StringComparison.Ordinal);
@@ -102,10 +102,10 @@ public sealed class GradesTests
     {
         Assert.Equal(
             ["1020, hot rolled bar", "304, annealed", "304L, annealed", "6061-T6, extruded, t <= 0.249 in", "6061-T6, extruded, t >= 0.250 in", "6061-T6, typical of T6 and T651", "C11000, copper, hot rolled or annealed (soft)", "C26000, cartridge brass, annealed"],
-            Grades.All.Where(grade => grade.Hardening is not null).Select(grade => grade.FullName));
+            Grades.All.Where(grade => grade.Hardening is not null).Select(grade => grade.Designation.FullName));
         Assert.Equal(
             ["A36, hot rolled plate, bar, shape", "1018, hot rolled bar", "S235JR, hot rolled, longitudinal, t <= 16 mm", "S235JR, hot rolled, longitudinal, 16 < t <= 40 mm", "C11000, copper, hot rolled or annealed (soft)"],
-            Grades.All.Where(grade => grade.RefusedPairs.Count > 0).Select(grade => grade.FullName));
+            Grades.All.Where(grade => grade.RefusedPairs.Count > 0).Select(grade => grade.Designation.FullName));
         Grade copper = Grades.Find("C11000", "soft");
         Assert.Equal(530, copper.Hardening!.StrengthCoefficient.Megapascals, 1e-9);
         Assert.Equal("it implies an ultimate strength of 131.6 MPa, below the 220 MPa of C11000, copper, hot rolled or annealed (soft).", Assert.Single(copper.RefusedPairs).Reason);
@@ -124,7 +124,7 @@ public sealed class GradesTests
     [Fact]
     public void Rows_of_one_name_are_told_apart()
     {
-        Assert.Equal(225, Grades.Find("s235jr", "16 < t").YieldStrength.Megapascals, 1e-9);
+        Assert.Equal(225, Grades.Find("s235jr", "16 < t").Tensile.YieldStrength.Megapascals, 1e-9);
         Assert.Same(Grades.Find("S235JR", "t <= 16 mm"), Grades.Find("S235JR, hot rolled, longitudinal, t <= 16 mm"));
         ArgumentException several = Assert.Throws<ArgumentException>(() => Grades.Find("S235JR"));
         Assert.Contains("t <= 16 mm; S235JR, hot rolled, longitudinal, 16 < t <= 40 mm, but is 'S235JR', which leaves several.", several.Message, StringComparison.Ordinal);
@@ -137,22 +137,16 @@ public sealed class GradesTests
     public void A_grade_of_ones_own_is_checked()
     {
         Grade Own(double yield, double? highYield = null, double? ultimate = null, double? highUltimate = null) => new(
-            "rim steel (invented)",
-            "hot rolled",
-            "own data",
-            Pressure.FromGigapascals(205),
-            0.3,
-            Density.FromKilogramsPerCubicMeter(7850),
-            Pressure.FromMegapascals(yield),
-            GradeValueKind.Typical,
-            Stress(highYield),
-            Stress(ultimate),
-            Stress(highUltimate));
+            new("rim steel (invented)", "hot rolled", "own data"),
+            new(Pressure.FromGigapascals(205), 0.3, Density.FromKilogramsPerCubicMeter(7850)),
+            new(Pressure.FromMegapascals(yield), GradeValueKind.Typical, Stress(highYield), Stress(ultimate), Stress(highUltimate)));
         Assert.Equal("280 to 320 MPa", Own(280, 320).ToMaterial().YieldRange!.ToString());
         Assert.StartsWith("maximumYield must not be below the yield strength, 280 MPa, but is 270 MPa.", Assert.Throws<ArgumentOutOfRangeException>(() => Own(280, 270)).Message, StringComparison.Ordinal);
         Assert.StartsWith("ultimateStrength must not be below the yield strength, 280 MPa", Assert.Throws<ArgumentOutOfRangeException>(() => Own(280, null, 270)).Message, StringComparison.Ordinal);
         Assert.StartsWith("maximumUltimate must come with the ultimate strength", Assert.Throws<ArgumentOutOfRangeException>(() => Own(280, null, null, 400)).Message, StringComparison.Ordinal);
-        Assert.StartsWith("yieldStrength must be smaller than the elastic modulus, 205 GPa", Assert.Throws<ArgumentOutOfRangeException>(() => Own(205e3)).Message, StringComparison.Ordinal);
+        Assert.Equal(300, Own(280).With(tensile: Own(280).Tensile.With(yieldStrength: Pressure.FromMegapascals(300))).ToMaterial().Law.YieldStress.Megapascals, 1e-9);
+        Assert.Throws<ArgumentOutOfRangeException>("maximumYield", () => Own(280, 320).Tensile.With(yieldStrength: Pressure.FromMegapascals(330)));
+        Assert.StartsWith("tensile must have a yield smaller than the elastic modulus, 205 GPa", Assert.Throws<ArgumentOutOfRangeException>(() => Own(205e3)).Message, StringComparison.Ordinal);
     }
 
     private static Pressure? Stress(double? megapascals) => megapascals is { } value ? Pressure.FromMegapascals(value) : null;

@@ -63,6 +63,9 @@ public sealed class PlanCutsTests
     }
 
     private static RingPlan Plan(string name, double wanted, int quantity, double? bar, OrientedSection? section = null) => RingPlan.For(new RingJob(
-        name, section ?? Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None, Length.FromMillimeters(2),
-        barLength: bar is { } meters ? Length.FromMeters(meters) : null, quantity: quantity));
+        name,
+        section is null ? Workshop.RimSteel : BendAnalysis.Of(section, Workshop.Steel),
+        new(Workshop.Inside(wanted), ArcExtent.FullRing, quantity),
+        new(Workshop.Rack, new WrapBending()),
+        new(BlankEnds.None, Length.FromMillimeters(2), bar is { } meters ? Length.FromMeters(meters) : null)));
 }

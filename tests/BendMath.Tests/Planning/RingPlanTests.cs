@@ -15,7 +15,7 @@ public sealed class RingPlanTests
         Assert.Contains(plan.Advisories, advisory => advisory.Code == "no-measured-ring");
         Assert.Null(plan.UsedRing);
         Assert.Empty(plan.Corrections);
-        Assert.Same(plan.Job.Model, plan.Model);
+        Assert.Same(plan.Job.Bender.Model, plan.Model);
         Assert.Equal("no range: the yield of mild steel is given as one number, and nothing else is said to scatter", plan.Ring!.Range.Note);
         Assert.Null(plan.Ring.Range.InsideDiameter);
     }
@@ -27,7 +27,7 @@ public sealed class RingPlanTests
         Assert.Contains(plan.Advisories, advisory => advisory.Code == "measured-ring-unused");
         Assert.Contains(plan.Advisories, advisory => advisory.Code == "no-measured-ring");
         Assert.Single(plan.Corrections);
-        Assert.Same(plan.Job.Model, plan.Model);
+        Assert.Same(plan.Job.Bender.Model, plan.Model);
     }
 
     [Theory]
@@ -58,9 +58,7 @@ public sealed class RingPlanTests
     {
         MeasuredRing far = Measured("A", 195);
         MeasuredRing near = Measured("B", 240);
-        RingPlan plan = RingPlan.For(new RingJob(
-            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
-            Length.Zero, measuredRings: [far, near], correction: ExplanationKind.StampedFace));
+        RingPlan plan = RingPlan.For(Plain(rings: [far, near], correction: ExplanationKind.StampedFace));
         Assert.Same(near, plan.UsedRing);
         Assert.Equal(2, plan.Corrections.Count);
     }
@@ -70,9 +68,7 @@ public sealed class RingPlanTests
     {
         MeasuredRing tighter = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing near = Measured("B", 240);
-        RingPlan plan = RingPlan.For(new RingJob(
-            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, new WrapBending(), ArcExtent.FullRing, EndAllowance.None,
-            Length.Zero, measuredRings: [tighter, near], correction: ExplanationKind.StampedFace));
+        RingPlan plan = RingPlan.For(Plain(rings: [tighter, near], correction: ExplanationKind.StampedFace));
         Assert.Same(near, plan.UsedRing);
     }
 
@@ -102,10 +98,8 @@ public sealed class RingPlanTests
     [Fact]
     public void A_plan_without_a_ring_stays_a_plan()
     {
-        RingJob job = new(
-            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), new DieRack([Workshop.Die("vast", 60_000)]), new WrapBending(),
-            ArcExtent.FullRing, EndAllowance.None, Length.Zero);
-        RingPlan plan = RingPlan.For(job);
+        RingJob job = Plain();
+        RingPlan plan = RingPlan.For(job.With(bender: job.Bender.With(rack: new DieRack([Workshop.Die("vast", 60_000)]))));
         Assert.Null(plan.Ring);
         Assert.EndsWith("no die leaves a ring", plan.ToString(), StringComparison.Ordinal);
     }
@@ -149,8 +143,8 @@ public sealed class RingPlanTests
         Assert.DoesNotContain(near.Advisories, advisory => advisory.Code == "no-die-serves");
         RingPlan strict = RingPlan.For(Plain(wanted: 257, tolerance: Length.FromMillimeters(0.01)));
         Assert.False(strict.Ring!.Serves);
-        Assert.True(strict.Job.IsToleranceGiven);
-        Assert.Equal(2 * 257 * 0.02, near.Job.Tolerance.Millimeters, 1e-9);
+        Assert.True(strict.Job.Wanted.IsToleranceGiven);
+        Assert.Equal(2 * 257 * 0.02, near.Job.Wanted.Tolerance.Millimeters, 1e-9);
     }
 
     [Fact]
@@ -204,9 +198,9 @@ public sealed class RingPlanTests
         DieProspect best = plan.Ring!.Prospect;
         RingForecast alone = fit.Forecast(best.Outcome.Die, Release.Free);
         Assert.Equal(alone.Interval, best.Forecast.Interval);
-        Assert.Equal(alone.ChanceWithin(plan.Job.Wanted, plan.Job.Tolerance), best.Chance);
+        Assert.Equal(alone.ChanceWithin(plan.Job.Wanted.Radius, plan.Job.Wanted.Tolerance), best.Chance);
         Assert.Equal(plan.Advice.Prospects.Max(one => one.Chance!.Value.Percent), best.Chance!.Value.Percent, 0.5);
-        Assert.Equal(NextRing.For(fit, Workshop.Rack, plan.Job.Wanted, Release.Free).Sentence, plan.NextRing!.Sentence);
+        Assert.Equal(NextRing.For(fit, Workshop.Rack, plan.Job.Wanted.Radius, Release.Free).Sentence, plan.NextRing!.Sentence);
         Assert.Equal(rings.Length, plan.Model.Evidence.Count);
     }
 
@@ -217,7 +211,7 @@ public sealed class RingPlanTests
         RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: ExplanationKind.CurvatureRatio));
         Assert.Null(plan.Fit);
         Assert.Null(plan.NextRing);
-        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, RingJob.UsualMeasuringError).Sentence, plan.SecondRing!.Sentence);
+        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence, plan.SecondRing!.Sentence);
         Assert.Null(RingPlan.For(Plain()).SecondRing);
     }
 
@@ -225,18 +219,16 @@ public sealed class RingPlanTests
     [Fact]
     public void Ends_and_closing_are_those_of_their_parts()
     {
-        RingJob job = new(
-            "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, Pinching, ArcExtent.FullRing, new(Length.Zero, Length.Zero, Length.FromMillimeters(9)),
-            Length.FromMillimeters(2), tailsFromModel: true, trimCut: TrimCut.Together, rootOpening: Length.FromMillimeters(3));
+        RingJob plain = Plain(model: Pinching);
+        RingJob job = plain.With(
+            wanted: plain.Wanted.With(joint: new(TrimCut.Together, Length.FromMillimeters(3))), cutting: plain.Cutting.With(ends: BlankEnds.FromModel(Length.FromMillimeters(9))));
         PlannedRing ring = RingPlan.For(job).Ring!;
         Assert.Equal(EndAllowance.For(ring.Outcome.Formed!, Length.FromMillimeters(9)), ring.Layout.Ends);
         Assert.Equal(RingClosure.For(ring.Layout, TrimCut.Together, Length.FromMillimeters(3)).ToString(), ring.Closure!.ToString());
         Assert.Contains(RingPlan.For(job).Advisories, advisory => advisory.Code == "welded-ring");
         Assert.DoesNotContain(RingPlan.For(job).Advisories, advisory => advisory.Code == "short-ends");
         Assert.Null(RingPlan.For(Plain()).Ring!.Closure);
-        Assert.Contains("must be a full ring", Assert.Throws<ArgumentException>("arc", () => new RingJob(
-            "hoop", Workshop.Rim, Workshop.Steel, Workshop.Inside(260), Workshop.Rack, Pinching, ArcExtent.Of(Angle.FromDegrees(90)), EndAllowance.None, Length.Zero,
-            trimCut: TrimCut.Together)).Message, StringComparison.Ordinal);
+        Assert.Contains("must be a full ring", Assert.Throws<ArgumentException>("arc", () => job.Wanted.With(arc: ArcExtent.Of(Angle.FromDegrees(90)))).Message, StringComparison.Ordinal);
     }
 
     /// <summary>After the ring is made: twice the inside radius of 260 mm is wanted, within 6 mm, and measured to within 1 mm.</summary>
@@ -265,24 +257,20 @@ public sealed class RingPlanTests
     private static RingJob Plain(
         FormingModel? model = null, double wanted = 260, ArcExtent? arc = null, EndAllowance? ends = null, Length? bar = null, Length? tolerance = null,
         MeasuredRing[]? rings = null, ExplanationKind? correction = null) => new(
-        "planter rim", Workshop.Rim, Workshop.Steel, Workshop.Inside(wanted), Workshop.Rack, model ?? new WrapBending(), arc ?? ArcExtent.FullRing, ends ?? EndAllowance.None,
-        Length.FromMillimeters(2), barLength: bar, measuredRings: rings, correction: correction, tolerance: tolerance);
+        "planter rim",
+        Workshop.RimSteel,
+        new(Workshop.Inside(wanted), arc ?? ArcExtent.FullRing, tolerance: tolerance),
+        new(Workshop.Rack, model ?? new WrapBending()),
+        new(BlankEnds.Of(ends ?? EndAllowance.None), Length.FromMillimeters(2), bar),
+        calibration: new(rings ?? [], correction));
 
     private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
     private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, ExplanationKind? correction = null) => new(
         "planter rim",
-        Workshop.Rim,
-        material ?? Workshop.Steel,
-        Workshop.Inside(260),
-        Workshop.Rack,
-        model,
-        ArcExtent.FullRing,
-        new EndAllowance(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20)),
-        Length.FromMillimeters(2),
-        barLength: Length.FromMeters(4),
-        leverLength: Length.FromMeters(0.9),
-        setup: Workshop.Bender,
-        measuredRings: measured is null ? null : [measured],
-        correction: correction);
+        BendAnalysis.Of(Workshop.Rim, material ?? Workshop.Steel),
+        new(Workshop.Inside(260), ArcExtent.FullRing),
+        new(Workshop.Rack, model, new(Length.FromMeters(0.9))),
+        new(BlankEnds.Of(new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20))), Length.FromMillimeters(2), Length.FromMeters(4)),
+        calibration: new(measured is null ? [] : [measured], correction));
 }

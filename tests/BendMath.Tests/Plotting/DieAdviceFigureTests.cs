@@ -45,7 +45,7 @@ public sealed class DieAdviceFigureTests
     private static DieRack Noses => new(
         [Workshop.Die("sharp", 250), new("blunt", Length.FromMillimeters(300), StampedFace.InsideOfBar, noseRadius: Length.FromMillimeters(30))]);
 
-    private static FormingModel Stroke => DieCorrection.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), Shop.Wrap, Bender).Find(ExplanationKind.Stroke)!.Model!;
+    private static FormingModel Stroke => DieCorrection.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), new WrapBending(Bender)).Find(ExplanationKind.Stroke)!.Model!;
 
     [Theory]
     [InlineData("ratio", 1000)]

@@ -29,7 +29,7 @@ public sealed class DistortionProperties
     [Property(MaxTest = 60)]
     public Property Demands_do_not_depend_on_the_unit_of_length() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Gen.Elements(0.1, 25.4).ToArbitrary(), (bend, scale) =>
     {
-        DistortionReport Report(double times) => DistortionReport.Of(bend.Loaded(times), new DistortionSettings(unsupportedLength: Length.FromMillimeters(300 * times)));
+        DistortionReport Report(double times) => DistortionReport.Of(bend.Loaded(times), new DistortionSettings(new(unsupportedLength: Length.FromMillimeters(300 * times))));
         foreach ((DistortionFinding one, DistortionFinding other) in Report(1).Findings.OrderBy(finding => finding.Check).Zip(Report(scale).Findings.OrderBy(finding => finding.Check)))
         {
             Assert.Equal(one.Check, other.Check);
@@ -45,7 +45,7 @@ public sealed class DistortionProperties
             LoadedBend loaded = bend.Loaded();
             LateralBuckling buckling = LateralBuckling.Of(loaded, DistortionSettings.Default)!;
             Assert.True(buckling.LargestSupportDistance <= buckling.DistanceByIncrementalTheory && buckling.LargestSupportDistance <= buckling.DistanceIfElastic);
-            if (RollOverCheck.Of(loaded, new(unsupportedLength: Length.FromMillimeters(distance))) is { } finding)
+            if (RollOverCheck.Of(loaded, new(new(unsupportedLength: Length.FromMillimeters(distance)))) is { } finding)
             {
                 Near.Relative(distance / buckling.LargestSupportDistance.Millimeters, finding.Demand, 1e-12);
             }

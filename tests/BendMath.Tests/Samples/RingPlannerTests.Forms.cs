@@ -20,7 +20,7 @@ public sealed partial class RingPlannerTests
             PlannedRing ring = RingPlan.For(entry.Job).Ring!;
             int start = screen.IndexOf(entry.Job.Name, StringComparison.Ordinal);
             Assert.Contains(ring.Outcome.Die.Name, screen[start..], StringComparison.Ordinal);
-            Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.CutStyle), screen[start..], StringComparison.Ordinal);
+            Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.Cutting.CutStyle), screen[start..], StringComparison.Ordinal);
         }
 
         Assert.Contains("a loaded spring", screen, StringComparison.Ordinal);
@@ -38,7 +38,7 @@ public sealed partial class RingPlannerTests
         {
             int pieces = Regex.Matches(cutting, $@"(?m)^\| (\d+) \| [^|]* \| (?:[^|]*\+ )?(\d+) × {Regex.Escape(entry.Job.Name)} ")
                 .Sum(row => int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture) * int.Parse(row.Groups[2].Value, CultureInfo.InvariantCulture));
-            Assert.Equal(entry.Job.Quantity, pieces);
+            Assert.Equal(entry.Job.Wanted.Quantity, pieces);
         }
 
         Assert.Contains("(37.375 in)", cutting, StringComparison.Ordinal);

@@ -1,0 +1,52 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace BendMath.Forming;
+
+/// <summary>The stroke of incremental three-point bending; the one for a ring follows in closed form.</summary>
+internal sealed class PinchStroke(IncrementalThreePointBending model, BendAnalysis analysis, Die die, double? current)
+    : StrokeSetting(die, LeastShare * model.Setup.A, model.Setup.A, current)
+{
+    private const double LeastShare = 1e-4;
+
+    internal override FormedBend? Form(double value) => model.PinchedAt(analysis, value).Formed;
+
+    internal override (double Value, FormedBend Formed)? Find(BendRadius wanted, Release release) =>
+        model.Setup.Refusal(analysis.Section) is null && model.StrokeFor(analysis, wanted, release) is { } stroke && Form(stroke.Meters) is { } formed ? (stroke.Meters, formed) : null;
+}
+
+/// <summary>The stroke of equal bumps: the ring tightens as it grows, up to the half-span or the circle of the nose.</summary>
+internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die die, double most, double? current) : StrokeSetting(die, LeastShare * most, most, current)
+{
+    private const double LeastShare = 1e-4;
+
+    internal override FormedBend? Form(double value) => model.BumpedAt(analysis, value);
+}
+
+/// <summary>The feed from bump to bump at the stroke of the die: the ring need not widen evenly with it.</summary>
+internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double? stroke) : FormingSetting(SettingKind.Feed, FinestShare * model.Setup.A, model.Setup.A, model.Feed.Meters)
+{
+    /// <summary>Finest feed that is offered, over the half-span.</summary>
+    private const double FinestShare = 0.02;
+
+    /// <summary>Steps of a fifth.</summary>
+    private protected override int Intervals => 21;
+
+    private string Kept => stroke is { } closed ? string.Format(CultureInfo.InvariantCulture, "the stroke of {0:0.00} mm", closed * 1e3) : "its stroke";
+
+    internal override FormedBend? Form(double value) => stroke is { } at ? model.WithFeed(value).BumpedAt(analysis, at) : null;
+
+    internal override string Advise(Length value, FormedBend formed, string wanted) => string.Format(
+        CultureInfo.InvariantCulture,
+        "With {0}, feed {1:0.0} mm from bump to bump instead of {2:0.0} mm: that leaves {3}{4}.",
+        Kept,
+        value.Millimeters,
+        model.Feed.Millimeters,
+        wanted,
+        value > model.Feed && formed.Contact is { } contact
+            ? string.Format(CultureInfo.InvariantCulture, ", but with coarser facets, which rise {0:0.0} mm", contact.FacetRise.Millimeters)
+            : string.Empty);
+
+    internal override string NoneLeaves(string wanted) => string.Format(
+        CultureInfo.InvariantCulture, "With {0}, no feed from {1:0.0} to {2:0.0} mm leaves {3}.", Kept, LeastMeters * 1e3, MostMeters * 1e3, wanted);
+}
