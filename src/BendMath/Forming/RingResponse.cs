@@ -60,7 +60,7 @@ internal sealed class RingResponse
         {
             if (model.WithExtraStroke(0) is null)
             {
-                throw new ArgumentException($"scatter must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(scatter.StrokeMeters)}.", nameof(scatter));
+                throw Guard.Refused(nameof(scatter), $"must not name a stroke for {model.Name}, which has none", $"names {Guard.MillimetersText(scatter.StrokeMeters)}");
             }
 
             inputs.Add(new("stroke", -scatter.StrokeMeters, 0, scatter.StrokeMeters, true));
@@ -133,7 +133,7 @@ internal sealed class RingResponse
         double area = section.Profile.Moments.Area;
         if (same is null || Math.Abs(same.Height - section.Height) > SameBar * section.Height || Math.Abs(same.Profile.Moments.Area - area) > SameBar * area)
         {
-            throw new ArgumentException($"scatter must hold the mill tolerance of the bar that is bent, {section}, but holds that of {mill.Nominal}.", scatter);
+            throw Guard.Refused(scatter, $"must hold the mill tolerance of the bar that is bent, {section}", $"holds that of {mill.Nominal}");
         }
     }
 }

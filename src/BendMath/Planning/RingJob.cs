@@ -94,12 +94,12 @@ public sealed class RingJob
         CutStyle = cutStyle ?? LengthStyle.Millimeters(0, LengthRounding.Up);
         if (CutStyle.Rounding != LengthRounding.Up)
         {
-            throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
+            throw Guard.Refused(nameof(cutStyle), "must round up, so that no blank is short", $"is \"{cutStyle}\"");
         }
 
         if (!arc.IsFullRing && (trimCut is not null || rootOpening is not null))
         {
-            throw new ArgumentException($"arc must be a full ring where it is trimmed or closed like one, but is an {arc}.", nameof(arc));
+            throw Guard.Refused(nameof(arc), "must be a full ring where it is trimmed or closed like one", $"is an {arc}");
         }
 
         TailsFromModel = tailsFromModel;
@@ -110,11 +110,11 @@ public sealed class RingJob
         Distortion = distortion ?? DistortionSettings.Default;
         Quantity = quantity is >= 1 and <= MostPieces
             ? quantity
-            : throw new ArgumentOutOfRangeException(nameof(quantity), $"{nameof(quantity)} must be from 1 to {MostPieces.ToString("N0", CultureInfo.InvariantCulture)}, but is {quantity}.");
+            : throw Guard.Fault(nameof(quantity), quantity, FormattableString.Invariant($"must be from 1 to {MostPieces:N0}"));
 
         if (correction is not null && MeasuredRings.Count == 0)
         {
-            throw new ArgumentException("correction must come with at least one measured ring, but there are 0.", nameof(correction));
+            throw Guard.Refused(nameof(correction), "must come with at least one measured ring", "there are 0");
         }
     }
 
