@@ -58,9 +58,13 @@ internal static class Planner
             {
                 plans.Add((RingPlan.For(entry.Job), entry));
             }
-            catch (Exception refused) when (refused is InvalidOperationException or ArgumentException)
+            catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } broken)
             {
-                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {FirstLine(refused)}");
+                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {broken}");
+            }
+            catch (InvalidOperationException refused)
+            {
+                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {refused.Message}");
             }
         }
 
@@ -81,12 +85,5 @@ internal static class Planner
         using Stream stream = typeof(Planner).Assembly.GetManifestResourceStream("demo.json")!;
         using StreamReader reader = new(stream);
         return reader.ReadToEnd().TrimEnd();
-    }
-
-    private static string FirstLine(Exception refused)
-    {
-        string line = refused.Message.Split('\n')[0].TrimEnd();
-        int parameter = refused is ArgumentException ? line.IndexOf(" (Parameter '", StringComparison.Ordinal) : -1;
-        return parameter < 0 ? line : line[..parameter];
     }
 }

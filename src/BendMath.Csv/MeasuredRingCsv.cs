@@ -1,5 +1,6 @@
 using System.Text;
 using BendMath.Csv.Rows;
+using BendMath.Json.Reading;
 
 namespace BendMath;
 
@@ -10,7 +11,9 @@ namespace BendMath;
 /// <para>The first row names the columns; a unit stands in square brackets behind the name, as <c>leg [mm]</c>, or in the cell, as <c>3/4 in</c>; a unit in the cell counts more. Columns come in any order, those a ring
 /// does not need stay empty or are left out, and empty rows are skipped. A die is described in the first of its rows; later rows may name it only.</para>
 /// <para>With commas between cells (RFC 4180) a decimal sign is a point; with semicolons it is a comma, as spreadsheets do it. The heading decides which it is, never the culture of the program.</para>
-/// <para>A name or note that begins with <c>=</c>, <c>+</c>, <c>-</c>, <c>@</c> or an apostrophe is written with an apostrophe before it, so that no spreadsheet takes it for a formula; reading takes it off again.</para>
+/// <para>A name or note that begins with <c>=</c>, <c>+</c>, <c>-</c>, <c>@</c>, the wide form of one of them, or an apostrophe is written with an apostrophe before it, so that no spreadsheet takes it for a formula; reading
+/// takes it off again. One that holds a comma or a semicolon stands in quotation marks in both styles. Open a file with the separator it was written with: with another, a spreadsheet cuts names in two, and what is behind the
+/// cut may begin like a formula.</para>
 /// <para>Columns are the words of <see cref="MeasuredRingFile"/>: <c>die</c>, <c>stamped radius</c>, <c>stamp means</c>, <c>stamp offset</c>, <c>face length</c>, <c>nose radius</c> and the mate (<c>mate half-span</c> with <c>mate face radius</c>, or with <c>mate rise</c> and <c>mate support radius</c>;
 /// <c>mate shims</c>), the readings (<c>inside diameter</c>, <c>tape around outside</c>,
 /// <c>chord against inside</c> with <c>rise against inside</c> …), <c>state</c>, <c>marked length</c> with <c>turn</c>, <c>shape</c> or <c>size</c> and the dimensions, <c>orientation</c>, <c>material</c> and its numbers, <c>note</c>.</para>
@@ -29,16 +32,8 @@ public static class MeasuredRingCsv
     /// <exception cref="ArgumentNullException">The path is null.</exception>
     public static MeasuredRingCsvReading ReadFile(string path)
     {
-        _ = path ?? throw new ArgumentNullException(nameof(path));
-        try
-        {
-            return Read(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)));
-        }
-        catch (Exception unread) when (unread is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            string why = unread is DecoderFallbackException ? "it is not text in UTF-8; save it as \"CSV UTF-8\"." : unread.Message;
-            return new([], [new(null, null, $"\"{path}\" cannot be read: {why}")]);
-        }
+        string? text = TextFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "file of measured rings", out string? why);
+        return text is null ? new([], [new(null, null, why!)]) : Read(text);
     }
 
     /// <summary>Writes rings as text that <see cref="Read"/> reads back as the same rings.</summary>

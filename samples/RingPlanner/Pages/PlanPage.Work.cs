@@ -97,7 +97,7 @@ internal sealed partial class PlanPage
         _paper.Fact("Work", $"{_units.Work(ring.Work)} for the {(ring.Layout.Arc.IsFullRing ? "ring" : "arc")}; {_units.WorkPerLength(effort.StoredEnergyPerLength)} springs back where it is let go");
         _paper.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
             ? "nothing needed: the bar bends in its own plane"
-            : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment)}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength)}");
+            : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment.Abs())}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength.Abs())}");
         Cautions(PlanStep.Bend);
     }
 

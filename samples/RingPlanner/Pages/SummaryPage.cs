@@ -58,7 +58,7 @@ internal static class SummaryPage
             ? "low, as far as it is checked"
             : $"{worst.Level.ToString().ToUpperInvariant()}: {worst.Check}{(ring.Distortion.Advice.Count > 0 ? $"; {units.Sentence(ring.Distortion.Advice[0].Sentence)}" : string.Empty)}");
         paper.Fact("Cut", $"{units.Cut(ring.Layout.BlankLength)}, marks at {units.Mark(ring.Layout.ArcStartMark)} and {units.Mark(ring.Layout.ArcEndMark)}{(ring.Bar is { } bar ? $"; {bar.Pieces} from a bar of {units.Size(bar.BarLength)}" : string.Empty)}");
-        paper.Fact("Pull", $"{Pull(ring.Effort, units)}{(ring.Effort.HoldDownMoment.NewtonMeters > 0 ? $"; hold it flat against {units.Moment(ring.Effort.HoldDownMoment)}" : string.Empty)}");
+        paper.Fact("Pull", $"{Pull(ring.Effort, units)}{(ring.Effort.HoldDownMoment.NewtonMeters != 0 ? $"; hold it flat against {units.Moment(ring.Effort.HoldDownMoment.Abs())}" : string.Empty)}");
         paper.Fact("Check", $"a chord of {units.Size(ring.Check.Chord)} inside shows a rise of {units.Fine(ring.Check.Rise)}");
         Advisory[] doubts = [.. plan.Advisories.Where(advisory => !advisory.IsMinor)];
         if (doubts.Length > 0)

@@ -74,7 +74,7 @@ internal sealed class HtmlPaper(string title) : Paper
     public override void Picture(string caption, string svg)
     {
         string own = $"d{++_drawings}-";
-        string drawing = svg[svg.IndexOf("<svg", StringComparison.Ordinal)..].Replace("id=\"", "id=\"" + own, StringComparison.Ordinal).Replace("url(#", "url(#" + own, StringComparison.Ordinal);
+        string drawing = svg[svg.IndexOf("<svg", StringComparison.Ordinal)..].Replace("id=\"", "id=\"" + own, StringComparison.Ordinal).Replace("\"url(#", "\"url(#" + own, StringComparison.Ordinal);
         Block($"<figure>{drawing}<figcaption>{Encoded(caption)}</figcaption></figure>");
     }
 

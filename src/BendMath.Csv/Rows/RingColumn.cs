@@ -35,6 +35,12 @@ internal sealed class RingColumn
         Text("stress state"), Text("note"),
     ];
 
+    /// <summary>The columns by what their headings say, capitals not counting.</summary>
+    public static IReadOnlyDictionary<string, RingColumn> ByName { get; } = All.ToDictionary(column => column.Name, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The columns by their places in the JSON of a ring.</summary>
+    public static IReadOnlyDictionary<string, RingColumn> ByPath { get; } = All.ToDictionary(column => column.Path, StringComparer.Ordinal);
+
     public string Name { get; }
 
     /// <summary>Words from the ring down, a point between them.</summary>
@@ -43,6 +49,9 @@ internal sealed class RingColumn
     public string? Unit { get; }
 
     public bool IsText => Unit is null;
+
+    /// <summary>Whether its value is a number without a unit.</summary>
+    public bool IsNumber => Unit?.Length == 0;
 
     public string Heading => string.IsNullOrEmpty(Unit) ? Name : $"{Name} [{Unit}]";
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
@@ -10,6 +11,8 @@ internal sealed class RingDocument(List<CsvFault> faults)
     private readonly List<(int Row, Dictionary<string, string> Values)> _rings = [];
 
     private readonly List<(int Row, Dictionary<string, string> Values)> _dies = [];
+
+    private readonly Dictionary<string, (int Row, Dictionary<string, string> Values)> _firstOf = new(StringComparer.Ordinal);
 
     public int Count => _rings.Count;
 
@@ -59,19 +62,20 @@ internal sealed class RingDocument(List<CsvFault> faults)
     /// <summary>A die is described where it is named first; later rows may repeat that but not change it.</summary>
     private void Die(int row, Dictionary<string, string> values)
     {
-        (int firstRow, Dictionary<string, string>? first) = _dies.Find(die => die.Values["die"] == values["die"]);
-        if (first is null)
+        if (!_firstOf.TryGetValue(values["die"], out (int Row, Dictionary<string, string> Values) first))
         {
             _dies.Add((row, values));
+            _firstOf.Add(values["die"], (row, values));
             return;
         }
 
         foreach (RingColumn column in RingColumn.All.Where(column => column.Path.StartsWith("die.", StringComparison.Ordinal)))
         {
-            if (values.TryGetValue(column.Path, out string? value) && !(first.TryGetValue(column.Path, out string? known) && known == value))
+            if (values.TryGetValue(column.Path, out string? value) && !(first.Values.TryGetValue(column.Path, out string? known) && known == value))
             {
+                string there = first.Values.TryGetValue(column.Path, out known) ? $"\"{Quoted.Short(known)}\"" : "left out";
                 faults.Add(new(row, column.Name, FormattableString.Invariant(
-                    $"\"{column.Name}\" of die \"{values["die"]}\" must be the same in every row, but is \"{value}\" here and {(first.TryGetValue(column.Path, out known) ? $"\"{known}\"" : "left out")} in row {firstRow}.")));
+                    $"\"{column.Name}\" of die \"{Quoted.Short(values["die"])}\" must be the same in every row, but is \"{Quoted.Short(value)}\" here and {there} in row {first.Row}.")));
             }
         }
     }
@@ -117,7 +121,8 @@ internal sealed class RingDocument(List<CsvFault> faults)
             KeyValuePair<string, string>[] parts = [.. member];
             if (parts.Length == 1 && parts[0].Key == path)
             {
-                json.WriteString(member.Key, parts[0].Value);
+                json.WritePropertyName(member.Key);
+                Value(json, path, parts[0].Value);
             }
             else if (parts[0].Key == path + ".0" || parts[0].Key == path + ".1")
             {
@@ -138,6 +143,18 @@ internal sealed class RingDocument(List<CsvFault> faults)
         }
     }
 
+    private static void Value(Utf8JsonWriter json, string path, string value)
+    {
+        if (RingColumn.ByPath[path].IsNumber)
+        {
+            json.WriteNumberValue(double.Parse(value, CultureInfo.InvariantCulture));
+        }
+        else
+        {
+            json.WriteStringValue(value);
+        }
+    }
+
     private CsvFault Back(JobFault fault)
     {
         Match place = Regex.Match(fault.Place, @"^(?<list>rings|dies)\[(?<index>\d+)\]\.?(?<path>.*)$", RegexOptions.CultureInvariant);
@@ -147,10 +164,10 @@ internal sealed class RingDocument(List<CsvFault> faults)
         }
 
         bool isDie = place.Groups["list"].Value == "dies";
-        int row = (isDie ? _dies : _rings)[int.Parse(place.Groups["index"].Value, System.Globalization.CultureInfo.InvariantCulture)].Row;
+        int row = (isDie ? _dies : _rings)[int.Parse(place.Groups["index"].Value, CultureInfo.InvariantCulture)].Row;
         string path = Regex.Replace(place.Groups["path"].Value, @"\[(\d)\]", ".$1", RegexOptions.CultureInvariant);
         path = isDie ? path == "name" ? "die" : "die." + path : path;
-        string? column = RingColumn.All.FirstOrDefault(one => one.Path == path)?.Name ?? RingColumn.All.FirstOrDefault(one => one.Path.StartsWith(path + ".", StringComparison.Ordinal))?.Name;
+        string? column = (RingColumn.ByPath.TryGetValue(path, out RingColumn? exact) ? exact.Name : null) ?? RingColumn.All.FirstOrDefault(one => one.Path.StartsWith(path + ".", StringComparison.Ordinal))?.Name;
         return new(row, path.Length == 0 ? null : column ?? path, fault.Rule);
     }
 }

@@ -8,6 +8,11 @@ namespace BendMath.Csv.Rows;
 /// <summary>Turns rows into the JSON of measured rings, has it read, and takes the faults back to their cells.</summary>
 internal sealed class RingRowReader
 {
+    /// <summary>More headings at fault than this are not headings of this table.</summary>
+    private const int MostHeadingFaults = 100;
+
+    private static readonly string Known = string.Join(", ", RingColumn.All.Select(one => $"\"{one.Name}\""));
+
     private readonly List<CsvFault> _faults = [];
 
     public MeasuredRingCsvReading Read(string csv)
@@ -26,16 +31,14 @@ internal sealed class RingRowReader
         {
             Dictionary<string, string> values = new(StringComparer.Ordinal);
             int before = _faults.Count;
-            for (int i = 0; i < cells.Length; i++)
+            if (cells.Skip(columns.Length).FirstOrDefault(cell => cell.Length > 0) is { } beyond)
             {
-                if (i >= columns.Length)
-                {
-                    if (cells[i].Length > 0)
-                    {
-                        _faults.Add(new(row, null, $"The row must not have more cells than the first has headings, {columns.Length}, but holds \"{cells[i]}\" behind them."));
-                    }
-                }
-                else if (columns[i] is { } column && cells[i].Length > 0 && Value(row, column.Column, column.Unit, cells[i], style) is { } value)
+                _faults.Add(new(row, null, $"The row must not have more cells than the first has headings, {columns.Length}, but holds \"{Quoted.Short(beyond)}\" behind them."));
+            }
+
+            for (int i = 0; i < Math.Min(cells.Length, columns.Length); i++)
+            {
+                if (columns[i] is { } column && cells[i].Length > 0 && Value(row, column.Column, column.Unit, cells[i], style) is { } value)
                 {
                     values[column.Column.Path] = value;
                 }
@@ -99,32 +102,46 @@ internal sealed class RingRowReader
 
     private (RingColumn Column, string Unit)?[] Columns((int Row, string[] Cells) heading)
     {
+        int count = 1 + Array.FindLastIndex(heading.Cells, cell => cell.Length > 0);
         (RingColumn Column, string Unit)?[] columns = new (RingColumn, string)?[heading.Cells.Length];
-        for (int i = 0; i < columns.Length; i++)
+        HashSet<RingColumn> seen = [];
+        int before = _faults.Count;
+        for (int i = 0; i < count; i++)
         {
-            string cell = heading.Cells[i];
-            Match unit = Regex.Match(cell, @"^(?<name>[^\[]*)\[(?<unit>[^\]]*)\]$", RegexOptions.CultureInvariant);
-            string name = (unit.Success ? unit.Groups["name"].Value : cell).Trim();
-            RingColumn? column = RingColumn.All.FirstOrDefault(known => string.Equals(known.Name, name, StringComparison.OrdinalIgnoreCase));
-            if (column is null)
+            if (_faults.Count - before == MostHeadingFaults)
             {
-                if (name.Length > 0 || heading.Cells.Skip(i).Any(later => later.Length > 0))
-                {
-                    string known = string.Join(", ", RingColumn.All.Select(one => $"\"{one.Name}\""));
-                    _faults.Add(new(heading.Row, name, name.Length == 0 ? "A heading is empty." : $"\"{name}\" is not a column of measured rings; the columns are {known}."));
-                }
+                _faults.Add(new(heading.Row, null, FormattableString.Invariant($"The row has {count} headings; those behind the one numbered {i} were not looked at.")));
+                break;
             }
-            else if (columns.Any(before => before?.Column == column))
-            {
-                _faults.Add(new(heading.Row, column.Name, $"\"{column.Name}\" must be the heading of one column only."));
-            }
-            else
-            {
-                columns[i] = (column, unit.Success ? unit.Groups["unit"].Value.Trim() : string.Empty);
-            }
+
+            columns[i] = ColumnOf(heading.Row, heading.Cells[i], seen);
         }
 
         return columns;
+    }
+
+    private (RingColumn Column, string Unit)? ColumnOf(int row, string cell, HashSet<RingColumn> seen)
+    {
+        Match unit = Regex.Match(cell, @"^(?<name>[^\[]*)\[(?<unit>[^\]]*)\]$", RegexOptions.CultureInvariant);
+        string name = (unit.Success ? unit.Groups["name"].Value : cell).Trim();
+        if (name.Length == 0)
+        {
+            _faults.Add(new(row, name, "A heading is empty."));
+        }
+        else if (!RingColumn.ByName.TryGetValue(name, out RingColumn? column))
+        {
+            _faults.Add(new(row, Quoted.Short(name), $"\"{Quoted.Short(name)}\" is not a column of measured rings; the columns are {Known}."));
+        }
+        else if (!seen.Add(column))
+        {
+            _faults.Add(new(row, column.Name, $"\"{column.Name}\" must be the heading of one column only."));
+        }
+        else
+        {
+            return (column, unit.Success ? unit.Groups["unit"].Value.Trim() : string.Empty);
+        }
+
+        return null;
     }
 
     /// <summary>A cell as the text of the JSON file, or null after a fault.</summary>
@@ -135,13 +152,24 @@ internal sealed class RingRowReader
             return cell[0] == '\'' && cell.Length > 1 && RingRowWriter.IsRisky(cell[1]) ? cell.Substring(1) : cell;
         }
 
-        if (style == CsvStyle.Semicolon && cell.Any(c => c == '.'))
+        if (style == CsvStyle.Semicolon && cell.IndexOf('.') >= 0)
         {
-            _faults.Add(new(row, column.Name, $"\"{cell}\" could mean two things: in a file with semicolons between the cells the decimal sign is a comma, and thousands are not set apart."));
+            _faults.Add(new(row, column.Name, $"\"{Quoted.Short(cell)}\" could mean two things: in a file with semicolons between the cells the decimal sign is a comma, and thousands are not set apart."));
             return null;
         }
 
         string number = style == CsvStyle.Semicolon ? cell.Replace(',', '.') : cell;
+        if (column.IsNumber)
+        {
+            if (unit.Length == 0 && double.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double plain) && plain - plain == 0)
+            {
+                return number;
+            }
+
+            _faults.Add(new(row, column.Name, $"\"{column.Name}\" must be a plain number without a unit, but is \"{Quoted.Short(unit.Length == 0 ? cell : $"{cell} {unit}")}\"."));
+            return null;
+        }
+
         bool hasUnit = number.Any(c => !(char.IsDigit(c) || char.IsWhiteSpace(c) || c is '.' or ',' or '/' or '-' or '+' or '⁄' || char.GetUnicodeCategory(c) == UnicodeCategory.OtherNumber));
         return hasUnit || unit.Length == 0 ? number : $"{number} {unit}";
     }

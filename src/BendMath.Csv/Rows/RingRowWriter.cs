@@ -9,7 +9,7 @@ namespace BendMath.Csv.Rows;
 internal static class RingRowWriter
 {
     /// <summary>Whether a spreadsheet might take a cell that begins so for a formula, or the apostrophe that guards it is one of the text's own.</summary>
-    public static bool IsRisky(char first) => first is '=' or '+' or '-' or '@' or '\'';
+    public static bool IsRisky(char first) => first is '=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠' or '\'';
 
     public static string Write(IReadOnlyList<MeasuredRing> rings, CsvStyle style)
     {
@@ -35,7 +35,15 @@ internal static class RingRowWriter
             csv.NextRecord();
             foreach (RingColumn column in columns)
             {
-                csv.WriteField(row.TryGetValue(column.Path, out string? value) ? Cell(column, value, style) : string.Empty);
+                string cell = row.TryGetValue(column.Path, out string? value) ? Cell(column, value, style) : string.Empty;
+                if (column.IsText && cell.IndexOfAny([',', ';']) >= 0)
+                {
+                    csv.WriteField(cell, shouldQuote: true);
+                }
+                else
+                {
+                    csv.WriteField(cell);
+                }
             }
         }
 
@@ -75,7 +83,7 @@ internal static class RingRowWriter
 
                 break;
             default:
-                cells[path.TrimEnd('.')] = part.GetString()!;
+                cells[path.TrimEnd('.')] = part.ValueKind == JsonValueKind.Number ? part.GetRawText() : part.GetString()!;
                 break;
         }
     }

@@ -50,15 +50,13 @@ internal static class BenderReader
         };
     }
 
-    /// <summary>The sound dies, and the names of all of them: a ring bent on a faulty die names no unknown one.</summary>
-    public static (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) Dies(JobObject job, FaultList faults)
+    public static DieShelf Dies(JobObject job, FaultList faults)
     {
         JsonPart? list = job.Require("dies", DiesExample);
-        List<Die> dies = [];
-        List<string> names = [];
+        DieShelf dies = new();
         foreach ((JsonPart part, string place) in job.Items(list, "dies"))
         {
-            if (JobObject.Of(part, place, "A die", faults) is { } die && DieReader.Read(die, names) is { } read)
+            if (JobObject.Of(part, place, "A die", faults) is { } die && DieReader.Read(die, dies) is { } read)
             {
                 dies.Add(read);
             }
@@ -69,10 +67,10 @@ internal static class BenderReader
             job.Fault("dies", "\"dies\" must hold at least one die.");
         }
 
-        return (dies, names);
+        return dies;
     }
 
-    public static IReadOnlyList<MeasuredRing> Measured(JobObject job, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, BendAnalysis? ofJob, FaultList faults)
+    public static IReadOnlyList<MeasuredRing> Measured(JobObject job, DieShelf dies, BendAnalysis? ofJob, FaultList faults)
     {
         List<MeasuredRing> rings = [];
         foreach ((JsonPart part, string place) in job.Items(job.Find("measured rings"), "measured rings"))

@@ -7,18 +7,17 @@ internal static class DieReader
 {
     private static readonly string[] Faces = ["inside of the bar", "outside of the bar"];
 
-    public static Die? Read(JobObject die, List<string> names)
+    public static Die? Read(JobObject die, DieShelf others)
     {
         string? name = die.Text("name", "\"A\"");
         Length? radius = die.Length("stamped radius", "250 mm");
         StampedFace? face = Face(die);
-        bool again = name is not null && names.Contains(name);
+        bool again = name is not null && !others.Reserve(name);
         if (again)
         {
-            die.Fault("name", $"\"name\" must differ from die to die, but \"{name}\" is given before.");
+            die.Fault("name", $"\"name\" must differ from die to die, but \"{Quoted.Short(name!)}\" is given before.");
         }
 
-        names.AddRange(name is null ? [] : [name]);
         Length? length = die.OptionalLength("face length", "150 mm");
         Length? nose = die.OptionalLength("nose radius", "20 mm", zero: true);
         DieMate? mate = Mate(die);

@@ -64,7 +64,7 @@ internal static class JobFileReader
 
         ArcExtent? arc = Arc(job);
         FormingModel? model = BenderReader.Forming(job);
-        (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies = BenderReader.Dies(job, faults);
+        DieShelf dies = BenderReader.Dies(job, faults);
         BlankEnds? ends = Ends(job);
         JointPreparation? joint = Closing(job);
         Length? error = job.OptionalLength("measuring error", "1 mm");

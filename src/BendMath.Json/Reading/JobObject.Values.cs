@@ -67,7 +67,7 @@ internal sealed partial class JobObject
 
     public double? OptionalMultiple(string name, string example) => QuantityOf(Find(name), name, UnitText.Multiples, example);
 
-    /// <summary>A plain number in quotes, greater than zero or zero.</summary>
+    /// <summary>A plain number, without quotes.</summary>
     public double? OptionalNumber(string name, string example)
     {
         if (Find(name) is not { } part)
@@ -75,12 +75,12 @@ internal sealed partial class JobObject
             return null;
         }
 
-        if (part.Kind == JsonKind.Text && double.TryParse(part.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double value) && value - value == 0)
+        if (part.Kind == JsonKind.Number && double.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value - value == 0)
         {
             return value;
         }
 
-        Fault(name, $"\"{name}\" must be a plain number in quotes, with a decimal point where needed, as \"{example}\", but is {part.Described}.");
+        Fault(name, $"\"{name}\" must be a plain number without quotes, as {example}, but is {part.Described}.");
         return null;
     }
 

@@ -3,6 +3,8 @@ namespace BendMath.Json.Reading;
 /// <summary>An object of a job file. It remembers the words it was asked for, so that <see cref="Close"/> can report every other one.</summary>
 internal sealed partial class JobObject
 {
+    private const int MostLines = 12;
+
     private readonly JsonPart _part;
 
     private readonly FaultList _faults;
@@ -20,8 +22,8 @@ internal sealed partial class JobObject
         _faults = faults;
         foreach (var twice in part.Members.GroupBy(member => member.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
-            string lines = string.Join(", ", twice.Select(member => FormattableString.Invariant($"{member.Line}")));
-            faults.Add(PlaceOf(Words.Short(twice.Key)), twice.Last().Line, FormattableString.Invariant($"\"{Words.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
+            string lines = string.Join(", ", twice.Take(MostLines).Select(member => FormattableString.Invariant($"{member.Line}"))) + (twice.Count() > MostLines ? " …" : string.Empty);
+            faults.Add(PlaceOf(Quoted.Short(twice.Key)), twice.Last().Line, FormattableString.Invariant($"\"{Quoted.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
         }
 
         _mark = faults.Count;
@@ -105,11 +107,10 @@ internal sealed partial class JobObject
         {
             return make();
         }
-        catch (ArgumentException refused)
+        catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } fault)
         {
-            string parameter = refused.ParamName ?? string.Empty;
-            string? word = words.Where(pair => pair.Parameter == parameter).Select(pair => pair.Word).FirstOrDefault() ?? (Has(parameter) ? parameter : null);
-            Fault(word, Sentence(refused, parameter, word));
+            string? word = words.Where(pair => pair.Parameter == fault.Argument).Select(pair => pair.Word).FirstOrDefault() ?? (Has(fault.Argument) ? fault.Argument : null);
+            Fault(word, word is null ? fault.ToString() : fault.About($"\"{word}\""));
             return null;
         }
     }
@@ -119,16 +120,7 @@ internal sealed partial class JobObject
     {
         foreach ((string name, int line, _) in _part.Members.Where(member => !_words.Contains(member.Name)))
         {
-            _faults.Add(PlaceOf(Words.Short(name)), line, $"\"{Words.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
+            _faults.Add(PlaceOf(Quoted.Short(name)), line, $"\"{Quoted.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
         }
-    }
-
-    private static string Sentence(ArgumentException refused, string parameter, string? word)
-    {
-        int newLine = refused.Message.IndexOfAny(['\r', '\n']);
-        string message = newLine < 0 ? refused.Message : refused.Message.Substring(0, newLine);
-        string suffix = $" (Parameter '{parameter}')";
-        message = message.EndsWith(suffix, StringComparison.Ordinal) ? message.Substring(0, message.Length - suffix.Length) : message;
-        return word is not null && message.StartsWith(parameter + " ", StringComparison.Ordinal) ? $"\"{word}\"{message.Substring(parameter.Length)}" : message;
     }
 }

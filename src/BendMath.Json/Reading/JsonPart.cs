@@ -29,8 +29,8 @@ internal sealed class JsonPart(JsonKind kind, int line, string text)
     {
         JsonKind.Object => "an object",
         JsonKind.List => "a list",
-        JsonKind.Text => $"\"{Words.Short(Text)}\"",
-        JsonKind.Number => $"the number {Words.Short(Text)} without quotes",
+        JsonKind.Text => $"\"{Quoted.Short(Text)}\"",
+        JsonKind.Number => $"the number {Quoted.Short(Text)} without quotes",
         _ => Text,
     };
 }

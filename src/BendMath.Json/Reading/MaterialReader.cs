@@ -71,7 +71,7 @@ internal static class MaterialReader
 
     private static double? Required(JobObject material, string name, string example)
     {
-        material.Require(name, $"\"{name}\": \"{example}\"");
+        material.Require(name, $"\"{name}\": {example}");
         return material.OptionalNumber(name, example);
     }
 }

@@ -13,7 +13,7 @@ internal static class MeasuredRingFileReader
         }
 
         file.OptionalText("note", "\"a note\"");
-        (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies = BenderReader.Dies(file, faults);
+        DieShelf dies = BenderReader.Dies(file, faults);
         bool hasStock = file.Has("stock") || file.Has("orientation");
         bool hasMaterial = file.Has("material");
         OrientedSection? section = hasStock ? StockReader.Read(file) : null;

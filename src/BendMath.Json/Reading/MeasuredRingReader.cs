@@ -6,18 +6,18 @@ namespace BendMath.Json.Reading;
 internal static class MeasuredRingReader
 {
     /// <param name="ring">The object.</param>
-    /// <param name="dies">The sound dies, and the names of all of them.</param>
+    /// <param name="dies">The dies of the file.</param>
     /// <param name="section">The bar where the ring names none, or null.</param>
     /// <param name="material">The material where the ring names none, or null.</param>
     /// <param name="mayOmit">Whether bar and material may be left out, because they stand above or are a fault already.</param>
-    public static MeasuredRing? Read(JobObject ring, (IReadOnlyList<Die> Sound, IReadOnlyList<string> Names) dies, OrientedSection? section, BarMaterial? material, (bool Stock, bool Material) mayOmit)
+    public static MeasuredRing? Read(JobObject ring, DieShelf dies, OrientedSection? section, BarMaterial? material, (bool Stock, bool Material) mayOmit)
     {
         string? name = ring.Text("die", "\"A\"");
-        Die? die = dies.Sound.FirstOrDefault(known => known.Name == name);
-        if (name is not null && !dies.Names.Contains(name))
+        Die? die = dies.Find(name);
+        if (name is not null && !dies.Knows(name))
         {
-            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Words.Listed(dies.Names, "and")}";
-            ring.Fault("die", $"\"die\" must name one of the dies of the file ({known}), but is \"{name}\".");
+            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Words.Names(dies.Names)}";
+            ring.Fault("die", $"\"die\" must name one of the dies of the file ({known}), but is \"{Quoted.Short(name)}\".");
         }
 
         RingReading? reading = ReadingReader.Read(ring);

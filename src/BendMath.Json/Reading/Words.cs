@@ -3,14 +3,17 @@ namespace BendMath.Json.Reading;
 /// <summary>Lists of allowed words in a sentence.</summary>
 internal static class Words
 {
-    private const int Longest = 40;
-
-    /// <summary>Text of a file as it may stand in a sentence: on one line, and not longer than a person reads.</summary>
-    public static string Short(string text) =>
-        string.Concat(text.Take(Longest).Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : $"{c}")) + (text.Length > Longest ? "…" : string.Empty);
+    private const int MostNames = 12;
 
     /// <summary>A number with its noun, one in the singular.</summary>
     public static string Counted(int count, string noun) => FormattableString.Invariant($"{count} {noun}{(count == 1 ? string.Empty : "s")}");
+
+    /// <summary>Names a file gives: the first of them, and how many more there are.</summary>
+    public static string Names(IReadOnlyList<string> names)
+    {
+        string[] shown = [.. names.Take(MostNames).Select(Quoted.Short)];
+        return names.Count <= MostNames ? Listed(shown, "and") : FormattableString.Invariant($"{string.Join(", ", shown.Select(name => $"\"{name}\""))} and {names.Count - MostNames} more");
+    }
 
     public static string Listed(IReadOnlyList<string> words, string last)
     {

@@ -37,17 +37,18 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
     private static List<Die> Dies(IReadOnlyList<MeasuredRing> rings)
     {
         List<Die> dies = [];
+        Dictionary<string, Die> named = new(StringComparer.Ordinal);
         foreach (MeasuredRing ring in rings)
         {
             Die die = (ring ?? throw new ArgumentNullException(nameof(rings))).Die;
-            Die? known = dies.Find(one => one.Name == die.Name);
-            if (known is null)
+            if (!named.TryGetValue(die.Name, out Die? known))
             {
+                named.Add(die.Name, die);
                 dies.Add(die);
             }
             else if (known != die)
             {
-                throw new ArgumentException($"rings must be of dies with different names, but \"{die.Name}\" is {known} and {die}.", nameof(rings));
+                throw new ArgumentException($"rings must be of dies with different names, but \"{Quoted.Short(die.Name)}\" is {known} and {die}.", nameof(rings));
             }
         }
 
@@ -56,7 +57,7 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
     private static string Line(string text, string what) => text.Trim().Length == text.Length && !text.Any(char.IsControl)
         ? text
-        : throw Refused($"rings must have names of one line without blanks at its ends, but the name of {what} is \"{Words.Short(text)}\".");
+        : throw Refused($"rings must have names of one line without blanks at its ends, but the name of {what} is \"{Quoted.Short(text)}\".");
 
     private static ArgumentException Refused(string rule, IReadOnlyList<MeasuredRing>? rings = null) => new(rule, nameof(rings));
 
@@ -146,11 +147,11 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
                 break;
             case RambergOsgood curve:
                 Megapascals("proof stress", curve.YieldStress);
-                json.WriteString("exponent", ExactText.Shifted(curve.Exponent, 0));
+                json.WriteNumber("exponent", curve.Exponent);
                 break;
             case PowerHardening power when power.FittedStrengthCoefficient.Pascals.Equals(power.StrengthCoefficient.Pascals):
                 Megapascals("strength coefficient", power.StrengthCoefficient);
-                json.WriteString("hardening exponent", ExactText.Shifted(power.HardeningExponent, 0));
+                json.WriteNumber("hardening exponent", power.HardeningExponent);
                 break;
             default:
                 throw Refused($"rings must be of materials whose law a file has words for, but one is of {material}.");
@@ -177,7 +178,7 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
         if (material.PoissonsRatio is { } ratio)
         {
-            json.WriteString("Poisson's ratio", ExactText.Shifted(ratio, 0));
+            json.WriteNumber("Poisson's ratio", ratio);
         }
 
         json.WriteEndObject();

@@ -88,7 +88,7 @@ public sealed class BendAnalysis
     {
         Guard.NotNull(section, nameof(section));
         return Guard.Defined(stressState, nameof(stressState)) == StressState.PlaneStrain && Guard.NotNull(material, nameof(material)).PoissonsRatio is null
-            ? throw new ArgumentException("material must state Poisson's ratio for bending in plane strain.", nameof(material))
+            ? throw Guard.Refused(nameof(material), "must state Poisson's ratio for bending in plane strain")
             : new(section, Guard.NotNull(material, nameof(material)), stressState);
     }
 

@@ -117,7 +117,7 @@ public sealed class BendSweep
     {
         if (places.Length < wanted)
         {
-            throw new ArgumentException($"{name} must have a place for each of the {wanted} radii, but has {places.Length}.", name);
+            throw Guard.Refused(name, $"must have a place for each of the {wanted} radii", $"has {places.Length}");
         }
     }
 

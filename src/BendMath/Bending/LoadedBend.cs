@@ -47,7 +47,9 @@ public sealed class LoadedBend
     /// </remarks>
     public Torque BendingMoment => Torque.FromNewtonMeters(Moment);
 
-    /// <summary>Moment M_r about the radial axis that keeps an unsymmetric section flat; zero for a section symmetric about the plane of the ring.</summary>
+    /// <summary>
+    /// Moment M_r about the radial axis that keeps an unsymmetric section flat, positive where it puts the fibers of large z in tension; zero for a section symmetric about the plane of the ring.
+    /// </summary>
     /// <remarks>
     /// Equation: M_r = ∫σ·(z − z̄) dA.
     /// Range: any radius; the hold-down must also supply the couple κ·M_r per unit length.
@@ -55,7 +57,12 @@ public sealed class LoadedBend
     /// </remarks>
     public Torque HoldDownMoment => Torque.FromNewtonMeters(HoldDown);
 
-    /// <summary>Couple per unit length κ·M_r the hold-down supplies along the bent part, as a force: newton-metres per metre.</summary>
+    /// <summary>Couple per unit length the hold-down supplies along the bent part, signed as its moment: newton-metres per metre of bar.</summary>
+    /// <remarks>
+    /// Equation: m = κ·M_r.
+    /// Range: any held-flat bend; zero for a section symmetric about the plane of the ring.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
     public Force HoldDownCouplePerLength => Force.FromNewtons(_state.Curvature * HoldDown);
 
     /// <summary>Whether the bar is held flat: no curvature out of the plane of the ring.</summary>

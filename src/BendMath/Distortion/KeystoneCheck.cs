@@ -36,8 +36,7 @@ public static class KeystoneCheck
     {
         double t = Guard.Positive(thickness, nameof(thickness));
         double e = Guard.Finite(strain, nameof(strain));
-        return e > -1 + 1e-9 ? Length.FromMeters(t / Math.Sqrt(1 + e)) : throw new ArgumentOutOfRangeException(
-            nameof(strain), string.Format(CultureInfo.InvariantCulture, "strain must be greater than -100 %, but is {0:0.###} %.", 100 * e));
+        return e > -1 + 1e-9 ? Length.FromMeters(t / Math.Sqrt(1 + e)) : throw Guard.Fault(nameof(strain), strain, "must be greater than -100 %");
     }
 
     internal static Judgment Judge(LoadedBend loaded)

@@ -9,7 +9,7 @@ namespace BendMath;
 /// </summary>
 /// <remarks>
 /// Equation: ρ = b/R_i; low for ρ ≤ low bound, medium for ρ ≤ high bound, else high.
-/// Range: cold bending of mild steel on a hand bender; a 3/4 in leg at 5 in radius, 0.15, is pretty safe; the upper bound 0.25 is a setting, not a finding.
+/// Range: cold bending of mild steel on a hand bender; 0.15 is a 3/4 in leg at an inside radius of 5 in, which usually bends clean; the upper bound 0.25 is a setting, not a finding.
 /// Source: <see cref="Sources.CommonPractice"/>
 /// </remarks>
 public sealed record LegToRadiusCheck

@@ -76,8 +76,17 @@ internal static partial class Guard
     /// <summary>A length given in metres, printed in millimetres.</summary>
     public static string MillimetersText(double meters) => Millimeter.Text(meters);
 
-    private static ArgumentOutOfRangeException Fault(string name, string rule, string value)
-        => new(name, $"{name} {rule}, but is {value}.");
+    /// <summary>The exception for an argument that is a text, a list or an object: "rings must differ in radius, but do not."</summary>
+    /// <param name="name">The argument.</param>
+    /// <param name="rule">The rest of a sentence that begins with the argument, without the full stop.</param>
+    /// <param name="found">What was found, as the rest of "but …"; null where the rule says it all.</param>
+    public static ArgumentException Refused(string name, string rule, string? found = null) => ArgumentFault.Refused(name, rule, found);
+
+    /// <summary>The exception for an argument outside its range, where what was found takes other words than "is" and the value.</summary>
+    /// <inheritdoc cref="Refused(string, string, string?)"/>
+    public static ArgumentOutOfRangeException OutOfRange(string name, string rule, string? found = null) => ArgumentFault.OutOfRange(name, rule, found);
+
+    private static ArgumentOutOfRangeException Fault(string name, string rule, string value) => OutOfRange(name, rule, "is " + value);
 
     /// <summary>The unit a message speaks in.</summary>
     private sealed class ReaderUnit(string symbol, double si, double least, double most, string space = " ")

@@ -81,12 +81,12 @@ internal static partial class Guard
         }
         catch (ArgumentException)
         {
-            throw new ArgumentOutOfRangeException(name, FormattableString.Invariant($"{name} must be finite when converted to SI units, but is {(double)value.Value:G12} {value.Unit}."));
+            throw OutOfRange(name, "must be finite when converted to SI units", FormattableString.Invariant($"is {(double)value.Value:G12} {value.Unit}"));
         }
     }
 
     private static ArgumentOutOfRangeException UnknownUnit(string name, string enumeration, int unit)
-        => new(name, FormattableString.Invariant($"{name} must have a unit defined in {enumeration}, but its unit is {unit}."));
+        => OutOfRange(name, $"must have a unit defined in {enumeration}", FormattableString.Invariant($"its unit is {unit}"));
 
     /// <summary>Which unit numbers exist, from UnitsNet's own lists; the numbers have gaps, and a later UnitsNet may add to them.</summary>
     private static class DefinedUnits

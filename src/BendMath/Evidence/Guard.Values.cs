@@ -24,11 +24,11 @@ internal static partial class Guard
         where TEnum : struct, Enum =>
         Array.IndexOf(DefinedValues<TEnum>.All, value) >= 0
             ? value
-            : throw new ArgumentOutOfRangeException(name, $"{name} must be a defined {typeof(TEnum).Name}, but is {value:D}.");
+            : throw OutOfRange(name, $"must be a defined {typeof(TEnum).Name}", $"is {value:D}");
 
     /// <summary>The text itself, or an exception by name when it is null, empty or blank.</summary>
     public static string NotEmpty(string? value, string name) => string.IsNullOrWhiteSpace(NotNull(value, name))
-        ? throw new ArgumentException($"{name} must not be empty.", name)
+        ? throw Refused(name, "must not be empty")
         : value!;
 
     /// <summary>A copy of the list, or an exception by name when the list or an item is null or there are too few items.</summary>
@@ -37,9 +37,9 @@ internal static partial class Guard
     {
         T[] copy = [.. NotNull(items, name)];
         return copy.Length < atLeast
-            ? throw new ArgumentException(string.Format(CultureInfo.InvariantCulture, "{0} must hold at least {1}, but holds {2}.", name, atLeast, copy.Length), name)
+            ? throw Refused(name, FormattableString.Invariant($"must hold at least {atLeast}"), FormattableString.Invariant($"holds {copy.Length}"))
             : Array.IndexOf(copy, null) is >= 0 and int place
-            ? throw new ArgumentException(string.Format(CultureInfo.InvariantCulture, "{0} must not hold null, but does at place {1}.", name, place + 1), name)
+            ? throw Refused(name, "must not hold null", FormattableString.Invariant($"does at place {place + 1}"))
             : copy;
     }
 

@@ -6,7 +6,6 @@ namespace BendMath;
 internal sealed class LengthReader
 {
     public const int LongestText = 100;
-    private const int LongestQuote = 40;
     private const string HowToWrite = "write for example \"30 mm\" or \"1 1/4 in\"";
     private const string Negative = "has a minus sign, but a length here is never negative";
     private readonly List<LengthToken> _tokens = [];
@@ -30,7 +29,7 @@ internal sealed class LengthReader
         var fault = text!.Length > LongestText
             ? FormattableString.Invariant($"is longer than {LongestText} characters")
             : new LengthReader().ReadAll(text, out meters);
-        return fault is null ? null : $"\"{Quoted(text)}\" {fault}.";
+        return fault is null ? null : $"\"{Quoted.Short(text!.Trim())}\" {fault}.";
     }
 
     /// <summary>
@@ -56,14 +55,6 @@ internal sealed class LengthReader
 
         number = new(value, unit, reader._tokens.Exists(token => token.Kind is LengthTokenKind.FractionBar or LengthTokenKind.VulgarFraction));
         return reader.Current.Kind == LengthTokenKind.End ? null : $"goes on with {reader.Current.Text} after {reader._tokens[reader._at - 1].Text}";
-    }
-
-    /// <summary>The start of a text as a message may show it.</summary>
-    public static string Quoted(string text)
-    {
-        var trimmed = text.Trim();
-        var visible = string.Concat(trimmed.Take(LongestQuote).Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '\uFFFD' : c));
-        return trimmed.Length > LongestQuote ? visible + "…" : visible;
     }
 
     private string? ReadAll(string text, out double meters)

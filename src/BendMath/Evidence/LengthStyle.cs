@@ -16,7 +16,7 @@ public sealed record LengthStyle
     {
         if (rounding is not (LengthRounding.Nearest or LengthRounding.Down or LengthRounding.Up))
         {
-            throw new ArgumentOutOfRangeException(nameof(rounding), FormattableString.Invariant($"{nameof(rounding)} must be Nearest, Down or Up, but is {(int)rounding}."));
+            throw Guard.OutOfRange(nameof(rounding), "must be Nearest, Down or Up", $"is {(int)rounding}");
         }
 
         _notation = notation;
@@ -81,12 +81,7 @@ public sealed record LengthStyle
     /// <summary>The length that is printed: a whole number of steps.</summary>
     /// <param name="length">The length, of either sign; rounding up is away from zero, as in print.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is not finite, or has more steps than a double can count.</exception>
-    public Length Round(Length length)
-    {
-        double meters = Guard.Finite(length, nameof(length));
-        double steps = (double)WholeSteps(ExactSteps(meters, nameof(length)));
-        return Length.FromMeters(Math.Sign(meters) * (steps * StepNumerator / StepDenominator));
-    }
+    public Length Round(Length length) => Length.FromMeters(Round(Guard.Finite(length, nameof(length))));
 
     /// <summary>Unit, step and rounding in words, such as <c>inches to 1/16, rounded up</c>.</summary>
     public override string ToString()
@@ -105,6 +100,13 @@ public sealed record LengthStyle
             _ => "rounded to the nearest",
         };
         return $"{unit}, {direction}";
+    }
+
+    /// <summary>The same in meters, for a sum of lengths, which may exceed what one length may be.</summary>
+    internal double Round(double meters)
+    {
+        double steps = (double)WholeSteps(ExactSteps(meters, "length"));
+        return Math.Sign(meters) * (steps * StepNumerator / StepDenominator);
     }
 
     internal string Print(double meters)

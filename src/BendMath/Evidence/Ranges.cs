@@ -55,11 +55,20 @@ public sealed record LengthRange
         }
     }
 
+    private LengthRange(double low, double high)
+    {
+        _low = low;
+        _high = high;
+    }
+
     /// <summary>Lower end.</summary>
     public Length Low => Length.FromMeters(_low);
 
     /// <summary>Upper end.</summary>
     public Length High => Length.FromMeters(_high);
+
+    /// <summary>Both ends twice as far out: diameters from radii, which may exceed what one length may be.</summary>
+    internal LengthRange Twice => new(2 * _low, 2 * _high);
 
     /// <summary>Both ends in millimetres.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} to {1:0.###} mm", _low * 1e3, _high * 1e3);

@@ -19,7 +19,7 @@ public sealed record WorkingTerm
         Symbol = Guard.NotEmpty(symbol, nameof(symbol));
         if (!char.IsLetter(symbol[0]) || !symbol.All(Working.IsPartOfSymbol))
         {
-            throw new ArgumentException($"symbol must be a letter, then letters, digits and underscores, but is \"{symbol}\".", nameof(symbol));
+            throw Guard.Refused(nameof(symbol), "must be a letter, then letters, digits and underscores", $"is \"{Quoted.Short(symbol)}\"");
         }
 
         Meaning = Guard.NotEmpty(meaning, nameof(meaning));

@@ -28,12 +28,12 @@ public sealed class BendEffort
     /// <summary>Bending moment in the plane of the ring.</summary>
     public Torque BendingMoment => Formed.Loaded.BendingMoment;
 
-    /// <summary>Moment about the radial axis that keeps the section flat, as a magnitude; zero for a bar that bends in its own plane.</summary>
+    /// <summary>Moment M_r about the radial axis that keeps the section flat, signed as <see cref="LoadedBend.HoldDownMoment"/> is; zero for a bar that bends in its own plane.</summary>
     public Torque HoldDownMoment => Torque.FromNewtonMeters(HoldDown);
 
-    /// <summary>Couple the hold-down must supply along the bent part, as a magnitude: newton-metres per metre of bar.</summary>
+    /// <summary>Couple the hold-down must supply along the bent part, signed as its moment: newton-metres per metre of bar.</summary>
     /// <remarks>
-    /// Equation: m = κ·|M_r|.
+    /// Equation: m = κ·M_r.
     /// Range: any held-flat bend; zero for a section symmetric about the plane of the ring.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
@@ -120,7 +120,7 @@ public sealed class BendEffort
         ? Drive.Advantage is { } gain ? contact.NoseForce.Newtons / gain : null
         : Drive.Lever is { } lever ? Formed.Loaded.Moment / (lever * Gain) : null;
 
-    private double HoldDown => Math.Abs(Formed.Loaded.HoldDown) is var moment && moment > Rounding * Formed.Loaded.Moment ? moment : 0;
+    private double HoldDown => Formed.Loaded.HoldDown is var moment && Math.Abs(moment) > Rounding * Formed.Loaded.Moment ? moment : 0;
 
     /// <summary>The effort of a formed bar.</summary>
     /// <param name="formed">The formed bar.</param>

@@ -34,7 +34,7 @@ public sealed class BumpBending : FormingModel
         Setup = Guard.NotNull(setup, nameof(setup));
         if (setup.Stiffness is not null)
         {
-            throw new ArgumentException($"setup must be of a bender taken as rigid, because the give of single bumps is not reckoned with, but is \"{setup}\".", nameof(setup));
+            throw Guard.Refused(nameof(setup), "must be of a bender taken as rigid, because the give of single bumps is not reckoned with", $"is \"{setup}\"");
         }
 
         _feed = Guard.Positive(feed, nameof(feed));

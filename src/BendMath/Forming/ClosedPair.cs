@@ -121,11 +121,11 @@ public sealed class ClosedPair
     {
         if (Guard.NotNull(die, nameof(die)).Mate is null)
         {
-            throw new ArgumentException($"die must have a mate, but {die} has none.", nameof(die));
+            throw Guard.Refused(nameof(die), "must have a mate", $"{die} has none");
         }
 
         return Try(die, Guard.NotNull(section, nameof(section)), out string? refusal)
-            ?? throw new ArgumentOutOfRangeException(nameof(section), $"section must suit the pair, but is {section}: {refusal}.");
+            ?? throw Guard.OutOfRange(nameof(section), "must suit the pair", $"is {section}: {refusal}");
     }
 
     /// <summary>Where it touches and the circle through the contacts.</summary>

@@ -66,7 +66,7 @@ public sealed record Die
         double inside = InsideFace(Guard.NotNull(section, nameof(section)), Face);
         return inside > 0
             ? Length.FromMeters(inside)
-            : throw new ArgumentOutOfRangeException(nameof(section), $"section must leave an inside radius on die {this}, but its {Face} lies {Guard.Text(Face.OffsetFor(section))} outside the inside face.");
+            : throw Guard.OutOfRange(nameof(section), $"must leave an inside radius on die {this}", $"its {Face} lies {Guard.Text(Face.OffsetFor(section))} outside the inside face");
     }
 
     /// <summary>

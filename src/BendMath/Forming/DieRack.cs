@@ -16,13 +16,13 @@ public sealed class DieRack : IReadOnlyList<Die>
         _dies = [.. Guard.NotNull(dies, nameof(dies)).Select(die => Guard.NotNull(die, nameof(dies))).OrderBy(die => die.Stamp)];
         if (_dies.Length == 0)
         {
-            throw new ArgumentException("dies must hold at least one die.", nameof(dies));
+            throw Guard.Refused(nameof(dies), "must hold at least one die");
         }
 
         IGrouping<string, Die>? twice = _dies.GroupBy(die => die.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1);
         if (twice is not null)
         {
-            throw new ArgumentException($"dies must have different names, but \"{twice.Key}\" occurs {twice.Count()} times.", nameof(dies));
+            throw Guard.Refused(nameof(dies), "must have different names", $"\"{twice.Key}\" occurs {twice.Count()} times");
         }
     }
 
@@ -34,7 +34,7 @@ public sealed class DieRack : IReadOnlyList<Die>
     /// <exception cref="ArgumentOutOfRangeException">There is no such place.</exception>
     public Die this[int index] => index >= 0 && index < _dies.Length
         ? _dies[index]
-        : throw new ArgumentOutOfRangeException(nameof(index), $"index must be from 0 to {_dies.Length - 1}, but is {index}.");
+        : throw Guard.OutOfRange(nameof(index), $"must be from 0 to {_dies.Length - 1}", $"is {index}");
 
     /// <summary>The die of a name, or null.</summary>
     /// <param name="name">The name as the shop calls it.</param>

@@ -40,7 +40,7 @@ public abstract class FormingModel
     public FormedBend Form(BendAnalysis analysis, Die die)
     {
         FormingTrial trial = Try(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
-        return trial.Formed ?? throw new ArgumentOutOfRangeException(nameof(die), $"die {die} does not suit {analysis.Section}: {trial.Refusal}.");
+        return trial.Formed ?? throw Guard.OutOfRange(nameof(die), $"must suit {analysis.Section}", $"{die} does not: {trial.Refusal}");
     }
 
     /// <summary>The bar as the die leaves it, or why the model cannot form it there.</summary>

@@ -53,7 +53,7 @@ public sealed class IncrementalThreePointBending : FormingModel
     /// <inheritdoc/>
     public override string Assumption => string.Format(
         CultureInfo.InvariantCulture,
-        "The bar is pinched forward bit by bit between a nose and two supports ({0}); each pinch closes {1} the circle through the contacts has the die's inside-face radius.",
+        "The bar is moved on in small steps and pinched at each between a nose and two supports ({0}); each pinch closes {1} the circle through the contacts has the die's inside-face radius.",
         Setup,
         _share == 1 ? "until" : string.Format(CultureInfo.InvariantCulture, "{0:0.#} % of the stroke at which", 100 * _share));
 

@@ -48,7 +48,7 @@ public sealed class MeasuredRing
         Marked = marked;
         Note = note is null || (note.Length > 0 && note.Trim().Length == note.Length && !note.Any(char.IsControl))
             ? note
-            : throw new ArgumentException("note must be one line of printable characters without blanks at its ends.", nameof(note));
+            : throw Guard.Refused(nameof(note), "must be one line of printable characters without blanks at its ends");
     }
 
     /// <summary>The die it was bent on.</summary>

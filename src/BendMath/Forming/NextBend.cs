@@ -72,7 +72,7 @@ public sealed class NextBend
         double face = ring.Die.InsideFace(analysis.Section, ring.Die.Face);
         return face > 0
             ? new(ring, wanted, needed, ring.Die.Stamp - face + face * needed.State.InsideRadius / ring.Loaded.State.InsideRadius)
-            : throw new ArgumentException($"ring must be of a die that leaves an inside radius, but {ring.Die} leaves {Guard.MillimetersText(face)} for {analysis.Section}.", nameof(ring));
+            : throw Guard.Refused(nameof(ring), "must be of a die that leaves an inside radius", $"{ring.Die} leaves {Guard.MillimetersText(face)} for {analysis.Section}");
     }
 
     /// <summary>Stroke for the next bar on a bender that pinches the bar, in place of another die.</summary>

@@ -27,7 +27,7 @@ public sealed class PairBending : FormingModel
 
     /// <inheritdoc/>
     public override string Assumption =>
-        "The bar is fed bit by bit between a die and its mating face, which close each time until they are solid; where the mate is wider than the die and the bar on it, three contacts decide, otherwise the face of the die.";
+        "The bar is fed in small steps between a die and its mating face, which close each time until they are solid; where the mate is wider than the die and the bar on it, three contacts decide, otherwise the face of the die.";
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {

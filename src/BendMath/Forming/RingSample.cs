@@ -82,12 +82,12 @@ public sealed class RingSample
         Guard.Defined(draw, nameof(draw));
         if (count is < 1 or > Most)
         {
-            throw new ArgumentOutOfRangeException(nameof(count), $"{nameof(count)} must be from 1 to {Most.ToString("N0", CultureInfo.InvariantCulture)}, but is {count}.");
+            throw Guard.Fault(nameof(count), count, FormattableString.Invariant($"must be from 1 to {Most:N0}"));
         }
 
         if (response.Inputs.Length == 0)
         {
-            throw new ArgumentException("scatter must name at least one input, but nothing scatters.", nameof(scatter));
+            throw Guard.Refused(nameof(scatter), "must name at least one input", "nothing scatters");
         }
 
         MersenneTwister random = new(seed, threadSafe: false);

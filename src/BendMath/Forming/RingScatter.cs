@@ -6,8 +6,6 @@ namespace BendMath;
 /// <summary>What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known. Immutable and thread-safe.</summary>
 public sealed record RingScatter
 {
-    private const double SameBar = 1e-9;
-
     private readonly double? _stroke;
 
     private readonly double? _curvature;
@@ -71,8 +69,5 @@ public sealed record RingScatter
             .. _curvature is not { } curvature ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "curvature ± {0:0.##} %", curvature * 100)],
         ];
         return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
-    }
-        return mill.Nominal.Orientations.FirstOrDefault(way => way.Orientation == section.Orientation) is { } same
-            && Math.Abs(same.Height - section.Height) <= SameBar * section.Height && Math.Abs(same.Profile.Moments.Area - area) <= SameBar * area;
     }
 }

@@ -15,9 +15,9 @@ internal static class BarCuts
     public static double Offcut(double bar, double taken) => Math.Max(0, bar - taken);
 
     /// <summary>A length as it is cut: rounded up to what a rule shows.</summary>
-    public static Length Rounded(double length, LengthStyle style, string name) => Guard.NotNull(style, name).Rounding == LengthRounding.Up
-        ? style.Round(Length.FromMeters(length))
-        : throw new ArgumentException($"{name} must round up, so that no blank is short, but is \"{style}\".", name);
+    public static double Rounded(double length, LengthStyle style, string name) => Guard.NotNull(style, name).Rounding == LengthRounding.Up
+        ? style.Round(length)
+        : throw Guard.Refused(name, "must round up, so that no blank is short", $"is \"{style}\"");
 
     public static BarYield Pieces(double piece, double kerf, Length barLength, string name)
     {

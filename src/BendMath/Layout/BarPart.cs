@@ -74,7 +74,7 @@ public sealed record BarPart
         double found = Guard.NotNull(ring, nameof(ring)).RadiusAt(height, section.Profile.Moments.CentroidZ) - ring.Outside;
         return Math.Abs(found) <= 1e-9 * height
             ? new(ring, section, Guard.NotNull(arc, nameof(arc)), Guard.Defined(side, nameof(side)))
-            : throw new ArgumentException($"ring must be one of {section}, but a bar of that depth would differ from it by {Guard.MillimetersText(Math.Abs(found))} in outside radius.", nameof(ring));
+            : throw Guard.Refused(nameof(ring), $"must be one of {section}", $"a bar of that depth would differ from it by {Guard.MillimetersText(Math.Abs(found))} in outside radius");
     }
 
     /// <summary>What it is, in millimeters and degrees.</summary>

@@ -88,25 +88,23 @@ public sealed class BentBar
 
         if (bends.Length == 0)
         {
-            throw new ArgumentException("parts must hold at least one bend, but holds none.", nameof(parts));
+            throw Guard.Refused(nameof(parts), "must hold at least one bend", "holds none");
         }
 
         if (list.Sum(part => part.Developed) is > Guard.MostMeters and var length)
         {
-            throw new ArgumentOutOfRangeException(nameof(parts), $"parts must be at most {Guard.MillimetersText(Guard.MostMeters)} long together, but are {Guard.MillimetersText(length)}.");
+            throw Guard.OutOfRange(nameof(parts), $"must be at most {Guard.MillimetersText(Guard.MostMeters)} long together", $"are {Guard.MillimetersText(length)}");
         }
 
         if (Array.Find(bends, bend => !IsSameBar(bends[0], bend)) is { } other)
         {
-            throw new ArgumentException(
-                $"parts must be one bar, turned over where it bends to the other side (flange in for flange out), but {other.Section} for a {other} does not go with {bends[0].Section} for a {bends[0]}.", nameof(parts));
+            throw Guard.Refused(nameof(parts), "must be one bar, turned over where it bends to the other side (flange in for flange out)", $"{other.Section} for a {other} does not go with {bends[0].Section} for a {bends[0]}");
         }
 
         int[] steps = order is null ? [.. Enumerable.Range(1, bends.Length)] : [.. order];
         return steps.OrderBy(number => number).SequenceEqual(Enumerable.Range(1, bends.Length))
             ? new(list, Guard.NotNull(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)), grip is { } held ? Guard.NonNegative(held, nameof(grip)) : 0, steps)
-            : throw new ArgumentException(
-                string.Format(CultureInfo.InvariantCulture, "order must name each of the bends 1 to {0} once, but is {1}.", bends.Length, string.Join(", ", steps.Take(20))), nameof(order));
+            : throw Guard.Refused(nameof(order), FormattableString.Invariant($"must name each of the bends 1 to {bends.Length} once"), $"is {string.Join(", ", steps.Take(20))}");
     }
 
     /// <summary>Where a point of the straight bar comes to lie.</summary>
@@ -159,7 +157,7 @@ public sealed class BentBar
     /// <param name="style">Smallest step of the rule; it rounds up.</param>
     /// <exception cref="ArgumentNullException">The style is null.</exception>
     /// <exception cref="ArgumentException">The style does not round up: the blank would be short.</exception>
-    public Length CutLengthIn(LengthStyle style) => BarCuts.Rounded(Blank, style, nameof(style));
+    public Length CutLengthIn(LengthStyle style) => Length.FromMeters(BarCuts.Rounded(Blank, style, nameof(style)));
 
     /// <summary>How many blanks a bar gives and what is left of it.</summary>
     /// <param name="barLength">Length of the bar, greater than zero.</param>
@@ -167,7 +165,7 @@ public sealed class BentBar
     /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
     public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
-        BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)).Meters, _kerf, barLength, nameof(barLength));
+        BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
 
     /// <summary>Mass of the blank.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>

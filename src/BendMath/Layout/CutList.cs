@@ -82,11 +82,9 @@ public sealed class CutList
             double most = supplies.Where(supply => BarKind.AreSame(supply.Kind, line.Kind)).Select(supply => supply.Meters).DefaultIfEmpty(0).Max();
             if (line.Meters + saw > BarCuts.Room(most, saw))
             {
-                throw new ArgumentException(
-                    most > 0
-                        ? $"pieces must each fit a bar of their kind, but \"{line.Name}\" of {Guard.Text(line.Length)} is longer than the longest one, {Guard.MillimetersText(most)}."
-                        : $"pieces must each fit a bar of their kind, but there is no bar {(line.Kind is { } kind ? $"of {kind.Description}" : "of no kind")} for \"{line.Name}\".",
-                    nameof(pieces));
+                throw Guard.Refused(nameof(pieces), "must each fit a bar of their kind", most > 0
+                    ? $"\"{line.Name}\" of {Guard.Text(line.Length)} is longer than the longest one, {Guard.MillimetersText(most)}"
+                    : $"there is no bar {(line.Kind is { } kind ? $"of {kind.Description}" : "of no kind")} for \"{line.Name}\"");
             }
         }
 

@@ -74,7 +74,7 @@ public sealed class DevelopedLayout
     /// <param name="style">Smallest step of the rule; it rounds up.</param>
     /// <exception cref="ArgumentNullException">The style is null.</exception>
     /// <exception cref="ArgumentException">The style does not round up: the blank would be short.</exception>
-    public Length CutLengthIn(LengthStyle style) => BarCuts.Rounded(Blank, style, nameof(style));
+    public Length CutLengthIn(LengthStyle style) => Length.FromMeters(BarCuts.Rounded(Blank, style, nameof(style)));
 
     /// <summary>How many blanks a bar gives and what is left of it.</summary>
     /// <param name="barLength">Length of the bar, greater than zero.</param>
@@ -82,7 +82,7 @@ public sealed class DevelopedLayout
     /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
     public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
-        BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)).Meters, _kerf, barLength, nameof(barLength));
+        BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
 
     /// <summary>Mass of the blank.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>

@@ -93,8 +93,8 @@ public sealed class RingClosure
         double most = Guard.NotNull(layout, nameof(layout)).DevelopedLength.Meters / 10;
         Guard.Defined(cut, nameof(cut));
         double opening = Guard.NonNegative(rootOpening, nameof(rootOpening));
-        return !layout.Arc.IsFullRing ? throw new ArgumentException($"layout must be of a full ring, but is of an {layout.Arc}.", nameof(layout))
-            : layout.Kerf.Meters >= most ? throw new ArgumentException($"layout must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}, but has one of {Guard.Text(layout.Kerf)}.", nameof(layout))
+        return !layout.Arc.IsFullRing ? throw Guard.Refused(nameof(layout), "must be of a full ring", $"is of an {layout.Arc}")
+            : layout.Kerf.Meters >= most ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}", $"has one of {Guard.Text(layout.Kerf)}")
             : opening >= most ? throw Guard.Fault(nameof(rootOpening), rootOpening, $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
             : new(layout, cut, opening);
     }

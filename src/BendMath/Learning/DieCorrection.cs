@@ -99,7 +99,7 @@ public sealed class DieCorrection
             {
                 string sentence = string.Format(
                     CultureInfo.InvariantCulture,
-                    "pinching bit by bit fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
+                    "pinching in small steps fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
                     found.Millimeters,
                     100 * share,
                     setup.A * 1e3);

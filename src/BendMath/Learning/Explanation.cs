@@ -9,7 +9,7 @@ public enum ExplanationKind
     /// <summary>The bar wraps the die, and the stamp means another face than assumed.</summary>
     StampedFace,
 
-    /// <summary>The bar is pinched bit by bit, with a stroke other than the die's radius implies.</summary>
+    /// <summary>The bar is pinched in small steps, with a stroke other than the die's radius implies.</summary>
     Stroke,
 
     /// <summary>The model is right up to a ratio of curvatures.</summary>

@@ -125,12 +125,12 @@ public sealed class RingFit
         Usable[] usable = [.. rings.Select(ring => Usable.Of(ring, basis, leftOut)).OfType<Usable>()];
         if (usable.Length == 0)
         {
-            throw new ArgumentException($"rings must hold one on whose die {basis.Name} leaves a ring, but {leftOut[0]}.", nameof(rings));
+            throw Guard.Refused(nameof(rings), $"must hold one on whose die {basis.Name} leaves a ring", leftOut[0]);
         }
 
         (RingGroup group, IReadOnlyList<Usable> chosen) = RingGroups.For(usable, one => one.Ring, analysis, Few);
         return asked == FitForm.Line && FitChoice.Spread(chosen.Select(one => one.Variable)) is null
-            ? throw new ArgumentException("rings must differ in radius over depth for a line, but do not.", nameof(rings))
+            ? throw Guard.Refused(nameof(rings), "must differ in radius over depth for a line", "do not")
             : new(analysis, basis, group, chosen, leftOut.AsReadOnly(), asked);
     }
 

@@ -42,8 +42,10 @@ public sealed record BarMaterial
         double high = Guard.Positive(yieldRange.High, nameof(yieldRange));
         if (yield < low * (1 - 1e-12) || yield > high * (1 + 1e-12))
         {
-            throw new ArgumentOutOfRangeException(nameof(yieldRange), string.Format(
-                CultureInfo.InvariantCulture, "yieldRange must contain the yield stress of the law, {0:0.###} MPa, but is {1:0.###} to {2:0.###} MPa.", yield / 1e6, low / 1e6, high / 1e6));
+            throw Guard.OutOfRange(
+                nameof(yieldRange),
+                FormattableString.Invariant($"must contain the yield stress of the law, {yield / 1e6:0.###} MPa"),
+                FormattableString.Invariant($"is {low / 1e6:0.###} to {high / 1e6:0.###} MPa"));
         }
     }
 

@@ -157,7 +157,7 @@ public sealed record MeasuredCurve : StressStrainLaw
         (double Strain, double Stress)[] read = [.. Guard.NotNull(points, nameof(points)).Select((point, i) => Read(point, i, pointsAreTrue))];
         if (read.Length < 2)
         {
-            throw new ArgumentException(string.Format(CultureInfo.InvariantCulture, "points must be at least 2, but are {0}.", read.Length), nameof(points));
+            throw Guard.Refused(nameof(points), "must be at least 2", FormattableString.Invariant($"are {read.Length}"));
         }
 
         double line = modulus * read[0].Strain;

@@ -86,12 +86,12 @@ public sealed class FittedCircle
 
         if (list.Distinct().Take(3).Count() < 3)
         {
-            throw new ArgumentException("points must hold at least three that differ, but most of them coincide.", nameof(points));
+            throw Guard.Refused(nameof(points), "must hold at least three that differ", "most of them coincide");
         }
 
         return BestCircle.Through([.. list.Select(point => point.Right)], [.. list.Select(point => point.Up)]) is { } fit && fit.Radius <= Guard.MostMeters
             ? new(list, fit)
-            : throw new ArgumentException("points must show a curve, but as far as can be told they lie on a straight line.", nameof(points));
+            : throw Guard.Refused(nameof(points), "must show a curve", "as far as can be told they lie on a straight line");
     }
 
     /// <summary>The interval that holds the true radius with a confidence, or null for three points.</summary>

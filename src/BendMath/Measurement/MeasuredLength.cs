@@ -39,7 +39,7 @@ public sealed record MeasuredLength
     public LengthRange? WorstCase { get; }
 
     /// <summary>Twice the length: a diameter from a radius.</summary>
-    public MeasuredLength Twice => new(2 * _value, 2 * _error, WorstCase is { } range ? new(2 * range.Low, 2 * range.High) : null);
+    public MeasuredLength Twice => new(2 * _value, 2 * _error, WorstCase?.Twice);
 
     internal double Meters => _value;
 

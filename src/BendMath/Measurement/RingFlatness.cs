@@ -83,7 +83,7 @@ public sealed class RingFlatness
         Matrix<double> normal = design.TransposeThisAndMultiply(design) / list.Length;
         if (normal.Determinant() < 1e-3)
         {
-            throw new ArgumentException("readings must be spread around the ring, but are too close together to show its plane.", nameof(readings));
+            throw Guard.Refused(nameof(readings), "must be spread around the ring", "are too close together to show its plane");
         }
 
         double[]? leans = null;

@@ -122,7 +122,7 @@ public sealed record RingReading
     private static RingReading Across(Length chord, Length rise, ReadingKind kind)
     {
         double radius = ChordAndRise.RadiusOf(chord, rise).Meters;
-        return new(kind, To(kind == ReadingKind.ChordAgainstInside, radius, nameof(rise)), chord.Meters, rise.Meters);
+        return new(kind, To(kind == ReadingKind.ChordAgainstInside, radius, nameof(rise)), Guard.Positive(chord, nameof(chord)), Guard.Positive(rise, nameof(rise)));
     }
 
     private static BendRadius To(bool inside, double radius, string name)

@@ -43,7 +43,9 @@ internal readonly struct LevelCut
                 area += part;
                 first += moment;
                 width += piece.Sign * (piece.Z + piece.Side * s);
-                slope -= piece.Sign * piece.Side * (level - piece.CenterY) / s;
+
+                // At the very top of an arc, where rounding leaves no half chord, the slope is infinite and no use for a step.
+                slope -= s > 0 ? piece.Sign * piece.Side * (level - piece.CenterY) / s : 0;
                 straight = false;
             }
         }

@@ -34,12 +34,12 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
             yield return working;
         }
 
-        if (ring.Effort.HoldDownMoment.NewtonMeters > 0)
+        if (ring.Effort.HoldDownMoment.NewtonMeters != 0)
         {
-            WorkingTerm held = units.Of("M_h", "size of the hold-down moment", ring.Effort.HoldDownMoment);
+            WorkingTerm held = units.Of("M_r", "hold-down moment", ring.Effort.HoldDownMoment);
             WorkingTerm curvature = units.Of("κ", "loaded curvature", formed.Loaded.Curvature);
             yield return new(
-                "couple of the hold-down along the bar", "m_h", "κ·M_h", [curvature, held], units.In(ring.Effort.HoldDownCouplePerLength), $"{units.Moment} per {units.Length}", Sources.Mechanics);
+                "couple of the hold-down along the bar", "m_h", "κ·M_r", [curvature, held], units.In(ring.Effort.HoldDownCouplePerLength), $"{units.Moment} per {units.Length}", Sources.Mechanics);
         }
     }
 
@@ -56,7 +56,7 @@ internal sealed class EffortWorkings(PlannedRing ring, WorkingUnits units)
         WorkingTerm spring = units.Of("Δκ", "curvature lost on release", loaded.Curvature - inPlane);
         WorkingTerm aside = units.Of("Δκ_r", "curvature lost about the radial axis", ring.Free.Curvature * -Math.Sin(ring.Free.DishAngle.Radians));
         WorkingTerm held = units.Of("M_r", "hold-down moment", loaded.HoldDownMoment);
-        bool dished = ring.Effort.HoldDownMoment.NewtonMeters > 0;
+        bool dished = ring.Effort.HoldDownMoment.NewtonMeters != 0;
         yield return new(
             "what springs back of a unit of length",
             "u",

@@ -29,7 +29,7 @@ public sealed class PlanCuts
     /// <exception cref="ArgumentException">The group is not of this list.</exception>
     public IReadOnlyList<RingPlan> PlansOf(CutGroup group) => Guard.NotNull(group, nameof(group)) is var of && List?.Groups.Contains(of) == true
         ? [.. Plans.Where(plan => KindOf(plan).IsSame(of.Kind!))]
-        : throw new ArgumentException($"group must be of this list, but is \"{group.Name}\".", nameof(group));
+        : throw Guard.Refused(nameof(group), "must be of this list", $"is \"{group.Name}\"");
 
     /// <summary>Mass of the bars of a group of the list.</summary>
     /// <param name="group">A group of <see cref="List"/>.</param>

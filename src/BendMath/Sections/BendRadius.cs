@@ -90,12 +90,11 @@ public sealed record BendRadius
     internal double InsideOf(OrientedSection section, string name)
     {
         double inside = Radius - LevelIn(section);
-        return inside > 0
+        return inside >= Guard.LeastMeters
             ? inside
-            : throw new ArgumentOutOfRangeException(name, string.Format(
+            : throw Guard.OutOfRange(name, "must leave an inside radius", string.Format(
                 CultureInfo.InvariantCulture,
-                "{0} must leave an inside radius, but to the {1} of a bar {2:0.###} mm deep it is a radius of {3:G12} mm, a diameter of {4:G12} mm.",
-                name,
+                "to the {0} of a bar {1:0.###} mm deep it is a radius of {2:G12} mm, a diameter of {3:G12} mm",
                 Reference == RadiusReference.Centroid ? "centroid" : "outside face",
                 section.Height * 1e3,
                 Radius * 1e3,

@@ -88,13 +88,12 @@ public sealed record OutlineEdge
         double other = Edge.Line(center.Up, center.Right, back.Y1, back.Z1).Length;
         if (Math.Abs(other - radius) > LoopReader.Closeness * radius)
         {
-            throw new ArgumentException(
-                $"{nameof(end)} must be as far from the center as the start, {Guard.MillimetersText(radius)}, but is {Guard.MillimetersText(other)} from it.", nameof(end));
+            throw Guard.Refused(nameof(end), $"must be as far from the center as the start, {Guard.MillimetersText(radius)}", $"is {Guard.MillimetersText(other)} from it");
         }
 
         return edge.Sweep != 0
             ? new(edge)
-            : throw new ArgumentException($"{nameof(end)} must differ from the start, but both are at {start}; a full circle is given by center, radius and angles.", nameof(end));
+            : throw Guard.Refused(nameof(end), "must differ from the start", $"both are at {start}; a full circle is given by center, radius and angles");
     }
 
     /// <summary>Equal when ends, center, radius and sense are, to a picometer.</summary>

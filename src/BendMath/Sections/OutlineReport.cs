@@ -12,10 +12,10 @@ internal static class OutlineReport
         (Edge[][] edges, IReadOnlyList<LoopRepair> repairs, LoopFault? fault) = LoopReader.Read(drawn);
         return fault is null
             ? (edges, Array.AsReadOnly(repairs.Select(Advise).ToArray()))
-            : throw new ArgumentException(name + Text(fault), name);
+            : throw Refusal(name, fault);
     }
 
-    private static string Text(LoopFault fault)
+    private static ArgumentException Refusal(string name, LoopFault fault)
     {
         string edge = Number("edge", fault.Edge);
         string loop = Number("loop", fault.Loop);
@@ -24,12 +24,13 @@ internal static class OutlineReport
         string other = fault.Loop == fault.OtherLoop ? $"{Number("edge", fault.OtherEdge)} of {loop}" : $"{Number("edge", fault.OtherEdge)} of {Number("loop", fault.OtherLoop)}";
         return fault.Kind switch
         {
-            LoopFaultKind.ZeroLength => $" must have no edge without length, but {edge} of {loop} is {size} long at {place}.",
-            LoopFaultKind.Open => $" must be closed, but {edge} of {loop} ends at {place}, {size} from where {Number("edge", fault.OtherEdge)} begins.",
-            LoopFaultKind.CircleAmongEdges => $" must have a full circle alone in its loop, but {edge} of {loop}, from {place}, is one among others.",
-            LoopFaultKind.Contact => $" must not cross or touch, but {edge} of {loop} meets {other} at {place}.",
-            LoopFaultKind.OutsideOuter => $" must have all holes inside the largest loop, {Number("loop", fault.OtherLoop)}, but {loop} at {place} lies outside it.",
-            _ => $" must have no hole in a hole, but {loop} at {place} lies inside {Number("loop", fault.OtherLoop)}.",
+            LoopFaultKind.ZeroLength => Guard.Refused(name, "must have no edge without length", $"{edge} of {loop} is {size} long at {place}"),
+            LoopFaultKind.Open => Guard.Refused(name, "must be closed", $"{edge} of {loop} ends at {place}, {size} from where {Number("edge", fault.OtherEdge)} begins"),
+            LoopFaultKind.CircleAmongEdges => Guard.Refused(name, "must have a full circle alone in its loop", $"{edge} of {loop}, from {place}, is one among others"),
+            LoopFaultKind.Contact => Guard.Refused(name, "must not cross or touch", $"{edge} of {loop} meets {other} at {place}"),
+            LoopFaultKind.OutsideOuter => Guard.Refused(
+                name, $"must have all holes inside the largest loop, {Number("loop", fault.OtherLoop)}", $"{loop} at {place} lies outside it"),
+            _ => Guard.Refused(name, "must have no hole in a hole", $"{loop} at {place} lies inside {Number("loop", fault.OtherLoop)}"),
         };
     }
 

@@ -18,14 +18,14 @@ public sealed partial class MillTolerance
         double leg = Guard.NotNull(angle, nameof(angle)).Leg.Meters;
         DimensionTolerance thickness = AmericanThickness(angle, nameof(angle), leg, angle.Thickness.Meters, t => AtLimits(angle, leg, t));
         bool barSize = IsBarSize(leg);
-        return new(
+        return AtLimits(nameof(angle), () => new(
             "ASTM A6/A6M",
             Sources.AstmA6,
             angle,
             [AmericanLeg(StockDimension.Leg, leg, leg), thickness],
             size => AtLimits(angle, size[0], size[1]),
             barSize ? null : 0.025,
-            remark: barSize ? string.Empty : ThicknessFromMass);
+            remark: barSize ? string.Empty : ThicknessFromMass));
     }
 
     /// <summary>ASTM A6/A6M: unequal angles. The longer leg decides: under 3 in bar size, with a tolerance of thickness; above, the weight is limited.</summary>
@@ -38,14 +38,14 @@ public sealed partial class MillTolerance
         double shorter = angle.ShortLeg.Meters;
         DimensionTolerance thickness = AmericanThickness(angle, nameof(angle), longer, angle.Thickness.Meters, t => AtLimits(angle, longer, shorter, t));
         bool barSize = IsBarSize(longer);
-        return new(
+        return AtLimits(nameof(angle), () => new(
             "ASTM A6/A6M",
             Sources.AstmA6,
             angle,
             [AmericanLeg(StockDimension.LongLeg, longer, longer), AmericanLeg(StockDimension.ShortLeg, longer, shorter), thickness],
             size => AtLimits(angle, size[0], size[1], size[2]),
             barSize ? null : 0.025,
-            remark: barSize ? string.Empty : ThicknessFromMass);
+            remark: barSize ? string.Empty : ThicknessFromMass));
     }
 
     /// <summary>ASTM A500: square tube of 1/2 to 32 in, from its nominal wall.</summary>
@@ -57,8 +57,8 @@ public sealed partial class MillTolerance
         double side = Guard.NotNull(tube, nameof(tube)).Side.Meters;
         double wall = tube.Wall.Meters;
         CheckA500(tube, nameof(tube), side, wall);
-        return new(
-            "ASTM A500", Sources.AstmA500Dimensions, tube, [A500Side(StockDimension.Side, side, side), A500Wall(wall)], size => AtLimits(tube, size[0], size[1]), null, A500Corner(wall));
+        return AtLimits(nameof(tube), () => new(
+            "ASTM A500", Sources.AstmA500Dimensions, tube, [A500Side(StockDimension.Side, side, side), A500Wall(wall)], size => AtLimits(tube, size[0], size[1]), null, A500Corner(wall)));
     }
 
     /// <summary>ASTM A500: rectangular tube, from its nominal wall. The larger outside dimension decides the tolerance of both.</summary>
@@ -71,14 +71,14 @@ public sealed partial class MillTolerance
         double width = tube.Width.Meters;
         double wall = tube.Wall.Meters;
         CheckA500(tube, nameof(tube), height, wall);
-        return new(
+        return AtLimits(nameof(tube), () => new(
             "ASTM A500",
             Sources.AstmA500Dimensions,
             tube,
             [A500Side(StockDimension.Height, height, height), A500Side(StockDimension.Width, height, width), A500Wall(wall)],
             size => AtLimits(tube, size[0], size[1], size[2]),
             null,
-            A500Corner(wall));
+            A500Corner(wall)));
     }
 
     /// <summary>ASTM A53: pipe. The wall has a lower limit only; its upper end is where the weight limit is reached.</summary>
@@ -91,7 +91,7 @@ public sealed partial class MillTolerance
         double wall = pipe.Wall.Meters;
         Check(nameof(pipe), pipe, "diameter", diameter, 0.405 * Inch, 26 * Inch, "ASTM A53");
         Check(nameof(pipe), pipe, "wall", wall, 0.5 * Millimeter, diameter / 4, "ASTM A53");
-        return new(
+        return AtLimits(nameof(pipe), () => new(
             "ASTM A53",
             Sources.AstmA53Dimensions,
             pipe,
@@ -101,7 +101,7 @@ public sealed partial class MillTolerance
             ],
             size => new RoundTube(Meters(size[0]), Meters(size[1])),
             0.1,
-            remark: WallFromMass);
+            remark: WallFromMass));
     }
 
     private static bool IsBarSize(double longer) => longer < 3 * Inch * (1 - 1e-9);

@@ -17,8 +17,8 @@ public sealed partial class MillTolerance
         double leg = Guard.NotNull(angle, nameof(angle)).Leg.Meters;
         double thickness = angle.Thickness.Meters;
         CheckEn10056(angle, nameof(angle), leg, leg, thickness);
-        return new(
-            "EN 10056-2", Sources.En10056, angle, [EuropeanLeg(StockDimension.Leg, leg), EuropeanThickness(thickness)], size => AtLimits(angle, size[0], size[1]), EuropeanMass(thickness));
+        return AtLimits(nameof(angle), () => new(
+            "EN 10056-2", Sources.En10056, angle, [EuropeanLeg(StockDimension.Leg, leg), EuropeanThickness(thickness)], size => AtLimits(angle, size[0], size[1]), EuropeanMass(thickness)));
     }
 
     /// <summary>EN 10056-2: unequal angles of 20 to 250 mm, at least 3 mm thick. Each leg is limited by its own length.</summary>
@@ -31,13 +31,13 @@ public sealed partial class MillTolerance
         double shorter = angle.ShortLeg.Meters;
         double thickness = angle.Thickness.Meters;
         CheckEn10056(angle, nameof(angle), shorter, longer, thickness);
-        return new(
+        return AtLimits(nameof(angle), () => new(
             "EN 10056-2",
             Sources.En10056,
             angle,
             [EuropeanLeg(StockDimension.LongLeg, longer), EuropeanLeg(StockDimension.ShortLeg, shorter), EuropeanThickness(thickness)],
             size => AtLimits(angle, size[0], size[1], size[2]),
-            EuropeanMass(thickness));
+            EuropeanMass(thickness)));
     }
 
     /// <summary>EN 10058: flats 10 to 150 mm wide and 5 to 80 mm thick.</summary>
@@ -50,7 +50,7 @@ public sealed partial class MillTolerance
         double thickness = flat.Thickness.Meters;
         Check(nameof(flat), flat, "width", width, 0.010, 0.150, "EN 10058");
         Check(nameof(flat), flat, "thickness", thickness, 0.005, 0.080, "EN 10058");
-        return new(
+        return AtLimits(nameof(flat), () => new(
             "EN 10058",
             Sources.En10058,
             flat,
@@ -58,7 +58,7 @@ public sealed partial class MillTolerance
                 Limit(StockDimension.Width, width, Millimeter * Pick(width, (0.040, 0.75), (0.080, 1.0), (0.100, 1.5), (0.120, 2.0), (0.150, 2.5))),
                 Limit(StockDimension.Thickness, thickness, Millimeter * Pick(thickness, (0.020, 0.5), (0.040, 1.0), (0.080, 1.5))),
             ],
-            size => AtLimits(flat, Math.Max(size[0], size[1]), Math.Min(size[0], size[1])));
+            size => AtLimits(flat, Math.Max(size[0], size[1]), Math.Min(size[0], size[1]))));
     }
 
     /// <summary>EN 10059: square bars of 8 to 150 mm.</summary>
@@ -70,7 +70,7 @@ public sealed partial class MillTolerance
         double side = Guard.NotNull(square, nameof(square)).Side.Meters;
         Check(nameof(square), square, "side", side, 0.008, 0.150, "EN 10059");
         double either = Millimeter * Pick(side, (0.014, 0.4), (0.025, 0.5), (0.035, 0.6), (0.050, 0.8), (0.090, 1.0), (0.100, 1.3), (0.120, 1.5), (0.150, 1.8));
-        return new("EN 10059", Sources.En10059, square, [Limit(StockDimension.Side, side, either)], size => AtLimits(square, size[0]));
+        return AtLimits(nameof(square), () => new("EN 10059", Sources.En10059, square, [Limit(StockDimension.Side, side, either)], size => AtLimits(square, size[0])));
     }
 
     /// <summary>EN 10060: round bars of 10 to 250 mm.</summary>
@@ -83,7 +83,7 @@ public sealed partial class MillTolerance
         Check(nameof(round), round, "diameter", diameter, 0.010, 0.250, "EN 10060");
         double either = Millimeter * Pick(
             diameter, (0.015, 0.4), (0.025, 0.5), (0.035, 0.6), (0.050, 0.8), (0.080, 1.0), (0.100, 1.3), (0.120, 1.5), (0.160, 2.0), (0.200, 2.5), (0.220, 3.0), (0.250, 4.0));
-        return new("EN 10060", Sources.En10060, round, [Limit(StockDimension.Diameter, diameter, either)], size => new RoundBar(Meters(size[0])));
+        return AtLimits(nameof(round), () => new("EN 10060", Sources.En10060, round, [Limit(StockDimension.Diameter, diameter, either)], size => new RoundBar(Meters(size[0]))));
     }
 
     /// <summary>EN 10219-2: cold-formed square tube up to 500 mm.</summary>
@@ -95,8 +95,8 @@ public sealed partial class MillTolerance
         double side = Guard.NotNull(tube, nameof(tube)).Side.Meters;
         double wall = tube.Wall.Meters;
         Check(nameof(tube), tube, "side", side, 0.020, 0.500, "EN 10219-2");
-        return new(
-            "EN 10219-2", Sources.En10219, tube, [ColdSide(StockDimension.Side, side), ColdWall(wall)], size => AtLimits(tube, size[0], size[1]), 0.06, ColdCorner(wall));
+        return AtLimits(nameof(tube), () => new(
+            "EN 10219-2", Sources.En10219, tube, [ColdSide(StockDimension.Side, side), ColdWall(wall)], size => AtLimits(tube, size[0], size[1]), 0.06, ColdCorner(wall)));
     }
 
     /// <summary>EN 10219-2: cold-formed rectangular tube up to 500 mm. Each side is limited by its own length.</summary>
@@ -110,14 +110,14 @@ public sealed partial class MillTolerance
         double wall = tube.Wall.Meters;
         Check(nameof(tube), tube, "width", width, 0.020, 0.500, "EN 10219-2");
         Check(nameof(tube), tube, "height", height, 0.020, 0.500, "EN 10219-2");
-        return new(
+        return AtLimits(nameof(tube), () => new(
             "EN 10219-2",
             Sources.En10219,
             tube,
             [ColdSide(StockDimension.Height, height), ColdSide(StockDimension.Width, width), ColdWall(wall)],
             size => AtLimits(tube, size[0], size[1], size[2]),
             0.06,
-            ColdCorner(wall));
+            ColdCorner(wall)));
     }
 
     /// <summary>EN 10219-2: cold-formed round tube of 20 to 406.4 mm.</summary>
@@ -128,7 +128,7 @@ public sealed partial class MillTolerance
     {
         double diameter = Guard.NotNull(tube, nameof(tube)).OutsideDiameter.Meters;
         Check(nameof(tube), tube, "diameter", diameter, 0.020, 0.4064, "EN 10219-2");
-        return new("EN 10219-2", Sources.En10219, tube, [RoundDiameter(diameter), ColdWall(tube.Wall.Meters)], size => new RoundTube(Meters(size[0]), Meters(size[1])), 0.06);
+        return AtLimits(nameof(tube), () => new("EN 10219-2", Sources.En10219, tube, [RoundDiameter(diameter), ColdWall(tube.Wall.Meters)], size => new RoundTube(Meters(size[0]), Meters(size[1])), 0.06));
     }
 
     /// <summary>EN 10210-2: hot-finished square tube up to 500 mm. The wall has a lower limit only; its upper end is where the mass limit is reached.</summary>
@@ -139,7 +139,7 @@ public sealed partial class MillTolerance
     {
         double side = Guard.NotNull(tube, nameof(tube)).Side.Meters;
         Check(nameof(tube), tube, "side", side, 0.020, 0.500, "EN 10210-2");
-        return new(
+        return AtLimits(nameof(tube), () => new(
             "EN 10210-2",
             Sources.En10210,
             tube,
@@ -147,7 +147,7 @@ public sealed partial class MillTolerance
             size => AtLimits(tube, size[0], size[1]),
             0.06,
             new(Length.Zero, 3 * tube.Wall),
-            WallFromMass);
+            WallFromMass));
     }
 
     /// <summary>EN 10210-2: hot-finished rectangular tube up to 500 mm. The wall has a lower limit only; its upper end is where the mass limit is reached.</summary>
@@ -160,7 +160,7 @@ public sealed partial class MillTolerance
         double width = tube.Width.Meters;
         Check(nameof(tube), tube, "width", width, 0.020, 0.500, "EN 10210-2");
         Check(nameof(tube), tube, "height", height, 0.020, 0.500, "EN 10210-2");
-        return new(
+        return AtLimits(nameof(tube), () => new(
             "EN 10210-2",
             Sources.En10210,
             tube,
@@ -168,7 +168,7 @@ public sealed partial class MillTolerance
             size => AtLimits(tube, size[0], size[1], size[2]),
             0.06,
             new(Length.Zero, 3 * tube.Wall),
-            WallFromMass);
+            WallFromMass));
     }
 
     private static void CheckEn10056(BarStock angle, string name, double shorter, double longer, double thickness)

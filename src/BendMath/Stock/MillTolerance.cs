@@ -100,6 +100,10 @@ public sealed partial class MillTolerance
         Remark = remark;
         Lightest = build([.. dimensions.Select(dimension => dimension.LowMeters)]);
         Heaviest = build([.. dimensions.Select(dimension => dimension.HighMeters)]);
+        for (int corner = 1; corner < (1 << dimensions.Length) - 1; corner++)
+        {
+            build([.. dimensions.Select((dimension, i) => (corner >> i & 1) == 0 ? dimension.LowMeters : dimension.HighMeters)]);
+        }
     }
 
     /// <summary>The standard, such as <c>EN 10056-2</c>.</summary>
@@ -139,8 +143,7 @@ public sealed partial class MillTolerance
         Guard.Defined(end, nameof(end));
         if (!Dimensions.Any(limited => limited.Dimension == dimension))
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(dimension), $"{nameof(dimension)} must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}, but is {dimension}.");
+            throw Guard.OutOfRange(nameof(dimension), $"must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}", $"is {dimension}");
         }
 
         return _build([.. Dimensions.Select(limited =>
@@ -166,8 +169,20 @@ public sealed partial class MillTolerance
     {
         if (size < low * (1 - 1e-9) || size > high * (1 + 1e-9))
         {
-            throw new ArgumentOutOfRangeException(name, string.Format(
-                CultureInfo.InvariantCulture, "{0} must have a {1} of {2:0.###} to {3:0.###} mm, the range of {4}, but is {5}.", name, what, low * 1e3, high * 1e3, standard, stock));
+            throw Guard.OutOfRange(name, FormattableString.Invariant($"must have a {what} of {low * 1e3:0.###} to {high * 1e3:0.###} mm, the range of {standard}"), $"is {stock}");
+        }
+    }
+
+    /// <summary>The tolerance, once every pair of limits is seen to leave a bar: one that is nearly solid may not stay a tube at the thick end.</summary>
+    private static MillTolerance AtLimits(string name, Func<MillTolerance> make)
+    {
+        try
+        {
+            return make();
+        }
+        catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } fault)
+        {
+            throw Guard.OutOfRange(name, "must be a bar at every limit of the standard too", $"at one of them {fault.Argument} {fault.Rule}{(fault.Found is { } found ? $" and {found}" : string.Empty)}");
         }
     }
 
@@ -175,6 +190,11 @@ public sealed partial class MillTolerance
     private static double ThicknessForMass(double nominal, double share, Func<double, BarStock> build)
     {
         double target = share * build(nominal).Area.SquareMeters;
+        if (share > 1 && build(nominal * (2 * share - 1)).Area.SquareMeters < target)
+        {
+            throw Guard.Fault(nameof(nominal), Meters(nominal), $"must leave room for a bar of {100 * share:0.#} % of the mass");
+        }
+
         return Bracketed.Root(t => build(t).Area.SquareMeters / target - 1, nominal * (share < 1 ? 2 * share - 1 : 1), nominal * (share < 1 ? 1 : 2 * share - 1));
     }
 

@@ -118,6 +118,20 @@ public sealed class NeutralAxisAnswersTests
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{answers.Spread.Inches:0.00} in"), page, StringComparison.Ordinal);
     }
 
+    /// <summary>A radius that leaves next to no inside radius is refused as what the caller gave, not as what was made of it.</summary>
+    [Fact]
+    public void A_radius_that_leaves_less_than_a_micrometer_inside_is_blamed_by_name()
+    {
+        BendAnalysis analysis = BendAnalysis.Of(Angle3().FlangeOut, Steel);
+        Length centroid = analysis.Section.Properties.CentroidFromInside;
+        foreach (double beyond in new[] { -1e-3, 0, 1e-12, 1e-7 })
+        {
+            BendRadius loaded = BendRadius.Centroid(centroid + Length.FromMeters(beyond));
+            Assert.Contains("must leave an inside radius", Assert.Throws<ArgumentOutOfRangeException>("loaded", () => NeutralAxisAnswers.For(analysis, loaded)).Message, StringComparison.Ordinal);
+            Assert.Throws<ArgumentOutOfRangeException>("loaded", () => NeutralAxisAnswers.For(analysis, loaded, 0.2));
+        }
+    }
+
     private static EqualAngle Angle3() => new(Length.FromInches(3), Length.FromInches(0.375), AngleFillets.Sharp);
 
     private static double PowerFiber(OrientedSection section, double exponent) => NeutralAxisAnswers

@@ -88,6 +88,8 @@ internal static class ExampleValues
 
     private static readonly NextRing Next = NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
 
+    private static readonly ArgumentException Refused = Assert.Throws<ArgumentException>(() => new DieRack([]));
+
     private static readonly MeasuredRingCsvReading Rows = MeasuredRingCsv.Read("die\nA");
 
     private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
@@ -295,6 +297,7 @@ internal static class ExampleValues
         MeasuredRingFile.Read(MeasuredRingFile.Write([Remembered])),
         Rows,
         Rows.Faults[0],
+        ArgumentFault.Of(Refused)!,
     ];
 
     /// <summary>Valid arguments by parameter: <c>Type.Member.parameter</c>, <c>Type..ctor.parameter</c>, or the name alone.</summary>
@@ -461,6 +464,7 @@ internal static class ExampleValues
         [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
         [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
         [typeof(CancellationToken)] = CancellationToken.None,
+        [typeof(ArgumentException)] = Refused,
         [typeof(Stream)] = Stream.Null,
         [typeof(TextWriter)] = TextWriter.Null,
         [typeof(IFormatProvider)] = System.Globalization.CultureInfo.InvariantCulture,

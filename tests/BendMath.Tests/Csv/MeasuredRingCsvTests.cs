@@ -151,7 +151,7 @@ public sealed class MeasuredRingCsvTests
     {
         Assert.Equal("The file is empty.", Assert.Single(MeasuredRingCsv.Read(" \r\n").Faults).Rule);
         Assert.Equal("The file must hold at least one ring below its headings.", Assert.Single(MeasuredRingCsv.Read(Heading + "\r\n,,,\r\n").Faults).Rule);
-        Assert.Contains("cannot be read", Assert.Single(MeasuredRingCsv.ReadFile("no such file.csv").Faults).Rule, StringComparison.Ordinal);
+        Assert.Equal("There is no file \"no such file.csv\".", Assert.Single(MeasuredRingCsv.ReadFile("no such file.csv").Faults).Rule);
         Assert.Throws<ArgumentException>("rings", () => MeasuredRingCsv.Write([]));
     }
 

@@ -43,7 +43,7 @@ public sealed class LegAngleCheckTests
     }
 
     /// <summary>
-    /// Common practice, no source: a 3/4 in leg at a radius of 5 in is pretty safe. The theory calls it doubtful if nothing backs the leg, so a shop that has not said is told to try, not to stop.
+    /// Common practice, no source: a 3/4 in leg usually bends clean at a radius of 5 in. The theory calls it doubtful if nothing backs the leg, so a shop that has not said is told to try, not to stop.
     /// </summary>
     [Fact]
     public void A_leg_of_which_nobody_says_whether_it_is_backed_asks_for_a_trial()

@@ -45,7 +45,21 @@ public sealed class BendEffortTests
             _ => Workshop.Rim,
         };
         BendEffort effort = BendEffort.Of(new WrapBending().Form(BendAnalysis.Of(section, Workshop.Steel), Workshop.Die("B", 250)));
-        Assert.Equal(needs, effort.HoldDownMoment > Torque.Zero);
-        Assert.Equal(needs, effort.HoldDownCouplePerLength > Force.Zero);
+        Assert.Equal(needs, effort.HoldDownMoment.NewtonMeters != 0);
+        Assert.Equal(needs, effort.HoldDownCouplePerLength.Newtons != 0);
+    }
+
+    /// <summary>One sign for the moment and its couple wherever they are told: with the flange the other way the same bar is pushed the other way.</summary>
+    [Fact]
+    public void Hold_down_has_the_sign_of_the_loaded_state()
+    {
+        BendEffort[] ways = [.. new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp).Orientations.Take(2).Select(section => BendEffort.Of(new WrapBending().Form(BendAnalysis.Of(section, Workshop.Steel), Workshop.Die("B", 250))))];
+        Assert.All(ways, effort =>
+        {
+            Assert.Equal(effort.Formed.Loaded.HoldDownMoment, effort.HoldDownMoment);
+            Assert.Equal(effort.Formed.Loaded.HoldDownCouplePerLength, effort.HoldDownCouplePerLength);
+            Near.Relative(effort.HoldDownMoment.NewtonMeters * effort.Formed.Loaded.Curvature.InverseMeters, effort.HoldDownCouplePerLength.Newtons, 1e-12);
+        });
+        Assert.Equal(-Math.Sign(ways[0].HoldDownMoment.NewtonMeters), Math.Sign(ways[1].HoldDownMoment.NewtonMeters));
     }
 }

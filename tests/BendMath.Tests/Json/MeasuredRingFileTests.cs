@@ -16,7 +16,7 @@ public sealed class MeasuredRingFileTests
             { "die": "5 in", "inside diameter": "9 in", "state": "free", "note": "14 March" },
             { "die": "5 in", "tape around outside": "33 in", "state": "held flat", "marked length": { "before": "31.5 in", "turn": "360 deg" } },
             { "die": "5 in", "chord against inside": { "chord": "8 in", "rise": "2 1/2 in" }, "state": "free",
-              "stock": { "shape": "round", "diameter": "10 mm" }, "material": { "name": "alloy", "elastic modulus": "70 GPa", "proof stress": "240 MPa", "exponent": "12", "Poisson's ratio": "0.33", "density": "2700 kg/m3" } }
+              "stock": { "shape": "round", "diameter": "10 mm" }, "material": { "name": "alloy", "elastic modulus": "70 GPa", "proof stress": "240 MPa", "exponent": 12, "Poisson's ratio": 0.33, "density": "2700 kg/m3" } }
           ]
         }
         """;
@@ -82,7 +82,7 @@ public sealed class MeasuredRingFileTests
     [InlineData("\"die\": \"5 in\", \"inside", "\"die\": \"6 in\", \"inside", "rings[0].die", "must name one of the dies of the file (they are \"5 in\")")]
     [InlineData("\"turn\": \"360 deg\"", "\"turn\": \"once\"", "rings[1].marked length.turn", "an angle")]
     [InlineData("\"state\": \"held flat\", ", "", "rings[1].state", "missing")]
-    [InlineData("\"exponent\": \"12\"", "\"exponent\": \"a dozen\"", "rings[2].material.exponent", "a plain number in quotes")]
+    [InlineData("\"exponent\": 12", "\"exponent\": \"12\"", "rings[2].material.exponent", "must be a plain number without quotes, as 12, but is \"12\"")]
     [InlineData("\"inside diameter\": \"9 in\"", "\"outside diameter\": \"1 in\"", "rings[0].outside diameter", "must leave an inside radius")]
     [InlineData("\"note\": \"14 March\"", "\"date\": \"14 March\"", "rings[0].date", "is not a word of this part")]
     public void A_fault_is_told_with_its_place(string old, string replacement, string place, string rule)

@@ -131,6 +131,18 @@ public sealed class BentBarTests
             Near.Absolute(place.Y.Millimeters, back.Y.Millimeters, 1e-9, "y");
         });
 
+    /// <summary>Straights and ends may add up to more than one length may be; what is rounded and cut is still told, and no argument is blamed that nobody gave.</summary>
+    [Fact]
+    public void A_blank_may_be_longer_than_any_length()
+    {
+        Length most = Length.FromMeters(1e6);
+        BentBar bar = BentBar.For([Bend(RingOf(Square, 100), Square, 180, BendSide.Left)], new EndAllowance(most, most, most), Length.Zero);
+        LengthStyle whole = LengthStyle.Millimeters(0, LengthRounding.Up);
+        Near.Relative(bar.BlankLength.Meters, bar.CutLengthIn(whole).Meters, 1e-9);
+        Assert.Equal(0, bar.PiecesFrom(Length.FromMeters(6), whole).Pieces);
+        Assert.Equal(0, bar.PiecesFrom(Length.FromMeters(6)).Pieces);
+    }
+
     private static BarPart Straight(double millimeters) => BarPart.Straight(Length.FromMillimeters(millimeters));
 
     private static BarPart Bend(FinishedRing ring, OrientedSection section, double degrees, BendSide side) => BarPart.Bend(ring, section, ArcExtent.Of(Angle.FromDegrees(degrees)), side);

@@ -133,6 +133,21 @@ public sealed class GradesTests
         Assert.Empty(Grades.Named("S999"));
     }
 
+    /// <summary>EN 10025-2 sells S235 in the qualities JR, J0, J2 (and S355 in K2 too): a designation may stop short of them, of a grade or of a temper.</summary>
+    [Fact]
+    public void A_designation_may_stop_short_of_its_quality()
+    {
+        Assert.Same(Grades.Find("S235JR", "t <= 16 mm"), Grades.Find("S235", "t <= 16 mm"));
+        Assert.Equal(Grades.Named("S355J2"), Grades.Named("s355"));
+        Assert.Equal(["A500 Grade B", "A500 Grade C"], Grades.Named("A500").Select(grade => grade.Designation.Name).Distinct());
+        Assert.Equal("6061-T6", Grades.Find("6061", "typical").Designation.Name);
+        Assert.Equal("304", Grades.Find("304", "annealed").Designation.Name);
+        Assert.Contains("S235JR, hot rolled, longitudinal, t <= 16 mm; S235JR, ", Assert.Throws<ArgumentException>("name", () => Grades.Find("S235")).Message, StringComparison.Ordinal);
+        Assert.All(new[] { "S", "S23", "S235J", "A3", "30", "Titan", "A500 " + "Gr" }, name => Assert.Empty(Grades.Named(name)));
+        Assert.InRange(Assert.Throws<ArgumentException>("name", () => Grades.Find("S235" + new string('x', 1_000_000))).Message.Length, 100, 1_000);
+        Assert.InRange(Assert.Throws<ArgumentException>("detail", () => Grades.Find("S235", new string('x', 1_000_000))).Message.Length, 100, 1_000);
+    }
+
     [Fact]
     public void A_grade_of_ones_own_is_checked()
     {

@@ -65,6 +65,16 @@ public sealed class ChordAndRiseErrorTests
             double ErrorOn(Length c) => ChordAndRise.RadiusOf(c, ChordAndRise.RiseFor(r, c), Length.Zero, dh).Error.Millimeters;
         });
 
+    /// <summary>A diameter may be twice as long as any length that is given.</summary>
+    [Fact]
+    public void Twice_the_longest_radius_is_a_diameter()
+    {
+        MeasuredLength radius = ChordAndRise.RadiusOf(Length.FromMeters(1e6), Length.FromMeters(150e3), Length.Zero, Length.FromMeters(1e3));
+        Assert.Equal(2 * radius.WorstCase!.High.Meters, radius.Twice.WorstCase!.High.Meters);
+        Assert.True(radius.Twice.WorstCase.High.Meters > 1e6);
+        Assert.Equal(2e6, new MeasuredLength(Length.FromMeters(1e6), Length.Zero).Twice.Value.Meters);
+    }
+
     [Fact]
     public void The_band_of_a_template_is_the_rise_of_its_limits()
     {

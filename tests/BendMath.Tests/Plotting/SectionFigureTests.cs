@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using BendMath.Plotting;
 using BendMath.Tests.Sections;
 using ScottPlot;
@@ -57,6 +58,21 @@ public sealed class SectionFigureTests
             Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom, words[i].LabelStyle.Text);
             Assert.All(words.Take(i), other => Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect), $"{words[i].LabelStyle.Text} on {other.LabelStyle.Text}"));
         }
+    }
+
+    /// <summary>A name is text in the file, whatever else it looks like.</summary>
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\" onload=\"alert(1)")]
+    [InlineData("]]></text><b>&amp;")]
+    [InlineData("url(#cl_1a) id=\"cl_1b\"")]
+    public void A_name_is_text_and_nothing_else(string name)
+    {
+        XDocument plain = XDocument.Parse(new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters, "plain").ToSvg());
+        XDocument named = XDocument.Parse(new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters, name).ToSvg());
+        Assert.Equal(plain.Descendants().Select(element => element.Name), named.Descendants().Select(element => element.Name));
+        Assert.Contains(named.Descendants(), element => element.Name.LocalName == "text" && element.Value.Trim() == $"{name}, flange out");
+        Assert.DoesNotContain(named.Descendants().Attributes(), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -72,6 +72,37 @@ public sealed partial class RingPlannerTests
         Assert.All(Caution.All, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
     }
 
+    /// <summary>Names of a job and of its dies are text on the page, in its drawings, and on the console.</summary>
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\" onload=\"alert(1)")]
+    [InlineData("A;=cmd")]
+    [InlineData("</svg><b>&amp;")]
+    [InlineData("url(#cl_1) id=\"x\"")]
+    public void A_name_is_text_and_nothing_else(string name)
+    {
+        string path = Path.GetTempFileName();
+        try
+        {
+            string quoted = System.Text.Json.JsonSerializer.Serialize(name);
+            File.WriteAllText(path, Json.JobTexts.Sound
+                .Replace("\"planter rim\"", quoted, StringComparison.Ordinal)
+                .Replace("\"A\"", quoted, StringComparison.Ordinal)
+                .Replace("\"mild steel\"", quoted, StringComparison.Ordinal));
+            string html = Run(Planner.Good, path, "--html", "--workings").Output;
+            XDocument page = XDocument.Parse(Regex.Replace(html, "<!DOCTYPE html>|<meta[^>]*>|<br>", string.Empty));
+            Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName is "script" or "b" && element.Parent!.Name.LocalName != "p");
+            Assert.DoesNotContain(page.Descendants().Attributes(), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+            Assert.Contains(page.Descendants("h1"), heading => heading.Value.Contains(name, StringComparison.Ordinal));
+            Assert.All(page.Descendants().Where(element => element.Name.LocalName == "text"), text => Assert.Empty(text.Elements()));
+            Assert.Contains(name, Run(Planner.Good, path, "--details").Output, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
     [Fact]
     public void Fractions_are_the_nearest_and_blanks_are_not_short()
     {

@@ -197,6 +197,18 @@ public sealed class MillToleranceTests
         Refused("dimension", () => MillTolerance.En10060(new RoundBar(Mm(12))).At(StockDimension.Wall, ToleranceEnd.Low));
     }
 
+    /// <summary>A tube that is nearly solid is none at the thick end of its wall; the tube is refused, not a wall nobody gave.</summary>
+    [Fact]
+    public void A_tube_without_room_for_its_limits_is_blamed_itself()
+    {
+        Refused("tube", () => MillTolerance.En10219(new RoundTube(Mm(20), Mm(9.9))));
+        Refused("tube", () => MillTolerance.En10219(new SquareTube(Mm(20), Mm(9.5), CornerRadii.Sharp)));
+        Refused("tube", () => MillTolerance.En10219(new RectangularTube(Mm(40), Mm(20), Mm(9.8), CornerRadii.Sharp)));
+        Refused("tube", () => MillTolerance.En10210(new SquareTube(Mm(40), Mm(19), CornerRadii.Sharp)));
+        Refused("pipe", () => MillTolerance.AstmA53(new RoundTube(In(1.05), In(0.44))));
+        Refused("pipe", () => MillTolerance.AstmA53(new RoundTube(In(1.05), In(0.52))));
+    }
+
     private static void Refused(string name, Func<object> call) => Assert.Equal(name, Assert.Throws<ArgumentOutOfRangeException>(call).ParamName);
 
     private static void Has(MillTolerance tolerance, StockDimension dimension, double low, double high)

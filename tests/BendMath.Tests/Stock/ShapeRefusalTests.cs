@@ -57,6 +57,18 @@ public sealed class ShapeRefusalTests
         Assert.Equal("radialLeg", Assert.Throws<ArgumentOutOfRangeException>(() => angle.FlangeIn((RadialLeg)(-1))).ParamName);
     }
 
+    /// <summary>The longest leg there may be: two thin rectangles at right angles, Z/S = 1.8 with the flange out, and 3/2, a rectangle's, on the bisector.</summary>
+    [Theory]
+    [InlineData(5, 2.5)]
+    [InlineData(3.5, 2)]
+    [InlineData(0, 0)]
+    [InlineData(0, 3)]
+    public void The_longest_angle_has_figures(double root, double toe)
+    {
+        EqualAngle angle = new(Length.FromMeters(1e6), Mm(3), AngleFillets.Of(Mm(root), Mm(toe)));
+        Assert.Equal([1.8, 1.8, 1.5, 1.5], angle.Orientations.Select(section => Math.Round(section.Properties.ShapeFactor, 5)));
+    }
+
     private static CornerRadii Corners(double outside, double inside) => CornerRadii.Of(Mm(outside), Mm(inside));
 
     private static Length Mm(double value) => Length.FromMillimeters(value);

@@ -48,7 +48,7 @@ internal sealed class SizeCatalog
     {
         if (DesignationReader.Read(text, out SizeSpelling spelling) is { } unreadable)
         {
-            fault = () => $"must be written like L2X2X1/8, but \"{LengthReader.Quoted(text)}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.Of(text, spelling, system))}";
+            fault = () => $"must be written like L2X2X1/8, but \"{Quoted.Short(text.Trim())}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.Of(text, spelling, system))}";
             return null;
         }
 
@@ -60,8 +60,8 @@ internal sealed class SizeCatalog
         }
 
         fault = found.Length > 1
-            ? () => $"must mean one size, but \"{LengthReader.Quoted(text)}\" may be {string.Join(" or ", found.Select(size => size.FullName))}; write it like that, or name the system"
-            : () => $"must be a listed size, but is \"{LengthReader.Quoted(text)}\"{NoWall(spelling)}; {NearestSizes.Sentence(NearestSizes.Of(spelling, system))}";
+            ? () => $"must mean one size, but \"{Quoted.Short(text.Trim())}\" may be {string.Join(" or ", found.Select(size => size.FullName))}; write it like that, or name the system"
+            : () => $"must be a listed size, but is \"{Quoted.Short(text.Trim())}\"{NoWall(spelling)}; {NearestSizes.Sentence(NearestSizes.Of(spelling, system))}";
         return null;
     }
 

@@ -101,5 +101,5 @@ public static class StandardSizes
 
     private static StandardSize FindIn(string designation, SizeSystem? system) =>
         SizeCatalog.Instance.Find(Guard.NotEmpty(designation, nameof(designation)), system, out Func<string> fault)
-        ?? throw new ArgumentException($"{nameof(designation)} {fault()}.", nameof(designation));
+        ?? throw Guard.Refused(nameof(designation), fault());
 }
