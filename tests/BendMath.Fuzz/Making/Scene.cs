@@ -35,8 +35,6 @@ internal sealed class Scene(Maker maker)
 
     public bool HasRings => _parts.ContainsKey(nameof(Rings));
 
-    public bool HasSetup => _parts.ContainsKey(nameof(Setup));
-
     public bool Pinches => Model.Value is IncrementalThreePointBending or BumpBending;
 
     public Made Section => Once(AnotherSection);

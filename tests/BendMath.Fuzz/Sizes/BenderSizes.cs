@@ -39,7 +39,7 @@ internal static class BenderSizes
     /// <summary>The radius of the wanted ring or, where it is about another ring, of that or one near it, to a line a share of the depth further out.</summary>
     private static Length Radius(Frame frame, double further, double times)
     {
-        double inside = frame.Value<double?>("ring", null) ?? frame.Scene.InsideRadius * (frame.IsWithin(nameof(RingJob)) ? 1 : frame.Tape.Log(0.7, 1.4));
+        double inside = frame.Value<double?>("ring", null) ?? frame.Scene.InsideRadius * (frame.IsWithin(nameof(WantedRing)) ? 1 : frame.Tape.Log(0.7, 1.4));
         return frame.Length(Math.Clamp((inside + 1.001 * further) * times, frame.Scene.Least, frame.Scene.Most));
     }
 
@@ -67,7 +67,7 @@ internal static class BenderSizes
     private static void Benders(Rules rules)
     {
         rules.SetMade<ThreePointSetup>(string.Empty, frame => frame.Scene.Setup);
-        rules.SetMade<ThreePointSetup>("RingJob.setup", frame => frame.Scene.HoldsBack ? Made.Of(null) : frame.Scene.Setup);
+        rules.SetMade<ThreePointSetup>("WrapBending.setup PairBending.setup", frame => frame.Scene.HoldsBack ? Made.Of(null) : frame.Scene.Setup);
         rules.SetMade<ThreePointSetup>("BumpBending.setup", frame =>
         {
             Frame rigid = new(frame.Maker, frame, null);

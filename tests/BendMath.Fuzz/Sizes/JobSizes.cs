@@ -19,7 +19,7 @@ internal static class JobSizes
     public static void AddTo(Rules rules)
     {
         rules.Set("RingJob.name CutPiece.name", frame => frame.Tape.Of(Names));
-        rules.SetMade<BendRadius>("RingJob.wanted", frame => frame.Maker.MakeAnew(typeof(BendRadius), frame));
+        rules.SetMade<BendRadius>("WantedRing.radius", frame => frame.Maker.MakeAnew(typeof(BendRadius), frame));
         rules.SetMade<ArcExtent>(string.Empty, frame => frame.Scene.Arc);
         rules.Set("ArcExtent.Of.turn turn angle", frame => Angle.FromDegrees(frame.Scene.Cut(frame.Tape.Chance(0.1) ? frame.Tape.Log(1e-7, 1) : frame.Tape.Between(1, 360))));
         rules.SetMade<EndAllowance>(string.Empty, frame => frame.Maker.Through(frame.Tape.Of(Ends), typeof(EndAllowance), frame));
@@ -33,8 +33,7 @@ internal static class JobSizes
         rules.Set("tolerance", frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(1e-5, 0.5), frame.Scene.Least, frame.Scene.Most)));
         rules.Set("measuringError", frame => frame.Length(frame.Tape.Log(1e-5, 1e-2)));
         rules.Set("quantity", frame => (int)frame.Tape.Log(1, 100_000));
-        rules.SetMade<TrimCut>("RingJob.trimCut trimCut", frame => IsRing(frame) ? frame.Maker.MakeAnew(typeof(TrimCut), frame) : Made.Of(null));
-        rules.SetMade<Length>("RingJob.rootOpening", frame => IsRing(frame) ? Made.Of(frame.Share(0.3 * frame.Scene.InsideRadius)) : Made.Of(null));
+        rules.SetMade<JointPreparation>(string.Empty, frame => ((ArcExtent)frame.Scene.Arc.Value!).IsFullRing ? frame.Maker.MakeAnew(typeof(JointPreparation), frame) : Made.Of(null));
         rules.SetMade<LengthStyle>("cutStyle", frame =>
         {
             MethodInfo style = frame.Tape.Of(Styles);
@@ -50,8 +49,6 @@ internal static class JobSizes
     public static Made Make(Maker maker) => maker.MakeAnew(typeof(RingJob), null);
 
     private static MemberInfo[] Ends => [typeof(EndAllowance).GetProperty(nameof(EndAllowance.None))!, typeof(EndAllowance).GetConstructors()[0]];
-
-    private static bool IsRing(Frame frame) => ((ArcExtent)frame.Scene.Arc.Value!).IsFullRing;
 
     private static double Turn(Frame frame) => ((ArcExtent)frame.Scene.Arc.Value!).Turn.Radians;
 
@@ -94,8 +91,7 @@ internal static class JobSizes
             return Made.Of(null);
         }
 
-        Made setup = frame.Scene.HasSetup ? frame.Scene.Setup : Made.Of(null);
-        DieCorrection[] learned = [.. frame.Scene.Rings.Arguments.Select(ring => (DieCorrection)frame.Maker.CallWith(Learning, ring, frame.Scene.Model, setup).Value!)];
+        DieCorrection[] learned = [.. frame.Scene.Rings.Arguments.Select(ring => (DieCorrection)frame.Maker.CallWith(Learning, ring, frame.Scene.Model).Value!)];
         ExplanationKind[] fitting = [.. Enum.GetValues<ExplanationKind>().Where(kind => learned.All(one => one.Find(kind) is { Fits: true }))];
         return fitting.Length == 0 ? Made.Of(null) : Made.Of(frame.Tape.Of(fitting));
     }

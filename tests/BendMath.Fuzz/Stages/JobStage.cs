@@ -31,10 +31,8 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
         Count(made, maker.Scene, ledger);
         ledger.Count("held back for time", "jobs by wrapping whose law is smooth get no setup", model == typeof(WrapBending) && maker.Scene.HoldsBack ? 1 : 0);
         ledger.Count("held back for time", "jobs of other models get no smooth law", model == typeof(WrapBending) ? 0 : 1);
-        var t0 = Environment.CpuUsage.TotalTime;
         Failure? failure = PlanCheck.Of((RingJob)made.Value!, () => made.ToCode("job"), out int cut);
         ledger.Count("not read", "objects behind too long a chain", cut);
-        Console.Error.WriteLine($"{((BarMaterial)maker.Scene.Material.Value!).Law.GetType().Name} {(Environment.CpuUsage.TotalTime-t0).TotalMilliseconds}");
         return Outcome.Of(failure);
     }
 
@@ -45,7 +43,7 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
         ledger.Count("orientation", Orientation(scene.Section));
         ledger.Count("law", ((BarMaterial)scene.Material.Value!).Law.GetType().Name);
         ledger.Count("model", scene.Model.Value!.GetType().Name);
-        ledger.Count("correction", job.Correction?.ToString() ?? "none");
+        ledger.Count("correction", job.Calibration.Correction?.ToString() ?? "none");
     }
 
     private static string Orientation(Made section) =>
