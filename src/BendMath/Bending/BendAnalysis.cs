@@ -11,6 +11,8 @@ namespace BendMath;
 /// </summary>
 public sealed class BendAnalysis
 {
+    private MomentCurve? _curve;
+
     private FirstLoadingCurve? _firstLoading;
 
     private BendAnalysis(OrientedSection section, BarMaterial material, StressState stressState)
@@ -19,7 +21,6 @@ public sealed class BendAnalysis
         Material = material;
         StressState = stressState;
         Law = LawOf(material.Law);
-        MomentSquared = new(this);
         FirstGuess = (section.Profile.Moments.CentroidY + section.Properties.EqualArea) / 2;
     }
 
@@ -59,7 +60,8 @@ public sealed class BendAnalysis
 
     internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
 
-    internal MomentSquaredIntegral MomentSquared { get; }
+    /// <summary>The moment–curvature curve, for searches.</summary>
+    internal MomentCurve Curve => _curve ?? Once.Keep(ref _curve, new(new(Section.Profile, Law), Law.ReferenceStrain));
 
     internal FirstLoadingCurve FirstLoading => _firstLoading ?? Once.Keep(ref _firstLoading, new(this));
 
@@ -227,6 +229,9 @@ public sealed class BendAnalysis
         : SofterRelease.ForFinished(this, radius, level, free);
 
     internal BentState StateAtRadius(double insideRadius) => HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
+
+    /// <summary>The exact state at a point of the curve, which is as good a first guess as there is.</summary>
+    internal BentState StateNear(in MomentPoint point) => HeldFlat.AtCurvature(Section.Profile, Law, point.Curvature, point.Axis);
 
     /// <summary>Bent to any positive inside radius.</summary>
     internal LoadedBend LoadedToInside(double inside) => new(this, StateAtRadius(inside));

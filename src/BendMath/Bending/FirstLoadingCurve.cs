@@ -4,7 +4,7 @@ namespace BendMath.Bending;
 
 /// <summary>
 /// κ_p(M): the permanent curvature that first loading of a straight, held-flat bar to a moment leaves, with the stretch of the centroid line that comes with it.
-/// Tabulated from exact states, with the exact slope dκ_p/dM = 1/(dM/dκ) − 1/(E·I_b) at every node, and cubic between; nodes are set closer until the curve is met
+/// Tabulated from <see cref="MomentCurve"/>, with the exact slope dκ_p/dM = 1/(dM/dκ) − 1/(E·I_b) at every node, and cubic between; nodes are set closer until the curve is met
 /// within 1e-8 of the loaded curvature at the middle of each cell. It ends at the tightest bend, or where the moment no longer tells curvatures apart. Immutable and thread-safe.
 /// </summary>
 internal sealed class FirstLoadingCurve
@@ -197,20 +197,15 @@ internal sealed class FirstLoadingCurve
     {
         public static Node At(BendAnalysis analysis, double t)
         {
-            BandProfile profile = analysis.Section.Profile;
-            ref readonly AreaMoments m = ref analysis.Moments;
             double curvature = Math.Exp(t);
-            BentState state = HeldFlat.AtCurvature(profile, analysis.Law, curvature, analysis.FirstGuess);
-            PlasticSums sums = analysis.Law.Integrate(profile, curvature, state.NeutralAxis);
-            double left = m.Area - sums.C0;
-            double share = 1 - (sums.C2 + (left > 0 ? sums.C1 * sums.C1 / left : 0)) / m.SecondY;
-            double compliance = 1 / (analysis.Law.E * m.SecondY);
+            MomentPoint point = analysis.Curve.At(curvature);
+            double stiffness = analysis.Law.E * analysis.Moments.SecondY;
             return new(
                 t,
-                state.BendingMoment(m, analysis.Law.E),
-                state.Permanent(m, free: false).InPlane,
-                share > FlattestSlope ? compliance * (1 - share) / share : double.PositiveInfinity,
-                state.Sums.P0 / m.Area);
+                stiffness * point.Moment,
+                point.Permanent,
+                point.MomentSlope > FlattestSlope ? (1 - point.MomentSlope) / (stiffness * point.MomentSlope) : double.PositiveInfinity,
+                curvature * (analysis.Moments.CentroidY - point.Axis));
         }
 
         /// <summary>Whether the moment tells this node from the one before.</summary>

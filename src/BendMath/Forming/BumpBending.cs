@@ -177,7 +177,7 @@ public sealed class BumpBending : FormingModel
         double stroke = Setup.StrokeOf(1 / radius) + _extra;
         return stroke <= 0 ? FormingTrial.Refused("so much less stroke is none at all")
             : stroke > Setup.A ? FormingTrial.Refused($"the stroke of {Guard.MillimetersText(stroke)} would exceed the half-span")
-            : Setup.NominalOf(stroke) < equilibrium.NoseCurvature ? Form(analysis, equilibrium, die, stroke)
+            : equilibrium.IsWiderThanNose(Setup.NominalOf(stroke)) ? Form(analysis, equilibrium, die, stroke)
             : FormingTrial.Refused($"its inside-face radius must be greater than that of the nose, {Guard.MillimetersText(Setup.Nose)}");
     }
 
@@ -207,7 +207,7 @@ public sealed class BumpBending : FormingModel
     {
         double closed = Guard.Positive(stroke, name);
         return closed > Setup.A ? throw Guard.Fault(name, stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
-            : Setup.NominalOf(closed) < equilibrium.NoseCurvature ? closed
+            : equilibrium.IsWiderThanNose(Setup.NominalOf(closed)) ? closed
             : throw Guard.Fault(name, stroke, $"must leave the circle through the contacts wider than the nose, {Guard.MillimetersText(Setup.Nose)} in radius");
     }
 
@@ -236,12 +236,12 @@ public sealed class BumpBending : FormingModel
     private FormedBend Form(BendAnalysis analysis, BumpEquilibrium equilibrium, Die? die, double stroke)
     {
         double nominal = Setup.NominalOf(stroke);
-        (BumpTent tent, MomentEnvelope bar) = equilibrium.Steady(nominal, _feed);
-        double last = 2 * Setup.A - _feed;
-        double mean = bar.Turn(last - _feed, last) / _feed;
-        LoadedBend loaded = BumpedBar.LoadedLeaving(analysis, mean) ?? analysis.LoadedAt(ReciprocalLength.FromInverseMeters(tent.Peak / equilibrium.Curve.Stiffness));
-        ThreePointContact contact = new(Setup.A, stroke, nominal, 0, tent.Peak, tent.Flat > 0, BumpShape.FacetRise(bar, last - _feed, last));
-        return new(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, tent.Flat > 0, mean));
+        SteadyState steady = equilibrium.Steady(nominal, _feed);
+        double peak = steady.Tent.Peak;
+        bool wraps = steady.Tent.Flat > 0;
+        LoadedBend loaded = BumpedBar.LoadedLeaving(analysis, steady.Mean) ?? analysis.LoadedAt(ReciprocalLength.FromInverseMeters(peak / (analysis.Law.E * analysis.Moments.SecondY)));
+        ThreePointContact contact = new(Setup.A, stroke, nominal, 0, peak, wraps, steady.FacetRise);
+        return new(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, wraps, steady.Mean));
     }
 
     /// <summary>Up to the half-span, or to the circle of the nose.</summary>

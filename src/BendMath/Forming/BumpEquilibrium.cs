@@ -10,30 +10,37 @@ namespace BendMath.Forming;
 /// </summary>
 internal sealed class BumpEquilibrium
 {
-    private readonly FirstLoadingCurve _curve;
+    private readonly BendAnalysis _analysis;
 
     private readonly double _a;
 
-    private readonly double _most;
+    private readonly double _nose;
+
+    private NoseLimit? _limit;
 
     public BumpEquilibrium(BendAnalysis analysis, ThreePointSetup setup)
     {
-        _curve = analysis.FirstLoading;
+        _analysis = analysis;
         _a = setup.A;
-        BentState nose = analysis.StateAtRadius(Math.Max(setup.Nose, 1e-6 * analysis.Section.Height));
-        NoseCurvature = nose.Curvature;
-        _most = Math.Min(_curve.LastMoment, nose.BendingMoment(analysis.Moments, analysis.Law.E));
+        _nose = Math.Max(setup.Nose, 1e-6 * analysis.Section.Height);
     }
 
-    public FirstLoadingCurve Curve => _curve;
+    public FirstLoadingCurve Curve => _analysis.FirstLoading;
 
     public double HalfSpan => _a;
 
+    private double Stiffness => _analysis.Law.E * _analysis.Moments.SecondY;
+
     /// <summary>1/R_n of a bar that takes the curvature of the nose.</summary>
-    public double NoseCurvature { get; }
+    public double NoseCurvature => Limit.Curvature;
 
     /// <summary>M_n.</summary>
-    public double LargestMoment => _most;
+    public double LargestMoment => Math.Min(Curve.LastMoment, Limit.Moment);
+
+    private NoseLimit Limit => _limit ??= new(_analysis, _nose);
+
+    /// <summary>Whether a circle is wider than the nose. No neutral axis lies beyond the outside face, so most are without asking.</summary>
+    public bool IsWiderThanNose(double nominal) => nominal * (_nose + _analysis.Section.Height) < 1 || nominal < NoseCurvature;
 
     /// <summary>The moments under a bump with 2d = κ_nom·a²; no moment when the bar already clears. A guess of M₀ near the answer saves steps.</summary>
     public BumpTent Tent(MomentEnvelope bar, double center, double nominal, double guess)
@@ -45,37 +52,63 @@ internal sealed class BumpEquilibrium
             return none;
         }
 
-        BumpTent full = new(_a, _most, 0);
+        BumpTent full = new(_a, LargestMoment, 0);
         if (Opening(bar, center, full) > target)
         {
             PeakResidual peak = new(this, bar, center, target);
-            return new(_a, Newton.Root(ref peak, 0, _most, guess, rises: true, 1e-13), 0);
+            return new(_a, Newton.Root(ref peak, 0, LargestMoment, guess, rises: true, 1e-13), 0);
         }
 
         double widest = _a * (1 - 1e-6);
-        if (Opening(bar, center, new(_a, _most, widest)) <= target)
+        if (Opening(bar, center, new(_a, LargestMoment, widest)) <= target)
         {
-            return new(_a, _most, widest);
+            return new(_a, LargestMoment, widest);
         }
 
         FlatResidual flat = new(this, bar, center, target);
-        return new(_a, _most, Newton.Root(ref flat, 0, widest, 0, rises: true, 1e-13));
+        return new(_a, LargestMoment, Newton.Root(ref flat, 0, widest, 0, rises: true, 1e-13));
     }
 
     /// <summary>The circle through the contacts that leaves a bar under given moments.</summary>
     public double NominalOf(MomentEnvelope bar, double center, in BumpTent tent) => Opening(bar, center, tent) / (_a * _a);
 
     /// <summary>
-    /// The steady state of equal bumps, each a feed from the last: the outgoing side is a row of equal tents, and the bump that meets 2d is one of them. The sum rises with M₀ (and then w) on
-    /// both sides, so one root again.
+    /// The steady state of equal bumps, each a feed from the last: the outgoing side is a row of equal tents, and the bump that meets 2d is one of them. The sum rises with M₀ (and then w) on both sides, so one root again; where
+    /// the bar touches the nose at one point, it is that of <see cref="SteadyBumps"/>.
     /// </summary>
-    public (BumpTent Tent, MomentEnvelope Bar) Steady(double nominal, double feed)
+    public SteadyState Steady(double nominal, double feed)
     {
-        double Residual(BumpTent tent) => NominalOf(Row(feed, tent), 2 * _a, tent) / nominal - 1;
-        BumpTent At(double share) => share <= 1 ? new(_a, share * _most, 0) : new(_a, _most, (share - 1) * _a);
-        double high = Residual(At(1)) > 0 ? 1 : 2 - 1e-6;
-        BumpTent found = Residual(At(high)) <= 0 ? At(high) : At(Bracketed.Root(share => Residual(At(share)), high > 1 ? 1 : 0, high));
-        return (found, Row(feed, found));
+        SteadyBumps row = new(_analysis.Curve, _a, feed);
+        double high = Math.Min(1 / (_nose + _analysis.Section.Height), 2 * nominal);
+        while (row.NominalFor(high).Nominal < nominal)
+        {
+            if (high >= NoseCurvature)
+            {
+                return SteadyOnNose(nominal, feed);
+            }
+
+            high = Math.Min(2 * high, NoseCurvature);
+        }
+
+        double peak = row.PeakFor(nominal, high);
+        (double mean, double rise) = row.ShapeFor(peak);
+        return new(new(_a, Stiffness * _analysis.Curve.At(peak).Moment, 0), mean, rise);
+    }
+
+    private SteadyState SteadyOnNose(double nominal, double feed)
+    {
+        double widest = 1 - 1e-6;
+        double Residual(double share)
+        {
+            BumpTent tent = new(_a, LargestMoment, share * _a);
+            return NominalOf(Row(feed, tent), 2 * _a, tent) / nominal - 1;
+        }
+
+        double share = Residual(widest) <= 0 ? widest : Residual(0) >= 0 ? 0 : Bracketed.Root(Residual, 0, widest);
+        BumpTent found = new(_a, LargestMoment, share * _a);
+        MomentEnvelope bar = Row(feed, found);
+        double last = 2 * _a - feed;
+        return new(found, bar.Turn(last - feed, last) / feed, BumpShape.FacetRise(bar, last - feed, last));
     }
 
     /// <summary>A bar bumped from its start up to, not including, a place two half-spans along it, four half-spans long.</summary>
@@ -112,10 +145,25 @@ internal sealed class BumpEquilibrium
         }
 
         Add(4 * _a, 0);
-        return new(_curve, s, mu, n);
+        return new(Curve, s, mu, n);
     }
 
-    private double Opening(MomentEnvelope bar, double center, in BumpTent tent) => bar.Opening(center, tent).Sum + tent.Elastic() / _curve.Stiffness;
+    private double Opening(MomentEnvelope bar, double center, in BumpTent tent) => bar.Opening(center, tent).Sum + tent.Elastic() / Stiffness;
+
+    /// <summary>A bar that takes the curvature of the nose.</summary>
+    private sealed class NoseLimit
+    {
+        public NoseLimit(BendAnalysis analysis, double nose)
+        {
+            BentState state = analysis.StateAtRadius(nose);
+            Curvature = state.Curvature;
+            Moment = state.BendingMoment(analysis.Moments, analysis.Law.E);
+        }
+
+        public double Curvature { get; }
+
+        public double Moment { get; }
+    }
 
     private readonly struct PeakResidual(BumpEquilibrium owner, MomentEnvelope bar, double center, double target) : IDifferentiable
     {
@@ -123,7 +171,7 @@ internal sealed class BumpEquilibrium
         {
             BumpTent tent = new(owner._a, x, 0);
             (double sum, double slope) = bar.Opening(center, tent);
-            double elastic = tent.Elastic() / owner._curve.Stiffness;
+            double elastic = tent.Elastic() / owner.Stiffness;
             return ((sum + elastic) / target - 1, (slope + elastic) / (x * target));
         }
     }
@@ -132,11 +180,21 @@ internal sealed class BumpEquilibrium
     {
         public (double Value, double Slope) At(double x)
         {
-            BumpTent tent = new(owner._a, owner._most, x);
+            BumpTent tent = new(owner._a, owner.LargestMoment, x);
             (double sum, double slope) = bar.Opening(center, tent);
             double lever = owner._a - x;
-            double elastic = tent.Elastic() / owner._curve.Stiffness;
-            return ((sum + elastic) / target - 1, (slope / lever + 2 * tent.Peak * lever / (3 * owner._curve.Stiffness)) / target);
+            double elastic = tent.Elastic() / owner.Stiffness;
+            return ((sum + elastic) / target - 1, (slope / lever + 2 * tent.Peak * lever / (3 * owner.Stiffness)) / target);
         }
     }
+}
+
+/// <summary>A bar far from its ends after equal bumps: the moments under one of them, the mean curvature that stays, the bulge of its facets.</summary>
+internal readonly struct SteadyState(BumpTent tent, double mean, double facetRise)
+{
+    public BumpTent Tent { get; } = tent;
+
+    public double Mean { get; } = mean;
+
+    public double FacetRise { get; } = facetRise;
 }

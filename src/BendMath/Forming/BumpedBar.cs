@@ -198,16 +198,9 @@ public sealed class BumpedBar
     /// <summary>The loaded state that leaves a curvature, held flat; null for none.</summary>
     internal static LoadedBend? LoadedLeaving(BendAnalysis analysis, double permanent)
     {
-        if (permanent <= 0)
-        {
-            return null;
-        }
-
-        double most = analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature;
-        double Residual(double curvature) => analysis.StateAt(curvature, nameof(permanent)).Permanent(analysis.Moments, free: false).InPlane / permanent - 1;
-
-        // κ_p rises with κ, is below it, and reaches further than any bar bends.
-        return Residual(most) <= 0 ? null : new(analysis, analysis.StateAt(Bracketed.Root(Residual, permanent, most), nameof(permanent)));
+        // No bar bends further than this.
+        double Tightest() => analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature;
+        return permanent > 0 && analysis.Curve.Leaving(permanent, Tightest) is { } curvature ? new(analysis, analysis.StateNear(analysis.Curve.At(curvature))) : null;
     }
 
     /// <summary>The inner loop: allocates nothing. Hands out the moments and the curvature that stays under the nose of each bump.</summary>

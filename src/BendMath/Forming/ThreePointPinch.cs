@@ -18,9 +18,20 @@ internal static class ThreePointPinch
         FormingModel model, ThreePointSetup setup, BendAnalysis analysis, Die? die, double setStroke, IEnumerable<Advisory> evidence, IEnumerable<Advisory> doubts)
     {
         ThreePointEquilibrium equilibrium = new(analysis, setup);
-        double stroke = setup.Stiffness is { } stiffness ? Closed(equilibrium, setup, setStroke, stiffness.K) : setStroke;
+        double stroke = setStroke;
+        (BentState Peak, double Shift)? found;
+        if (setup.Stiffness is { } stiffness)
+        {
+            (BentState Peak, double Shift, double Stroke)? closed = equilibrium.AtSetStroke(setStroke, stiffness.K);
+            found = closed is { } c ? (c.Peak, c.Shift) : null;
+            stroke = closed?.Stroke ?? (setup.Nose > 0 ? setStroke - equilibrium.WrapForce() / stiffness.K : setStroke);
+        }
+        else
+        {
+            found = equilibrium.At(setup.NominalOf(setStroke));
+        }
+
         double nominal = setup.NominalOf(stroke);
-        (BentState Peak, double Shift)? found = equilibrium.At(nominal);
         bool wraps = found is null;
         if (wraps && setup.Nose == 0)
         {
@@ -32,15 +43,4 @@ internal static class ThreePointPinch
         IEnumerable<Advisory> validity = doubts.Concat(setup.Advisories(analysis.Section, stroke)).Concat(ThreePointSetup.GiveAdvisories(stroke, setStroke));
         return new FormedBend(model, die, loaded, contact, evidence, wraps ? validity.Append(ThreePointSetup.WrapsNose) : validity);
     }
-
-    /// <summary>
-    /// The stroke s with s + F(s)/k = δ. Bracket: at s = 0 there is no force, so the sum is 0 &lt; δ; at s = δ it is δ + F/k ≥ δ. The force rises with s, and where the bar lies down on the nose it can only
-    /// drop, so the sum passes δ from below at a place where it is continuous. A bar that would fold over an edge counts as too much.
-    /// </summary>
-    private static double Closed(ThreePointEquilibrium equilibrium, ThreePointSetup setup, double setStroke, double stiffness) => Bracketed.Root(
-        stroke => stroke == 0 ? -1
-            : equilibrium.NoseForceAt(setup.NominalOf(stroke)) is { } force ? Math.Min(1, (stroke + force / stiffness) / setStroke - 1)
-            : 1,
-        0,
-        setStroke);
 }

@@ -45,6 +45,8 @@ public sealed record LinearHardening : StressStrainLaw
 
     internal override double YieldStrain => _ramp[0].Start;
 
+    internal override LawShape Shape => new LineShape(_tangent / E);
+
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new LinearHardening(ElasticModulus, yieldStress, TangentModulus);
 

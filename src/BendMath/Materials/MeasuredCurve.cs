@@ -50,6 +50,10 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override double YieldStrain => _law.ElasticLimit;
 
+    internal override LawShape Shape => new PointsShape(_law.Strains);
+
+    internal override double ReferenceStrain => 1;
+
     internal override double DataStrain => LastStrain;
 
     private double LastStrain => _law.Strains[_law.Strains.Length - 1];

@@ -33,6 +33,8 @@ public sealed record PerfectlyPlastic : StressStrainLaw
 
     internal override double YieldStrain => _ramp[0].Start;
 
+    internal override LawShape Shape => new LineShape(0);
+
     /// <inheritdoc/>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new PerfectlyPlastic(ElasticModulus, yieldStress);
 

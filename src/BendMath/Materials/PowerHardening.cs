@@ -69,6 +69,8 @@ public sealed record PowerHardening : StressStrainLaw
 
     internal override double YieldStrain => _law.ElasticLimit;
 
+    internal override LawShape Shape => new PowerShape(_exponent);
+
     /// <summary>
     /// The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ. A pair fitted to strains of a few percent seldom has the yield of
     /// its bar, so this may move the whole curve far from the test: bending with it is advised of.

@@ -43,7 +43,16 @@ public sealed record RambergOsgood : StressStrainLaw
             throw Guard.Fault(nameof(exponent), exponent, "must be greater than 1.5 and not greater than 1000");
         }
 
-        _law = new(_proof / E, _exponent);
+        _law = new(_proof / E, _exponent, null);
+    }
+
+    /// <summary>Another proof stress; the exponent is kept, and what is known of it.</summary>
+    private RambergOsgood(RambergOsgood law, double elasticModulus, double proofStress)
+        : base(elasticModulus)
+    {
+        _proof = proofStress;
+        _exponent = law._exponent;
+        _law = new(_proof / E, _exponent, law._law.Roots);
     }
 
     /// <summary>The 0.2 % proof stress.</summary>
@@ -54,9 +63,12 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override double YieldStrain => _proof / E;
 
+    internal override LawShape Shape => new SmoothShape(_exponent);
+
+    internal override double ReferenceStrain => _law.Reference;
+
     /// <inheritdoc/>
-    public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(
-        ElasticModulus, Pressure.FromPascals(LawRules.YieldBelowModulus(yieldStress, E)), _exponent);
+    public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(this, E, LawRules.YieldBelowModulus(yieldStress, E));
 
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => string.Format(
@@ -68,48 +80,59 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.At(strain).Rate;
 
-    internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new RambergOsgood(
-        Stiffened(E, poissonsRatio), Pressure.FromPascals(_proof * Math.Pow(PlaneStrainFactor, 1 + 1 / _exponent)), _exponent);
+    internal override StressStrainLaw InPlaneStrain(double poissonsRatio) =>
+        new RambergOsgood(this, Stiffened(E, poissonsRatio).Pascals, _proof * Math.Pow(PlaneStrainFactor, 1 + 1 / _exponent));
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
 
     /// <summary>
-    /// With s = σ/σ₀.₂, e = a·s + 0.002·sⁿ. As a function of e, s is singular at the complex strain e* where de/ds = 0:
-    /// s* = (a/(0.002·n))^(1/(n − 1))·exp(iπ/(n − 1)), e* = a·s*·(1 − 1/n). Pieces reach 0.6 of the distance to it, which puts it at least 2.3
+    /// With a = σ₀.₂/E, a·c = 0.002·cⁿ and u = σ/(c·σ₀.₂), e = a·c·(u + uⁿ). As a function of e, u is singular at the complex strain e* where de/du = 0:
+    /// u* = n^(−1/(n − 1))·exp(iπ/(n − 1)), e* = a·c·u*·(1 − 1/n). Pieces reach 0.6 of the distance to it, which puts it at least 2.3
     /// half-widths off; twelve points then leave a remainder near 1e−15.
     /// </summary>
     private readonly struct Kernel : IPlasticLaw
     {
         private const double Negligible = 1e-17;
 
-        private readonly double _elastic;
-
         private readonly double _exponent;
+
+        private readonly double _reference;
+
+        private readonly SmoothRoots _roots;
 
         private readonly double _knee;
 
         private readonly double _kneeOff;
 
-        public Kernel(double elastic, double exponent)
+        /// <param name="elastic">a = σ₀.₂/E.</param>
+        /// <param name="exponent">n.</param>
+        /// <param name="roots">Those of the exponent where another law has them, or null.</param>
+        public Kernel(double elastic, double exponent, SmoothRoots? roots)
         {
-            _elastic = elastic;
             _exponent = exponent;
-            Complex knee = Complex.FromPolarCoordinates(
-                elastic * Math.Pow(elastic / (Offset * exponent), 1 / (exponent - 1)) * (1 - 1 / exponent), Math.PI / (exponent - 1));
+            double scale = Math.Pow(elastic / Offset, 1 / (exponent - 1));
+            _reference = elastic * scale;
+            Complex knee = Complex.FromPolarCoordinates(_reference * Math.Pow(1 / exponent, 1 / (exponent - 1)) * (1 - 1 / exponent), Math.PI / (exponent - 1));
             _knee = knee.Real;
             _kneeOff = knee.Imaginary;
-            ElasticLimit = elastic * Math.Pow(Negligible * elastic / Offset, 1 / (exponent - 1));
+            double limit = Math.Pow(Negligible, 1 / (exponent - 1));
+            ElasticLimit = _reference * limit;
+            _roots = roots ?? new(exponent, limit);
         }
 
         /// <summary>Below this strain the plastic part is less than 1e−17 of the whole.</summary>
         public double ElasticLimit { get; }
 
+        public double Reference => _reference;
+
+        public SmoothRoots Roots => _roots;
+
         public (double Plastic, double Rate) At(double strain)
         {
-            double s = Level(strain);
-            double plastic = Offset * Math.Pow(s, _exponent);
-            return (plastic, _exponent * plastic / (_elastic * s + _exponent * plastic));
+            (double level, double power) = _roots.At(strain / _reference);
+            double rate = _exponent * power;
+            return (_reference * level * power, rate / (1 + rate));
         }
 
         /// <summary>
@@ -119,9 +142,9 @@ public sealed record RambergOsgood : StressStrainLaw
         public StrainPrimitives PrimitivesAt(double strain)
         {
             double n = _exponent;
-            double level = Level(strain);
-            double x = _elastic * level;
-            double p = Offset * Math.Pow(level, n);
+            (double level, double power) = _roots.At(strain / _reference);
+            double x = _reference * level;
+            double p = x * power;
             double xp = p * x / (n + 1);
             double xxp = p * x * x / (n + 2);
             double xpp = p * p * x / (2 * n + 1);
@@ -141,24 +164,6 @@ public sealed record RambergOsgood : StressStrainLaw
         {
             double distance = Math.Sqrt((strain - _knee) * (strain - _knee) + _kneeOff * _kneeOff);
             return strain + Math.Min(0.6 * distance, strain);
-        }
-
-        /// <summary>σ/σ₀.₂ at a strain: Newton from the right of the root of a convex function, so it falls monotonically onto it.</summary>
-        private double Level(double strain)
-        {
-            double s = Math.Min(strain / _elastic, Math.Pow(strain / Offset, 1 / _exponent));
-            for (int i = 0; i < 60; i++)
-            {
-                double power = Offset * Math.Pow(s, _exponent - 1);
-                double step = (_elastic * s + power * s - strain) / (_elastic + _exponent * power);
-                s -= step;
-                if (step <= 1e-15 * s)
-                {
-                    break;
-                }
-            }
-
-            return s;
         }
     }
 }

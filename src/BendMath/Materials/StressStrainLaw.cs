@@ -1,3 +1,4 @@
+using BendMath.Materials;
 using BendMath.Numerics;
 using UnitsNet;
 
@@ -30,6 +31,12 @@ public abstract record StressStrainLaw
 
     /// <summary>Strain at the end of the elastic line, σ_y/E.</summary>
     internal abstract double YieldStrain { get; }
+
+    /// <summary>What the law has in common with those of the same kind and another yield.</summary>
+    internal abstract LawShape Shape { get; }
+
+    /// <summary>The strain its shape is counted in.</summary>
+    internal virtual double ReferenceStrain => YieldStrain;
 
     /// <summary>The same kind of law with another yield stress, all else kept.</summary>
     /// <param name="yieldStress">The new yield stress, greater than zero.</param>

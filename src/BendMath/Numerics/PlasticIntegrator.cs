@@ -143,10 +143,9 @@ internal static class PlasticIntegrator
             double middle = start + (2 * part + 1) * half;
             for (int i = 0; i < rule.Nodes.Length; i++)
             {
-                double angle = middle + half * rule.Nodes[i];
-                double cosine = Math.Cos(angle);
-                double y = arc.CenterY + arc.Radius * Math.Sin(angle);
-                double weight = half * rule.Weights[i] * arc.Radius * arc.Radius * cosine * cosine;
+                double sine = Math.Sin(middle + half * rule.Nodes[i]);
+                double y = arc.CenterY + arc.Radius * sine;
+                double weight = half * rule.Weights[i] * arc.Radius * arc.Radius * (1 - sine) * (1 + sine);
                 (double plastic, double rate) = law.At(Math.Max(field.At(y), law.ElasticLimit));
                 sums.Add(weight * arc.WidthFactor, weight * arc.MomentFactor, y - centroid, field.Side * plastic, rate);
             }

@@ -215,10 +215,9 @@ internal sealed class TailTable
         GaussRule rule = GaussRule.Twelve;
         for (int i = 0; i < rule.Nodes.Length; i++)
         {
-            double angle = start + half * (1 + rule.Nodes[i]);
-            double cosine = arc.Radius * Math.Cos(angle);
-            double x = side * (arc.CenterY + arc.Radius * Math.Sin(angle) - level);
-            double weight = side * half * rule.Weights[i] * cosine * cosine;
+            double sine = Math.Sin(start + half * (1 + rule.Nodes[i]));
+            double x = side * (arc.CenterY + arc.Radius * sine - level);
+            double weight = side * half * rule.Weights[i] * arc.Radius * arc.Radius * (1 - sine) * (1 + sine);
             double w = weight * arc.WidthFactor;
             double q = weight * arc.MomentFactor;
             tail.W0 += w;
