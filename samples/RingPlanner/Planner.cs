@@ -50,26 +50,17 @@ internal static class Planner
         }
 
         RingJobReading reading = command.File is null ? RingJobFile.Read(Demo()) : RingJobFile.ReadFile(command.File);
-        List<(RingPlan Plan, RingJobEntry Entry)> plans = [];
-        List<string> faults = [.. reading.Faults.Select(found => found.ToString())];
-        foreach (RingJobEntry entry in reading.Jobs)
+        if (!reading.IsSound)
         {
-            try
+            foreach (JobFault found in reading.Faults)
             {
-                plans.Add((RingPlan.For(entry.Job), entry));
+                error.WriteLine(found);
             }
-            catch (Exception refused) when (refused is InvalidOperationException or ArgumentException)
-            {
-                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {FirstLine(refused)}");
-            }
-        }
 
-        if (faults.Count > 0)
-        {
-            faults.ForEach(error.WriteLine);
             return BadInput;
         }
 
+        List<(RingPlan Plan, RingJobEntry Entry)> plans = [.. reading.Jobs.Select(entry => (RingPlan.For(entry.Job), entry))];
         RingPlan[] all = [.. plans.Select(pair => pair.Plan)];
         PlanCuts cuts = PlanCuts.For(all, reading.LeastUsefulOffcut);
         output.WriteLine(command.Form == Form.Json ? RingPlanJson.WriteAll(all, cuts) : Book.Print(plans, cuts, command, plain).TrimEnd());
@@ -81,12 +72,5 @@ internal static class Planner
         using Stream stream = typeof(Planner).Assembly.GetManifestResourceStream("demo.json")!;
         using StreamReader reader = new(stream);
         return reader.ReadToEnd().TrimEnd();
-    }
-
-    private static string FirstLine(Exception refused)
-    {
-        string line = refused.Message.Split('\n')[0].TrimEnd();
-        int parameter = refused is ArgumentException ? line.IndexOf(" (Parameter '", StringComparison.Ordinal) : -1;
-        return parameter < 0 ? line : line[..parameter];
     }
 }

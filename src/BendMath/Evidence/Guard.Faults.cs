@@ -32,7 +32,7 @@ internal static partial class Guard
     public static ArgumentOutOfRangeException Fault(string name, Ratio value, string rule) => Fault(name, rule, Text(value));
 
     /// <inheritdoc cref="Fault(string, Length, string)"/>
-    public static ArgumentOutOfRangeException Fault(string name, double value, string rule) => Fault(name, rule, Number.Text(value));
+    public static ArgumentOutOfRangeException Fault(string name, double value, string rule) => Fault(name, rule, PlainNumber.Text(value));
 
     /// <summary>Throws <see cref="Fault(string, Length, string)"/>.</summary>
 #if !NETSTANDARD2_0
@@ -75,6 +75,12 @@ internal static partial class Guard
 
     /// <summary>A length given in metres, printed in millimetres.</summary>
     public static string MillimetersText(double meters) => Millimeter.Text(meters);
+
+    /// <summary>The exception for an argument that is a text, a list or an object: "rings must differ in radius, but do not."</summary>
+    /// <param name="name">The argument.</param>
+    /// <param name="rule">The rest of a sentence that begins with the argument, without the full stop.</param>
+    /// <param name="found">What was found, as the rest of "but …"; null where the rule says it all.</param>
+    public static ArgumentException Refused(string name, string rule, string? found = null) => new($"{name} {rule}{(found is null ? string.Empty : ", but " + found)}.", name);
 
     private static ArgumentOutOfRangeException Fault(string name, string rule, string value)
         => new(name, $"{name} {rule}, but is {value}.");

@@ -83,9 +83,7 @@ public sealed record LengthStyle
     /// <exception cref="ArgumentOutOfRangeException">The length is not finite, or has more steps than a double can count.</exception>
     public Length Round(Length length)
     {
-        double meters = Guard.Finite(length, nameof(length));
-        double steps = (double)WholeSteps(ExactSteps(meters, nameof(length)));
-        return Length.FromMeters(Math.Sign(meters) * (steps * StepNumerator / StepDenominator));
+        return Length.FromMeters(Rounded(Guard.Finite(length, nameof(length))));
     }
 
     /// <summary>Unit, step and rounding in words, such as <c>inches to 1/16, rounded up</c>.</summary>
@@ -106,6 +104,8 @@ public sealed record LengthStyle
         };
         return $"{unit}, {direction}";
     }
+
+    internal double Rounded(double meters) => Math.Sign(meters) * ((double)WholeSteps(ExactSteps(meters, "length")) * StepNumerator / StepDenominator);
 
     internal string Print(double meters)
     {

@@ -8,6 +8,8 @@ public sealed record RingScatter
 {
     private const double SameBar = 1e-9;
 
+    private const double Rounding = 1e-12;
+
     private readonly double? _stroke;
 
     private readonly double? _curvature;
@@ -51,12 +53,17 @@ public sealed record RingScatter
     {
         if (_stroke is { } stroke && model.WithExtraStroke(0) is null)
         {
-            throw new ArgumentException($"{name} must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(stroke)}.", name);
+            throw Guard.Refused(name, $"must not name a stroke for {model.Name}, which has none", $"names {Guard.MillimetersText(stroke)}");
+        }
+
+        if (Yield is not null && !IsYieldOf(Yield, analysis.Material.Law))
+        {
+            throw Guard.Refused(name, $"must have a yield range about the yield of {analysis.Material.Name}, {Guard.Text(analysis.Material.Law.YieldStress)}, and below its elastic modulus", $"has {Yield}");
         }
 
         if (Mill is not null && !IsOf(Mill, analysis.Section))
         {
-            throw new ArgumentException($"{name} must hold the mill tolerance of the bar that is bent, {analysis.Section}, but holds that of {Mill.Nominal}.", name);
+            throw Guard.Refused(name, $"must hold the mill tolerance of the bar that is bent, {analysis.Section}", $"holds that of {Mill.Nominal}");
         }
     }
 
@@ -72,6 +79,9 @@ public sealed record RingScatter
         ];
         return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
     }
+
+    private static bool IsYieldOf(PressureRange range, StressStrainLaw law) => range.Low.Pascals >= 1
+        && range.Low.Pascals <= law.YieldStress.Pascals * (1 + Rounding) && range.High.Pascals >= law.YieldStress.Pascals * (1 - Rounding) && law.Allows(range.High);
 
     private static bool IsOf(MillTolerance mill, OrientedSection section)
     {

@@ -16,15 +16,20 @@ internal static class BarCuts
 
     /// <summary>A length as it is cut: rounded up to what a rule shows.</summary>
     public static Length Rounded(double length, LengthStyle style, string name) => Guard.NotNull(style, name).Rounding == LengthRounding.Up
-        ? style.Round(Length.FromMeters(length))
+        ? Length.FromMeters(style.Rounded(length))
         : throw new ArgumentException($"{name} must round up, so that no blank is short, but is \"{style}\".", name);
 
     public static BarYield Pieces(double piece, double kerf, Length barLength, string name)
     {
         double bar = Guard.Positive(barLength, name);
+        return TryPieces(piece, kerf, bar)
+            ?? throw Guard.Fault(name, barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
+    }
+
+    /// <summary>Null for more than a million blanks.</summary>
+    public static BarYield? TryPieces(double piece, double kerf, double bar)
+    {
         double count = Math.Floor(Room(bar, kerf) / (piece + kerf));
-        return count <= 1e6
-            ? new(bar, (int)count, Offcut(bar, count * (piece + kerf)))
-            : throw Guard.Fault(name, barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
+        return count <= 1e6 ? new(bar, (int)count, Offcut(bar, count * (piece + kerf))) : null;
     }
 }

@@ -34,7 +34,7 @@ public sealed class Grade
         HardeningPair[] pairs = [.. hardeningPairs ?? []];
         if (Array.IndexOf(pairs, null!) >= 0)
         {
-            throw new ArgumentException("hardeningPairs must not contain null.", nameof(hardeningPairs));
+            throw Guard.Refused(nameof(hardeningPairs), "must not contain null");
         }
 
         Hardening = Array.Find(pairs, pair => !IsTooWeak(pair));
