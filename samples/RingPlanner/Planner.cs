@@ -50,30 +50,17 @@ internal static class Planner
         }
 
         RingJobReading reading = command.File is null ? RingJobFile.Read(Demo()) : RingJobFile.ReadFile(command.File);
-        List<(RingPlan Plan, RingJobEntry Entry)> plans = [];
-        List<string> faults = [.. reading.Faults.Select(found => found.ToString())];
-        foreach (RingJobEntry entry in reading.Jobs)
+        if (!reading.IsSound)
         {
-            try
+            foreach (JobFault found in reading.Faults)
             {
-                plans.Add((RingPlan.For(entry.Job), entry));
+                error.WriteLine(found);
             }
-            catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } broken)
-            {
-                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {broken}");
-            }
-            catch (InvalidOperationException refused)
-            {
-                faults.Add($"\"{entry.Job.Name}\" cannot be planned: {refused.Message}");
-            }
-        }
 
-        if (faults.Count > 0)
-        {
-            faults.ForEach(error.WriteLine);
             return BadInput;
         }
 
+        List<(RingPlan Plan, RingJobEntry Entry)> plans = [.. reading.Jobs.Select(entry => (RingPlan.For(entry.Job), entry))];
         RingPlan[] all = [.. plans.Select(pair => pair.Plan)];
         PlanCuts cuts = PlanCuts.For(all, reading.LeastUsefulOffcut);
         output.WriteLine(command.Form == Form.Json ? RingPlanJson.WriteAll(all, cuts) : Book.Print(plans, cuts, command, plain).TrimEnd());

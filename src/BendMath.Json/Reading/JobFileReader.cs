@@ -93,14 +93,15 @@ internal static class JobFileReader
         HandDrive? drive = job.Build(() => new HandDrive(lever, advantage, limit), ("leverLength", "lever length"), ("advantage", "mechanical advantage"), ("pullLimit", "pull limit"));
         CuttingRules? cutting = job.Build(() => new CuttingRules(ends, kerf, bar, rule), ("barLength", "bar length"));
 
-        // A ring that could not be read is a fault already; without it the correction would be refused a second time.
-        Calibration? calibration = job.Build(() => new Calibration(rings, rings.Count == 0 ? null : correction, error), ("measuringError", "measuring error"));
+        // A ring or a bender that could not be read is a fault already; without it the correction would be refused a second time.
+        bool isLost = rings.Count == 0 || (correction == ExplanationKind.Stroke && model.Setup is null);
+        Calibration? calibration = job.Build(() => new Calibration(rings, isLost ? null : correction, error), ("measuringError", "measuring error"));
         if (analysis is null || ring is null || drive is null || cutting is null || calibration is null)
         {
             return null;
         }
 
-        RingJob? made = job.Build(() => new RingJob(name, analysis, ring, new Bender(rack, model, drive), cutting, scatter, calibration, distortion));
+        RingJob? made = job.Build(() => new RingJob(name, analysis, ring, new Bender(rack, model, drive), cutting, scatter, calibration, distortion), ("calibration", "correction"), ("cutting", "kerf"));
         return made is null ? null : new(made, note, inches);
     }
 

@@ -32,7 +32,7 @@ internal static partial class Guard
     public static ArgumentOutOfRangeException Fault(string name, Ratio value, string rule) => Fault(name, rule, Text(value));
 
     /// <inheritdoc cref="Fault(string, Length, string)"/>
-    public static ArgumentOutOfRangeException Fault(string name, double value, string rule) => Fault(name, rule, Number.Text(value));
+    public static ArgumentOutOfRangeException Fault(string name, double value, string rule) => Fault(name, rule, PlainNumber.Text(value));
 
     /// <summary>Throws <see cref="Fault(string, Length, string)"/>.</summary>
 #if !NETSTANDARD2_0

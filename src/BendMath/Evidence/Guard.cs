@@ -26,7 +26,7 @@ internal static partial class Guard
     private static readonly ReaderUnit MillimeterToTheFourth = new("mm⁴", 1e-12, least: 1e-24, most: 1e24);
     private static readonly ReaderUnit InverseMeter = new("m⁻¹", 1, least: 1e-9, most: 1e6);
     private static readonly ReaderUnit Percent = new("%", 1e-2, least: 1e-9, most: 1e3);
-    private static readonly ReaderUnit Number = new("", 1, least: 1e-9, most: 1e9, space: "");
+    private static readonly ReaderUnit PlainNumber = new("", 1, least: 1e-9, most: 1e9, space: "");
 
     /// <summary>Metres, greater than zero.</summary>
     public static double Positive(Length value, string name) => Positive(Meters(value, name), name, Millimeter);
@@ -94,14 +94,17 @@ internal static partial class Guard
     /// <summary>A decimal fraction (5 % is 0.05), either sign.</summary>
     public static double Finite(Ratio value, string name) => Finite(DecimalFraction(value, name), name, Percent);
 
+    /// <summary>Any number but an undefined or infinite one: what was computed, whatever its size.</summary>
+    public static double Number(double value, string name) => value - value == 0 ? value : throw Fault(name, "must be finite", PlainNumber.Text(value));
+
     /// <summary>A plain number greater than zero.</summary>
-    public static double Positive(double value, string name) => Positive(value, name, Number);
+    public static double Positive(double value, string name) => Positive(value, name, PlainNumber);
 
     /// <summary>A plain number, zero or greater.</summary>
-    public static double NonNegative(double value, string name) => NonNegative(value, name, Number);
+    public static double NonNegative(double value, string name) => NonNegative(value, name, PlainNumber);
 
     /// <summary>A plain number of either sign.</summary>
-    public static double Finite(double value, string name) => Finite(value, name, Number);
+    public static double Finite(double value, string name) => Finite(value, name, PlainNumber);
 
     /// <summary>The object itself, or an <see cref="ArgumentNullException"/> by name.</summary>
 #if NETSTANDARD2_0

@@ -23,7 +23,7 @@ public sealed record WorkingTerm
         }
 
         Meaning = Guard.NotEmpty(meaning, nameof(meaning));
-        Value = Guard.Finite(value, nameof(value));
+        Value = Guard.Number(value, nameof(value));
         Unit = Guard.NotNull(unit, nameof(unit));
     }
 
@@ -67,7 +67,7 @@ public sealed record Working
         Symbol = Guard.NotEmpty(symbol, nameof(symbol));
         Equation = Guard.NotEmpty(equation, nameof(equation));
         Terms = [.. Guard.NotNull(terms, nameof(terms)).Select(term => Guard.NotNull(term, nameof(terms)))];
-        Value = Guard.Finite(value, nameof(value));
+        Value = Guard.Number(value, nameof(value));
         Unit = Guard.NotNull(unit, nameof(unit));
         Source = Guard.NotNull(source, nameof(source));
         IsSearched = isSearched;

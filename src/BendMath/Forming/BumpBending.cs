@@ -52,6 +52,13 @@ public sealed class BumpBending : FormingModel
         _extra = model._extra + extra;
     }
 
+    private BumpBending(BumpBending model, double feed)
+        : base(model.Evidence)
+    {
+        Setup = model.Setup;
+        _feed = feed;
+    }
+
     /// <summary>Half-span and nose of the bender.</summary>
     public override ThreePointSetup Setup { get; }
 
@@ -189,7 +196,7 @@ public sealed class BumpBending : FormingModel
     }
 
     /// <summary>The same bumps at another feed, their stroke as the die says.</summary>
-    internal BumpBending WithFeed(double feed) => new(Setup, Length.FromMeters(feed));
+    internal BumpBending WithFeed(double feed) => new(this, feed);
 
     /// <summary>The bar after equal bumps of a stroke, or null when the bender cannot take it so.</summary>
     internal FormedBend? BumpedAt(BendAnalysis analysis, double stroke)

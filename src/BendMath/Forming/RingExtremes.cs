@@ -30,6 +30,9 @@ internal sealed class RingExtremes
     /// <summary>Why there is no range, or null.</summary>
     public string? Refusal { get; private set; }
 
+    /// <summary>Whether there is none because the bar springs back straight somewhere.</summary>
+    public bool IsStraight { get; private set; }
+
     public RingReply Nominal => _tried[0].Reply;
 
     /// <summary>Least and greatest value, or null when some input leaves no ring.</summary>
@@ -186,6 +189,7 @@ internal sealed class RingExtremes
         if (reply.Refusal is { } refusal)
         {
             string where = at.Length == 0 ? string.Empty : "at " + string.Join(" and ", at.Select((value, i) => _response.Text(i, value))) + " ";
+            IsStraight = reply.IsStraight;
             Refusal = $"no range: {where}{refusal}";
         }
 

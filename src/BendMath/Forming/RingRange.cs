@@ -67,6 +67,9 @@ public sealed class RingRange
     /// <summary>Why there is no range, or null.</summary>
     public string? Note { get; }
 
+    /// <summary>Whether there is no range because the bar may spring back straight, or so nearly that no length says how far.</summary>
+    public bool MaySpringStraight { get; private init; }
+
     /// <summary>Finds the bounds. Wrap bending is monotone in yield; pinching is not, and is searched between the ends as well.</summary>
     /// <param name="model">How the bender forms.</param>
     /// <param name="analysis">Section and material.</param>
@@ -91,7 +94,7 @@ public sealed class RingRange
         (double Low, double High)? developed = extremes.Of(reply => radians / reply.Curvature);
         IReadOnlyList<RingInfluence> influences = extremes.Refusal is null ? InfluencesOf(response, extremes) : [];
         return extremes.Refusal is { } refusal
-            ? new(scatter, null, null, [], refusal)
+            ? new(scatter, null, null, [], refusal) { MaySpringStraight = extremes.IsStraight }
             : new(scatter, Range(inside!.Value), Range(developed!.Value), influences, null);
     }
 

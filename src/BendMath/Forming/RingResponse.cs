@@ -75,7 +75,7 @@ internal sealed class RingResponse
 
         FinishedRing finished = released.Ring;
         RingReply reply = new(finished.Inside, finished.CentroidRadius.Meters, finished.OutsideRadius.Meters, finished.TotalCurvature, null);
-        return ring.CurvatureRatio == 1 ? reply : reply.Times(ring.CurvatureRatio);
+        return (ring.CurvatureRatio == 1 ? reply : reply.Times(ring.CurvatureRatio)).Checked();
     }
 
     /// <summary>The input as a person would read it.</summary>

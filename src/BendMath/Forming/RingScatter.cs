@@ -6,6 +6,8 @@ namespace BendMath;
 /// <summary>What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known. Immutable and thread-safe.</summary>
 public sealed record RingScatter
 {
+    private const double Rounding = 1e-12;
+
     private readonly double? _stroke;
 
     private readonly double? _curvature;
@@ -49,12 +51,17 @@ public sealed record RingScatter
     {
         if (_stroke is { } stroke && model.WithExtraStroke(0) is null)
         {
-            throw new ArgumentException($"{name} must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(stroke)}.", name);
+            throw Guard.Refused(name, $"must not name a stroke for {model.Name}, which has none", $"names {Guard.MillimetersText(stroke)}");
+        }
+
+        if (Yield is not null && !IsYieldOf(Yield, analysis.Material.Law))
+        {
+            throw Guard.Refused(name, $"must have a yield range about the yield of {analysis.Material.Name}, {Guard.Text(analysis.Material.Law.YieldStress)}, and below its elastic modulus", $"has {Yield}");
         }
 
         if (Mill is not null && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero)))
         {
-            throw new ArgumentException($"{name} must hold the mill tolerance of the bar that is bent, {analysis.Section}, but holds that of {Mill.Nominal}.", name);
+            throw Guard.Refused(name, $"must hold the mill tolerance of the bar that is bent, {analysis.Section}", $"holds that of {Mill.Nominal}");
         }
     }
 
@@ -70,4 +77,7 @@ public sealed record RingScatter
         ];
         return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
     }
+
+    private static bool IsYieldOf(PressureRange range, StressStrainLaw law) => range.Low.Pascals >= 1
+        && range.Low.Pascals <= law.YieldStress.Pascals * (1 + Rounding) && range.High.Pascals >= law.YieldStress.Pascals * (1 - Rounding) && law.Allows(range.High);
 }

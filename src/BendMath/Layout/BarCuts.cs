@@ -22,9 +22,14 @@ internal static class BarCuts
     public static BarYield Pieces(double piece, double kerf, Length barLength, string name)
     {
         double bar = Guard.Positive(barLength, name);
+        return TryPieces(piece, kerf, bar)
+            ?? throw Guard.Fault(name, barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
+    }
+
+    /// <summary>Null for more than a million blanks.</summary>
+    public static BarYield? TryPieces(double piece, double kerf, double bar)
+    {
         double count = Math.Floor(Room(bar, kerf) / (piece + kerf));
-        return count <= 1e6
-            ? new(bar, (int)count, Offcut(bar, count * (piece + kerf)))
-            : throw Guard.Fault(name, barLength, $"must give at most a million blanks of {Guard.MillimetersText(piece)}");
+        return count <= 1e6 ? new(bar, (int)count, Offcut(bar, count * (piece + kerf))) : null;
     }
 }

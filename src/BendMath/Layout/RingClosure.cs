@@ -99,6 +99,10 @@ public sealed class RingClosure
             : new(layout, cut, opening);
     }
 
+    /// <summary>Trims and closes a full ring, or null where saw cut or root opening are a tenth of it.</summary>
+    internal static RingClosure? TryFor(DevelopedLayout layout, TrimCut cut, Length rootOpening) =>
+        Math.Max(layout.Kerf.Meters, rootOpening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, cut, rootOpening.Meters) : null;
+
     /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,

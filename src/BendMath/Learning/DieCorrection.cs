@@ -62,7 +62,7 @@ public sealed class DieCorrection
             return new(ExplanationKind.StampedFace, false, looser, null);
         }
 
-        StampedFace face = StampedFace.OffsetBy(Length.FromMeters(offset));
+        StampedFace face = offset < Guard.LeastMeters ? StampedFace.InsideOfBar : StampedFace.OffsetBy(Length.FromMeters(Math.Min(offset, Guard.MostMeters)));
         bool fits = offset <= (1 + StampedFace.Negligible) * section.Height;
         string sentence = string.Format(
             CultureInfo.InvariantCulture,

@@ -121,8 +121,7 @@ public sealed class RingFit
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(basis, nameof(basis));
         FitForm? asked = form is { } given ? Guard.Defined(given, nameof(form)) : null;
-        List<string> leftOut = [];
-        Usable[] usable = [.. rings.Select(ring => Usable.Of(ring, basis, leftOut)).OfType<Usable>()];
+        (Usable[] usable, List<string> leftOut) = UsableOf(rings, basis);
         if (usable.Length == 0)
         {
             throw Guard.Refused(nameof(rings), $"must hold one on whose die {basis.Name} leaves a ring", leftOut[0]);
@@ -134,6 +133,20 @@ public sealed class RingFit
             : new(analysis, basis, group, chosen, leftOut.AsReadOnly(), asked);
     }
 
+    /// <summary>The fit of rings, or why the basis can speak of none of them.</summary>
+    internal static RingFit? TryOf(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, out string? none)
+    {
+        (Usable[] usable, List<string> leftOut) = UsableOf(rings, basis);
+        none = usable.Length == 0 ? leftOut[0] : null;
+        if (none is not null)
+        {
+            return null;
+        }
+
+        (RingGroup group, IReadOnlyList<Usable> chosen) = RingGroups.For(usable, one => one.Ring, analysis, Few);
+        return new(analysis, basis, group, chosen, leftOut.AsReadOnly(), null);
+    }
+
     /// <summary>What a die is expected to leave, with its interval.</summary>
     /// <param name="die">The die.</param>
     /// <param name="release">How the ring is let go.</param>
@@ -143,6 +156,12 @@ public sealed class RingFit
 
     /// <summary>Form, number of rings and group.</summary>
     public override string ToString() => $"{(Form == FitForm.Line ? "line" : "curvature ratio")} from {Counted.Text(Rings.Count, "ring")} {RingGroups.Words(Group, Analysis)}";
+
+    private static (Usable[] Usable, List<string> LeftOut) UsableOf(IReadOnlyList<MeasuredRing> rings, FormingModel basis)
+    {
+        List<string> leftOut = [];
+        return ([.. rings.Select(ring => Usable.Of(ring, basis, leftOut)).OfType<Usable>()], leftOut);
+    }
 
     /// <summary>A ring the basis can speak of.</summary>
     private sealed record Usable(MeasuredRing Ring, FinishedRing Modeled, double Variable, double LogRatio)

@@ -37,6 +37,11 @@ public sealed record BarMaterial
             return;
         }
 
+        if (!law.Allows(yieldRange.High))
+        {
+            throw Guard.Fault(nameof(yieldRange), yieldRange.High, $"must lie below the elastic modulus, {LawRules.Gigapascals(law.E)}");
+        }
+
         double yield = law.YieldStress.Pascals;
         double low = Guard.Positive(yieldRange.Low, nameof(yieldRange));
         double high = Guard.Positive(yieldRange.High, nameof(yieldRange));

@@ -38,6 +38,9 @@ public abstract record StressStrainLaw
     /// <summary>The strain its shape is counted in.</summary>
     internal virtual double ReferenceStrain => YieldStrain;
 
+    /// <summary>Whether the law can have a yield stress: it must lie on the elastic line.</summary>
+    internal bool Allows(Pressure yieldStress) => yieldStress.Pascals < E;
+
     /// <summary>The same kind of law with another yield stress, all else kept.</summary>
     /// <param name="yieldStress">The new yield stress, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The yield stress is not a positive finite pressure, or the law allows none so high.</exception>

@@ -19,7 +19,7 @@ public sealed class Calibration
         MeasuringError = measuringError is { } error ? Length.FromMeters(Guard.Positive(error, nameof(measuringError))) : UsualMeasuringError;
         if (correction is not null && Rings.Count == 0)
         {
-            throw new ArgumentException("correction must come with at least one measured ring, but there are 0.", nameof(correction));
+            throw Guard.Refused(nameof(correction), "must come with at least one measured ring", "there are 0");
         }
     }
 

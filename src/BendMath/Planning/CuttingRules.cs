@@ -25,7 +25,7 @@ public sealed record CuttingRules
         CutStyle = cutStyle ?? LengthStyle.Millimeters(0, LengthRounding.Up);
         if (CutStyle.Rounding != LengthRounding.Up)
         {
-            throw new ArgumentException($"cutStyle must round up, so that no blank is short, but is \"{cutStyle}\".", nameof(cutStyle));
+            throw Guard.Refused(nameof(cutStyle), "must round up, so that no blank is short", $"is \"{cutStyle}\"");
         }
     }
 

@@ -65,6 +65,28 @@ internal static class PlanAdvisories
                 limit.Newtons), Sources.Given);
         }
 
+        if (ring.Range.MaySpringStraight)
+        {
+            yield return new("may-spring-straight", string.Format(
+                CultureInfo.InvariantCulture, "The bar may spring back straight: {0}. Where it leaves a ring, nobody can say how wide; take a tighter die or a softer bar, or bend a trial piece.", ring.Range.Note), Sources.Mechanics);
+        }
+
+        if (job.Wanted.Joint is { } joint && ring.Closure is null)
+        {
+            yield return new("no-closure", string.Format(
+                CultureInfo.InvariantCulture,
+                "The ring this die leaves takes {0:0.##} mm of bar, and a saw cut of {1:0.##} mm or a root opening of {2:0.##} mm is a tenth of that or more: it is not worked out how it closes.",
+                ring.Layout.DevelopedLength.Millimeters,
+                job.Cutting.Kerf.Millimeters,
+                joint.RootOpening.Millimeters), Sources.Definition);
+        }
+
+        if (job.Cutting.BarLength is { } stock && ring.Bar is null)
+        {
+            yield return new("bar-not-counted", string.Format(
+                CultureInfo.InvariantCulture, "A bar of {0:0.#} mm is more than a million blanks long; they are not counted.", stock.Millimeters), Sources.Definition);
+        }
+
         if (ring.Bar is { Pieces: 0 } bar)
         {
             yield return new("bar-too-short", string.Format(

@@ -1,3 +1,4 @@
+using BendMath.Layout;
 using UnitsNet;
 
 namespace BendMath;
@@ -14,15 +15,15 @@ public sealed class PlannedRing
         Flattened = formed.RingWhen(Release.HeldFlat);
         Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Wanted.Arc.Turn, job.Scatter);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
-        Closure = job.Wanted.Joint is { } joint ? RingClosure.For(Layout, joint.Cut, joint.RootOpening) : null;
+        Closure = job.Wanted.Joint is { } joint ? RingClosure.TryFor(Layout, joint.Cut, joint.RootOpening) : null;
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
-        Bar = job.Cutting.BarLength is { } bar ? Layout.PiecesFrom(bar, job.Cutting.CutStyle) : null;
+        Bar = job.Cutting.BarLength is { } bar ? BarCuts.TryPieces(CutLength.Meters, job.Cutting.Kerf.Meters, bar.Meters) : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.Bender.Drive);
-        Work = Effort.WorkFor(Layout.DevelopedLength);
+        Work = Energy.FromJoules(Layout.DevelopedLength.Meters * Effort.WorkPerLength.Newtons);
         Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Wanted.Tolerance.Meters * (1 + 1e-12);
-        Check = RingCheck.Of(Free, Length.FromMeters(RoundChord(ReachOf(Free, job.Wanted.Arc), job.Cutting.CutStyle)), job.Wanted.Arc);
+        Check = RingCheck.Of(Free, RoundChord(ReachOf(Free, job.Wanted.Arc), job.Cutting.CutStyle), job.Wanted.Arc);
     }
 
     /// <summary>The die with the interval of its ring, the chance of the tolerance and the risk.</summary>
@@ -49,7 +50,7 @@ public sealed class PlannedRing
     /// <summary>Developed and blank length and marks, for the free ring.</summary>
     public DevelopedLayout Layout { get; }
 
-    /// <summary>How a full ring is trimmed and closed; null when the job does not say.</summary>
+    /// <summary>How a full ring is trimmed and closed; null when the job does not say, or the ring is too small for the saw cut or the root opening.</summary>
     public RingClosure? Closure { get; }
 
     /// <summary>Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring of equal angle.</summary>
@@ -58,7 +59,7 @@ public sealed class PlannedRing
     /// <summary>The blank as it is cut: rounded up by the rule of the job.</summary>
     public Length CutLength { get; }
 
-    /// <summary>Blanks of that cut length from a bar, or null when no bar length is given.</summary>
+    /// <summary>Blanks of that cut length from a bar, or null when no bar length is given or a bar is more than a million of them long.</summary>
     public BarYield? Bar { get; }
 
     /// <summary>Mass of one blank.</summary>
@@ -84,8 +85,7 @@ public sealed class PlannedRing
         }
 
         bool flangeOut = radial.FreeEdge == FreeEdge.Outside;
-        return AngleRingRule.BlankLength(
-            flangeOut ? ring.InsideDiameter : ring.OutsideDiameter, radial.Length, radial.Thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
+        return AngleRingRule.TryBlankLength((flangeOut ? ring.InsideDiameter : ring.OutsideDiameter).Meters, radial, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
     }
 
     /// <summary>The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the rule still rests on its ends.</summary>

@@ -40,11 +40,10 @@ public sealed class RingCheck
     public Length Chord => Length.FromMeters(_chord);
 
     /// <summary>Rise that chord should show.</summary>
-    public Length Rise => ChordAndRise.RiseFor(_ring.InsideRadius, Chord);
+    public Length Rise => Length.FromMeters(RiseAt(1));
 
     /// <summary>How much the rise changes when the inside diameter is one percent too wide: it tells whether a rule can see the error. Negative.</summary>
-    public Length RiseChangePerPercent => Length.FromMeters(
-        ChordAndRise.RiseFor(Length.FromMeters(1.01 * _ring.InsideRadius.Meters), Chord).Meters - Rise.Meters);
+    public Length RiseChangePerPercent => Length.FromMeters(RiseAt(1.01) - RiseAt(1));
 
     /// <summary>The check of a finished ring.</summary>
     /// <param name="ring">The ring.</param>
@@ -61,7 +60,11 @@ public sealed class RingCheck
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
     }
 
+    internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) => new(ring, chord, arc.IsFullRing ? null : arc.Radians);
+
     /// <summary>Diameters, tape and rise.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "inside {0:0.#} mm, outside {1:0.#} mm, rise {2:0.##} mm on a chord of {3:0.#} mm", InsideDiameter.Millimeters, OutsideDiameter.Millimeters, Rise.Millimeters, _chord * 1e3);
+
+    private double RiseAt(double share) => ChordAndRise.Rise(share * _ring.Inside, _chord / 2);
 }

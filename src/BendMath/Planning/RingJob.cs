@@ -1,3 +1,6 @@
+using BendMath.Planning;
+using UnitsNet;
+
 namespace BendMath;
 
 /// <summary>
@@ -18,8 +21,11 @@ public sealed class RingJob
     /// <param name="calibration">Rings made before and what they correct; null for none.</param>
     /// <param name="distortion">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius.</exception>
+    /// <exception cref="ArgumentException">
+    /// The name is empty; the correction does not explain its measured ring; or what scatters contradicts bender or bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not
+    /// about that of the material.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the saw cut or the root opening of a closed ring is a tenth of it or more.</exception>
     public RingJob(
         string name,
         BendAnalysis analysis,
@@ -39,7 +45,10 @@ public sealed class RingJob
         Scatter = scatter ?? new RingScatter(analysis.Material.YieldRange);
         Calibration = calibration ?? Calibration.None;
         Distortion = distortion ?? DistortionSettings.Default;
-        wanted.Radius.InsideOf(analysis.Section, nameof(wanted));
+        double inside = wanted.Radius.InsideOf(analysis.Section, nameof(wanted));
+        CheckJoint(wanted.Joint, cutting.Kerf, 2 * Math.PI * (inside + analysis.Section.Height));
+        Calibrated = CalibratedModel.Of(Calibration, bender.Model, analysis, wanted.Radius, nameof(calibration));
+        Scatter.CheckFor(Calibrated.Model, analysis, nameof(scatter));
     }
 
     /// <summary>What the shop calls it.</summary>
@@ -66,6 +75,9 @@ public sealed class RingJob
     /// <summary>What the distortion checks cannot know.</summary>
     public DistortionSettings Distortion { get; }
 
+    /// <summary>What the measured rings make of the model.</summary>
+    internal CalibratedModel Calibrated { get; }
+
     /// <summary>
     /// The same job with some parts changed, checked as a new one: <c>job.With(wanted: job.Wanted.With(quantity: 3))</c>. What is left out stays; what may differ from ring to ring follows the material where the job
     /// does not say.
@@ -78,8 +90,8 @@ public sealed class RingJob
     /// <param name="scatter">What else may differ, or null.</param>
     /// <param name="calibration">Another calibration, or null.</param>
     /// <param name="distortion">Other settings of the distortion checks, or null.</param>
-    /// <exception cref="ArgumentException">The name is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius.</exception>
+    /// <exception cref="ArgumentException">As for a new job.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for a new job.</exception>
     public RingJob With(
         string? name = null,
         BendAnalysis? analysis = null,
@@ -94,9 +106,24 @@ public sealed class RingJob
     /// <summary>The same job of another material: <c>job.WithMaterial(job.Analysis.Material.WithYield(certified))</c>.</summary>
     /// <param name="material">The material.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentException">The job is one of plane strain and the material has no Poisson's ratio.</exception>
+    /// <exception cref="ArgumentException">The job is one of plane strain and the material has no Poisson's ratio, or as for a new job.</exception>
     public RingJob WithMaterial(BarMaterial material) => With(analysis: Analysis.With(material: Guard.NotNull(material, nameof(material))));
 
     /// <summary>Name, bar and wanted ring.</summary>
     public override string ToString() => $"{Name}: {Analysis.Section}, {Wanted.Radius}";
+
+    /// <summary>A ring cannot be closed over a tenth of itself; its outside face is the most its developed length can be.</summary>
+    private static void CheckJoint(JointPreparation? joint, Length kerf, double longest)
+    {
+        double most = longest / 10;
+        if (joint is not null && kerf.Meters >= most)
+        {
+            throw Guard.Fault("cutting", kerf, $"must have a saw cut of less than a tenth of the ring that is closed, {Guard.MillimetersText(most)}");
+        }
+
+        if (joint is not null && joint.RootOpening.Meters >= most)
+        {
+            throw Guard.Fault("wanted", joint.RootOpening, $"must have a root opening of less than a tenth of the ring, {Guard.MillimetersText(most)}");
+        }
+    }
 }

@@ -12,17 +12,18 @@ public sealed class RingPlan
 
     private NextRing? _next;
 
-    private RingPlan(RingJob job, FormingModel model, RingFit? fit, MeasuredRing? used, IReadOnlyList<DieCorrection> corrections, DieAdvice advice)
+    private RingPlan(RingJob job)
     {
         Job = job;
-        Model = model;
-        Fit = fit;
-        UsedRing = used;
-        Corrections = corrections;
-        Advice = advice;
-        Ring = advice.Best is { } best ? new PlannedRing(job, model, best) : null;
-        Agreements = ExplanationAgreement.Of(corrections);
-        Advisories = [.. PlanAdvisories.Of(job, Ring, fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
+        CalibratedModel calibrated = job.Calibrated;
+        Model = calibrated.Model;
+        Fit = calibrated.Fit;
+        UsedRing = calibrated.UsedRing;
+        Corrections = calibrated.Corrections;
+        Advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion, job.Scatter);
+        Ring = Advice.Best is { } best ? new PlannedRing(job, Model, best) : null;
+        Agreements = ExplanationAgreement.Of(Corrections);
+        Advisories = [.. PlanAdvisories.Of(job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
     }
 
     /// <summary>The job.</summary>
@@ -63,20 +64,10 @@ public sealed class RingPlan
     /// <summary>What is doubtful about the plan, what stops the job first.</summary>
     public IReadOnlyList<Advisory> Advisories { get; }
 
-    /// <summary>Plans a job.</summary>
+    /// <summary>Plans a job. Every job that could be made has a plan: what is doubtful about it, <see cref="Advisories"/> say.</summary>
     /// <param name="job">The job.</param>
     /// <exception cref="ArgumentNullException">The job is null.</exception>
-    /// <exception cref="InvalidOperationException">The correction the job asks for does not explain its measured ring.</exception>
-    public static RingPlan For(RingJob job)
-    {
-        Guard.NotNull(job, nameof(job));
-        DieCorrection[] corrections = [.. job.Calibration.Rings.Select(ring => DieCorrection.Of(ring, job.Bender.Model))];
-        RingFit? fit = job.Calibration.Correction == ExplanationKind.CurvatureRatio && job.Calibration.Rings.Count > 1 ? RingFit.Of(job.Calibration.Rings, job.Analysis, job.Bender.Model) : null;
-        MeasuredRing? used = job.Calibration.Correction is null || fit is not null ? null : Nearest(job);
-        FormingModel model = fit?.Model ?? (used is null ? job.Bender.Model : Corrected(job, corrections.First(c => ReferenceEquals(c.Ring, used))));
-        DieAdvice advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, model, Release.Free, job.Distortion, job.Scatter);
-        return new(job, model, fit, used, [.. corrections], advice);
-    }
+    public static RingPlan For(RingJob job) => new(Guard.NotNull(job, nameof(job)));
 
     /// <summary>What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/> says.</summary>
     /// <param name="diameter">The measured diameter with its error, to the line the wanted ring is measured to.</param>
@@ -85,23 +76,4 @@ public sealed class RingPlan
 
     /// <summary>Job and best die.</summary>
     public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";
-
-    /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
-    private static MeasuredRing Nearest(RingJob job)
-    {
-        double wanted = job.Wanted.Radius.InsideRadiusOf(job.Analysis.Section).Meters;
-        return job.Calibration.Rings
-            .OrderBy(ring => ring.IsOf(job.Analysis.Section) ? 0 : 1)
-            .ThenBy(ring => ring.IsOf(job.Analysis.Law) ? 0 : 1)
-            .ThenBy(ring => Math.Abs(ring.Ring.InsideRadius.Meters - wanted)).First();
-    }
-
-    private static FormingModel Corrected(RingJob job, DieCorrection correction)
-    {
-        Explanation? explanation = correction.Find(job.Calibration.Correction!.Value);
-        return explanation is { Fits: true, Model: { } model } ? model : throw new InvalidOperationException(
-            explanation is null
-                ? $"The correction by the {Explanation.Words(job.Calibration.Correction.Value)} needs the half-span and nose of the bender."
-                : $"The correction by the {Explanation.Words(job.Calibration.Correction.Value)} cannot be used: {explanation.Sentence}.");
-    }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace BendMath;
@@ -27,11 +26,11 @@ public sealed record WantedRing
         Arc = Guard.NotNull(arc, nameof(arc));
         Quantity = quantity is >= 1 and <= MostPieces
             ? quantity
-            : throw new ArgumentOutOfRangeException(nameof(quantity), $"{nameof(quantity)} must be from 1 to {MostPieces.ToString("N0", CultureInfo.InvariantCulture)}, but is {quantity}.");
+            : throw Guard.Fault(nameof(quantity), quantity, FormattableString.Invariant($"must be from 1 to {MostPieces:N0}"));
         _tolerance = tolerance is { } accepted ? Length.FromMeters(Guard.Positive(accepted, nameof(tolerance))) : null;
         Joint = joint is null || arc.IsFullRing
             ? joint
-            : throw new ArgumentException($"arc must be a full ring where it is trimmed or closed like one, but is an {arc}.", nameof(arc));
+            : throw Guard.Refused(nameof(arc), "must be a full ring where it is trimmed or closed like one", $"is an {arc}");
     }
 
     /// <summary>The tolerance of a ring that states none, as a share of the wanted diameter: 2 %, but at least 0.001 mm. A setting, not a finding.</summary>

@@ -47,8 +47,8 @@ public sealed class RingPlanTests
     [Fact]
     public void A_correction_that_explains_nothing_is_refused()
     {
-        RingJob job = Job(new WrapBending(), measured: Measured("B", 300), correction: ExplanationKind.StampedFace);
-        Assert.Contains("wider than the 250 mm stamp", Assert.Throws<InvalidOperationException>(() => RingPlan.For(job)).Message, StringComparison.Ordinal);
+        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 300), correction: ExplanationKind.StampedFace));
+        Assert.Contains("wider than the 250 mm stamp", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("correction", () => Job(new WrapBending(), correction: ExplanationKind.Stroke));
     }
 
@@ -171,8 +171,8 @@ public sealed class RingPlanTests
     [InlineData(ExplanationKind.CurvatureRatio)]
     public void A_correction_that_does_not_fit_is_refused(ExplanationKind kind)
     {
-        RingJob job = Job(new WrapBending(), measured: Measured("B", 100), correction: kind);
-        Assert.Contains("cannot be used", Assert.Throws<InvalidOperationException>(() => RingPlan.For(job)).Message, StringComparison.Ordinal);
+        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 100), correction: kind));
+        Assert.Contains($"by the {Explanation.Words(kind)} it does not", refused.Message, StringComparison.Ordinal);
     }
 
     /// <summary>A radius to the outside is not nearer because its number is.</summary>

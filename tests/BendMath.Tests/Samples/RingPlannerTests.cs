@@ -119,7 +119,7 @@ public sealed partial class RingPlannerTests
     }
 
     [Fact]
-    public void A_correction_that_explains_nothing_is_refused_by_the_name_of_the_job()
+    public void A_correction_that_explains_nothing_is_a_fault_of_the_file()
     {
         string file = Path.GetTempFileName();
         try
@@ -127,7 +127,8 @@ public sealed partial class RingPlannerTests
             File.WriteAllText(file, JobTexts.With("\"curvature ratio\"", "\"stamped face\"").Replace("\"490 mm\"", "\"520 mm\"", StringComparison.Ordinal));
             (string output, string error) = Run(Planner.BadInput, file);
             Assert.Empty(output);
-            Assert.StartsWith("\"planter rim\" cannot be planned: The correction by the stamped face cannot be used: wrapping does not explain it", error, StringComparison.Ordinal);
+            Assert.StartsWith("correction (line ", error, StringComparison.Ordinal);
+            Assert.Contains("\"correction\" must explain its ring angle 30 × 30 × 3 mm, flange out on A: 260 mm to the inside face, but by the stamped face it does not: wrapping does not explain it", error, StringComparison.Ordinal);
             Assert.Single(error.TrimEnd().Split('\n'));
         }
         finally
