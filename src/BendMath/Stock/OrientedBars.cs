@@ -53,6 +53,12 @@ public static class OrientedBars
     {
         double r = Guard.Positive(radial, nameof(radial));
         double a = Guard.Positive(axial, nameof(axial));
+        double smaller = Math.Min(r, a);
+        if (2 * Guard.NonNegative(cornerRadius, nameof(cornerRadius)) > smaller)
+        {
+            throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the smaller dimension, {Guard.MillimetersText(smaller / 2)}");
+        }
+
         return IsSame(r, a) ? new SquareBar(radial, cornerRadius).Section
             : r < a ? new FlatBar(axial, radial, cornerRadius).EasyWay
             : new FlatBar(radial, axial, cornerRadius).HardWay;
@@ -69,6 +75,7 @@ public static class OrientedBars
     {
         double r = Guard.Positive(radial, nameof(radial));
         double a = Guard.Positive(axial, nameof(axial));
+        BoxOutline.Check(Math.Min(r, a), r < a ? nameof(radial) : nameof(axial), wall, Guard.Positive(wall, nameof(wall)), Guard.NotNull(corners, nameof(corners)));
         return IsSame(r, a) ? new SquareTube(radial, wall, corners).Section
             : r < a ? new RectangularTube(axial, radial, wall, corners).EasyWay
             : new RectangularTube(radial, axial, wall, corners).HardWay;

@@ -336,6 +336,8 @@ internal static class ExampleValues
         ["longLeg"] = Length.FromMillimeters(50),
         ["shortLeg"] = Length.FromMillimeters(30),
         ["dimension"] = StockDimension.Thickness,
+        ["OrientedBars.Tube.radial"] = Length.FromMillimeters(25),
+        ["OrientedBars.Tube.axial"] = Length.FromMillimeters(40),
         ["acrossFlats"] = Length.FromMillimeters(17),
         ["cornerRadius"] = Length.FromMillimeters(1),
         ["depth"] = Length.FromMillimeters(50),

@@ -167,7 +167,7 @@ public sealed class RingFitTests
         }
     }
 
-    /// <summary>Drawn bars of one name have no shape in common, a bar and its drawing are one bar, and a rectangular tube speaks for another one that lies the same way.</summary>
+    /// <summary>Drawn bars of one name have no shape in common, so four rings of the thick one speak for the thin one only as any bar would; its drawing speaks for a flat as the flat itself.</summary>
     [Fact]
     public void Rings_are_grouped_by_what_the_bar_is_and_not_by_its_name()
     {
@@ -175,13 +175,14 @@ public sealed class RingFitTests
         OrientedSection thin = new CustomBar("edge trim", flat.HardWay.Outline).AsDrawn;
         OrientedSection thick = new CustomBar("edge trim", new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(20)).HardWay.Outline).AsDrawn;
         Assert.Equal(thin.ToString(), thick.ToString());
-        MeasuredRing[] rings = [Ring(thick), Ring(thick), Ring(thick), Ring(thick), Ring(thin)];
-        Assert.Equal(RingGroup.SameBar, FitFor(thin).Group);
-        Assert.Single(FitFor(thin).Rings);
-        Assert.Single(FitFor(flat.HardWay).Rings);
-        Assert.StartsWith("From 1 measured ring of flat 10 × 5 mm, hard way", FitFor(flat.HardWay).Sentences[0], StringComparison.Ordinal);
+        MeasuredRing[] mixed = [Ring(thick), Ring(thick), Ring(thick), Ring(thick), Ring(thin)];
+        Assert.Equal(RingGroup.All, FitFor(thin, mixed).Group);
+        Assert.Equal(RingGroup.SameBar, FitFor(thick, mixed).Group);
+        MeasuredRing[] thinOnes = [.. Enumerable.Repeat(Ring(thin), 4), Ring(thick)];
+        Assert.Equal((RingGroup.SameBar, 4), (FitFor(flat.HardWay, thinOnes).Group, FitFor(flat.HardWay, thinOnes).Rings.Count));
+        Assert.StartsWith("From 4 measured rings of flat 10 × 5 mm, hard way", FitFor(flat.HardWay, thinOnes).Sentences[0], StringComparison.Ordinal);
 
-        RingFit FitFor(OrientedSection section) => RingFit.Of([.. rings.Where(ring => ring.IsOf(section))], BendAnalysis.Of(section, Workshop.Steel), Shop.Wrap);
+        static RingFit FitFor(OrientedSection section, MeasuredRing[] rings) => RingFit.Of(rings, BendAnalysis.Of(section, Workshop.Steel), Shop.Wrap);
         static MeasuredRing Ring(OrientedSection section) => Shop.Ring(Shop.Die("C"), BendAnalysis.Of(section, Workshop.Steel), 0.1);
     }
 

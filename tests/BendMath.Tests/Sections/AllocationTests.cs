@@ -35,7 +35,7 @@ public sealed class AllocationTests
         + p.RadiusOfGyrationAboutBendingAxis.Value + p.RadiusOfGyrationAboutRadialAxis.Value
         + p.PrincipalRadiusOfGyrationMajor.Value + p.PrincipalRadiusOfGyrationMinor.Value + p.Perimeter.Value + p.OuterPerimeter.Value;
 
-    /// <summary>Bytes of all objects that can be reached, but for texts and empty arrays, which are shared: the size of each is what its copy allocates.</summary>
+    /// <summary>Bytes of all objects that can be reached, but for texts, orientations and empty arrays, which are shared: the size of each is what its copy allocates.</summary>
     private static long Size(object root)
     {
         HashSet<object> seen = new(ReferenceEqualityComparer.Instance);
@@ -43,7 +43,7 @@ public sealed class AllocationTests
         long total = 0;
         while (open.TryDequeue(out object? item))
         {
-            if (item is string or Array { Length: 0 } || !seen.Add(item))
+            if (item is string or Orientation or Array { Length: 0 } || !seen.Add(item))
             {
                 continue;
             }

@@ -130,7 +130,7 @@ public sealed class StockIdentityTests
         Assert.All(pairs, pair =>
         {
             Assert.True(pair.One.IsSameBar(pair.Other, Mm(1.01 * pair.Apart)));
-            Assert.False(pair.One.IsSameBar(pair.Other, Mm(0.99 * pair.Apart)));
+            Assert.False(pair.One.Orientations[0].IsSameBar(pair.Other.Orientations[0], Mm(0.99 * pair.Apart)));
             Assert.True(pair.Other.Orientations[0].IsSameBar(pair.One.Orientations[0], Mm(1.01 * pair.Apart)));
         });
         Assert.Throws<ArgumentOutOfRangeException>("tolerance", () => pairs[0].One.IsSameBar(pairs[0].Other, Mm(-1)));
