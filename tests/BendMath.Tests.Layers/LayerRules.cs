@@ -2,7 +2,7 @@ using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
-namespace BendMath.Tests.Conventions.Layers;
+namespace BendMath.Tests.Layers;
 
 /// <summary>
 /// The folders of the library are its layers: code in one may use only those before it in the list. References are taken from the

@@ -1,4 +1,4 @@
-namespace BendMath.Tests.Conventions.Layers;
+namespace BendMath.Tests.Layers;
 
 public sealed class LayerRulesTests
 {
