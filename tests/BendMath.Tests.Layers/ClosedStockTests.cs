@@ -1,7 +1,7 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 
-namespace BendMath.Tests.Conventions;
+namespace BendMath.Tests.Layers;
 
 /// <summary>Nobody outside the library can add a shape, whose invariants nobody would check: tried with the compiler.</summary>
 public sealed class ClosedStockTests
