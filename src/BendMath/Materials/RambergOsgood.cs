@@ -65,6 +65,13 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override LawShape Shape => new SmoothShape(_exponent);
 
+    /// <summary>Equal when modulus, proof stress and exponent are equal.</summary>
+    /// <param name="other">Another law.</param>
+    public bool Equals(RambergOsgood? other) => other is not null && E.Equals(other.E) && _proof.Equals(other._proof) && _exponent.Equals(other._exponent);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => (E, _proof, _exponent).GetHashCode();
+
     internal override double ReferenceStrain => _law.Reference;
 
     /// <inheritdoc/>
