@@ -4,7 +4,10 @@ using BendMath.Fuzz;
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 
-CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+const int Stack = 64 << 20;
+TimeSpan patience = TimeSpan.FromMinutes(2);
+
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 if (Options.Read(args) is not { } options)
 {
     Console.Error.WriteLine(Options.Help);
@@ -15,21 +18,21 @@ Stage[] stages =
 [
     new JobStage("wrap", 0.5, [typeof(WrapBending)]),
     new JobStage("models", 0.2, [.. Doors.KindsOf(typeof(FormingModel)).Where(model => model != typeof(WrapBending))]),
+    new FaultStage(0.1),
+    new FileStage(0.1),
+    new DoorStage(0.1),
 ];
-if (options.Only is not null)
+Run run = new(options, [.. stages.Where(stage => options.Only is null || stage.Name == options.Only)]);
+Thread worker = new(run.All, Stack) { IsBackground = true };
+worker.Start();
+while (!worker.Join(TimeSpan.FromSeconds(1)))
 {
-    stages = [.. stages.Where(stage => stage.Name == options.Only)];
-}
-
-Run run = new(options, stages);
-if (options.Again is { } number)
-{
-    run.One(stages[0], number);
-}
-else
-{
-    run.All();
+    if (run.Current.For > patience)
+    {
+        Console.WriteLine($"FAILED: {run.Current.Input} did not come back within {patience.TotalSeconds} s");
+        return 1;
+    }
 }
 
 Report.Print(run, Console.Out);
-return run.Findings.Count > 0 ? 1 : 0;
+return run.Findings.Count + run.Never.Count > 0 ? 1 : 0;

@@ -1,44 +1,51 @@
 using System.Globalization;
 using BendMath.Fuzz.Stages;
+using BendMath.Fuzz.Walking;
 
 namespace BendMath.Fuzz;
 
 /// <summary>Prints what a run found.</summary>
 internal static class Report
 {
-    /// <summary>How often each kind is to come in a run of a minute or more.</summary>
+    /// <summary>How often each kind is to come before it counts as tried.</summary>
     private const int Enough = 500;
 
-    private const int MostReasons = 6;
+    private const int MostReasons = 5;
+
+    private static readonly TimeSpan PerFinding = TimeSpan.FromSeconds(3);
 
     public static void Print(Run run, TextWriter to)
     {
         Ends(run, to);
         Kinds(run, to);
-        to.WriteLine();
-        to.WriteLine("The ten slowest by CPU time");
-        foreach (((string input, TimeSpan time), _) in run.Slowest.UnorderedItems.OrderByDescending(item => item.Priority))
+        Slowest(run, to);
+        foreach (string kind in run.Never)
         {
-            to.WriteLine(Invariant($"{time.TotalMilliseconds,10:0} ms  {input}"));
+            to.WriteLine($"FAILED: {kind} was never built");
         }
 
-        Findings(run, to);
+        foreach (Finding finding in run.Findings.Values.OrderByDescending(finding => finding.Times))
+        {
+            Failure plainest = new Shrinker(finding, PerFinding).Plainest();
+            to.WriteLine();
+            to.WriteLine($"FAILED {finding.Times} ×, first by {finding.Input}");
+            to.WriteLine(Printable(plainest.Text));
+            to.WriteLine($"at {plainest.Place}");
+            to.WriteLine(Printable(plainest.Repro));
+        }
     }
 
     private static void Ends(Run run, TextWriter to)
     {
-        to.WriteLine("kind      inputs     sound   refused  no way to  failed   built     CPU");
-        foreach ((string name, Tally tally) in run.Tallies.Where(pair => pair.Value.Tried > 0))
+        to.WriteLine("         inputs     sound   refused  no way to  failed   built       CPU");
+        foreach ((Stage stage, Tally tally) in run.Tallies.Where(pair => pair.Value.Tried > 0))
         {
-            double built = (double)(tally.Of(End.Sound) + tally.Of(End.Failed)) / tally.Tried;
-            to.WriteLine(Invariant($"{name,-7}{tally.Tried,9}{tally.Of(End.Sound),10}{tally.Of(End.Refused),10}{tally.Of(End.OutOfReach),11}{tally.Of(End.Failed),8}{built,8:0.0%}{tally.Time.TotalSeconds,6:0} s"));
-        }
-
-        foreach ((string name, Tally tally) in run.Tallies)
-        {
+            to.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{stage.Name,-7}{tally.Tried,8}{tally.Of(End.Sound),10}{tally.Of(End.Refused),10}{tally.Of(End.OutOfReach),11}{tally.Of(End.Failed),8}{tally.Built,8:0.0%}{tally.Time.TotalSeconds,8:0} s"));
             foreach ((string reason, int times) in tally.Reasons.OrderByDescending(pair => pair.Value).Take(MostReasons))
             {
-                to.WriteLine(Invariant($"  {name} {times,6} × {reason}"));
+                to.WriteLine($"{times,15} × {Printable(reason)}");
             }
         }
     }
@@ -48,26 +55,26 @@ internal static class Report
         foreach ((string group, SortedDictionary<string, int> kinds) in run.Ledger.Groups)
         {
             to.WriteLine();
-            to.WriteLine(group);
+            to.WriteLine($"{group}: {kinds.Values.Count(times => times >= Enough)} of {kinds.Count} at least {Enough} times");
             foreach ((string kind, int times) in kinds)
             {
-                to.WriteLine(Invariant($"{times,9}  {kind}{(times == 0 ? "  NEVER" : times < Enough ? $"  fewer than {Enough}" : string.Empty)}"));
+                to.WriteLine($"{times,9}  {kind}");
             }
         }
     }
 
-    private static void Findings(Run run, TextWriter to)
+    private static void Slowest(Run run, TextWriter to)
     {
-        foreach (Finding finding in run.Findings.Values.OrderByDescending(finding => finding.Times))
+        to.WriteLine();
+        to.WriteLine("The slowest by CPU time");
+        foreach ((string input, TimeSpan time) in run.Slowest.UnorderedItems.OrderByDescending(item => item.Priority))
         {
-            Walking.Failure plainest = new Shrinker(finding, TimeSpan.FromSeconds(0)).Plainest();
-            to.WriteLine();
-            to.WriteLine(Invariant($"FAILED {finding.Times} ×, first by {finding.Input}"));
-            to.WriteLine(plainest.Text);
-            to.WriteLine($"at {plainest.Place}");
-            to.WriteLine(plainest.Repro);
+            to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{time.TotalMilliseconds,9:0} ms  {input}"));
         }
+
+        to.WriteLine();
     }
 
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    /// <summary>A spoiled file may hold what a terminal obeys.</summary>
+    private static string Printable(string text) => string.Concat(text.Select(letter => char.IsControl(letter) && letter is not ('\n' or '\r') ? $"\\u{(int)letter:x4}" : letter.ToString()));
 }

@@ -130,6 +130,7 @@ internal sealed class Made
         double number => number.ToString("R", CultureInfo.InvariantCulture) + (double.IsInteger(number) && Math.Abs(number) < 1e15 ? ".0" : string.Empty),
         Enum member => $"{member.GetType().Name}.{member}",
         IQuantity quantity => $"{quantity.GetType().Name}.From{Plural(quantity)}({((double)quantity.Value).ToString("R", CultureInfo.InvariantCulture)})",
+        Calibration => "Calibration.None",
         ValueTuple<Ratio, Pressure> pair => $"({Text(pair.Item1)}, {Text(pair.Item2)})",
         System.Collections.IEnumerable list => $"[{string.Join(", ", list.Cast<object>().Select(Text))}]",
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? string.Empty,

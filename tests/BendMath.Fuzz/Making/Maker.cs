@@ -52,6 +52,11 @@ internal sealed class Maker
     public Made Through(MemberInfo door, Type wanted, Frame? around)
     {
         Made? on = Doors.IsStatic(door) ? null : Make(door.DeclaringType!, new Frame(this, around, door));
+        if (on is { Value: null })
+        {
+            throw new OutOfReach($"there is no {door.DeclaringType!.Name} here");
+        }
+
         if (on is not null && door is PropertyInfo list && wanted != list.PropertyType && typeof(IEnumerable).IsAssignableFrom(list.PropertyType))
         {
             return (list.GetValue(on.Value) as ICollection)?.Count is int count and > 0 ? Made.ItemOf(on, list, Tape.Index(count)) : throw new OutOfReach($"{list.DeclaringType!.Name}.{list.Name} is empty");
@@ -70,7 +75,7 @@ internal sealed class Maker
         object?[] values = new object?[parameters.Length];
         foreach (ParameterInfo parameter in parameters.Where(parameter => !parameter.IsOut))
         {
-            if (parameter.IsOptional && !Tape.Chance(0.5))
+            if (parameter.IsOptional && !_rules.Requires(parameter) && !Tape.Chance(0.5))
             {
                 values[parameter.Position] = parameter.DefaultValue;
                 continue;

@@ -10,6 +10,8 @@ internal sealed class Rules(Rules? under = null)
 {
     private readonly Dictionary<(string Name, Type Type), Func<Frame, Made>> _rules = [];
 
+    private readonly HashSet<string> _required = new(StringComparer.Ordinal);
+
     /// <param name="names">Names of parameters with blanks between them; none for every parameter of the type.</param>
     /// <param name="draw">Draws a value.</param>
     public void Set<T>(string names, Func<Frame, T> draw) => SetMade<T>(names, frame => Made.Of(draw(frame)));
@@ -30,6 +32,11 @@ internal sealed class Rules(Rules? under = null)
         string member = parameter.Member is ConstructorInfo ? owner : $"{owner}.{parameter.Member.Name}";
         return Find($"{member}.{parameter.Name}", type) ?? Find(parameter.Name!, type) ?? Find(string.Empty, type);
     }
+
+    /// <summary>Makes a caller name these parameters, though they have a default.</summary>
+    public void Require(params string[] names) => _required.UnionWith(names);
+
+    public bool Requires(ParameterInfo parameter) => _required.Contains(parameter.Name!) || under?.Requires(parameter) == true;
 
     public Func<Frame, Made>? ForType(Type type) => Find(string.Empty, type);
 

@@ -30,6 +30,12 @@ internal sealed class Scene(Maker maker)
     /// <summary>The kinds of stress–strain law to draw from.</summary>
     public IReadOnlyList<Type> Laws { get; set; } = Doors.KindsOf(typeof(StressStrainLaw));
 
+    /// <summary>The shapes to draw from.</summary>
+    public IReadOnlyList<Type> Shapes { get; set; } = Doors.KindsOf(typeof(BarStock));
+
+    /// <summary>Makes the wanted ring so many times as wide as the widest the bar keeps; null for the usual.</summary>
+    public double? Widened { get; set; }
+
     /// <summary>Whether a bender that pinches is left out, because the law of the bar makes it slow.</summary>
     public bool HoldsBack => !Quick.Contains(((BarMaterial)Material.Value!).Law.GetType());
 
@@ -66,7 +72,7 @@ internal sealed class Scene(Maker maker)
     /// <summary>Any shape, any way it can lie.</summary>
     public Made AnotherSection()
     {
-        Type shape = maker.Tape.Of(Doors.KindsOf(typeof(BarStock)));
+        Type shape = maker.Tape.Of(Shapes);
         MemberInfo lies = maker.Tape.Of(Doors.OrientationsOf(shape));
         return maker.Call(lies, maker.MakeAnew(shape, null), null);
     }
@@ -96,7 +102,7 @@ internal sealed class Scene(Maker maker)
         double height = Height;
         StressStrainLaw law = ((BarMaterial)Material.Value!).Law;
         double strain = Math.Max(1e-9, law.YieldStress / law.ElasticModulus);
-        double radius = maker.Tape.Chance(0.1) ? height * maker.Tape.Log(1e-2, 1e5) : height * maker.Tape.Log(0.7, Math.Max(3, 0.45 / strain));
+        double radius = Widened is { } times ? times * height / strain : maker.Tape.Chance(0.1) ? height * maker.Tape.Log(1e-2, 1e5) : height * maker.Tape.Log(0.7, Math.Max(3, 0.45 / strain));
         return Math.Clamp(radius, Least, Most / 10);
     }
 

@@ -30,6 +30,8 @@ internal static class JobSizes
         rules.SetMade<IEnumerable<MeasuredRing>>("measuredRings rings", frame => frame.Scene.Rings);
         rules.SetMade<IReadOnlyList<MeasuredRing>>("measuredRings rings", frame => frame.Scene.Rings);
         rules.SetMade<ExplanationKind>("correction", Correction);
+        rules.SetMade<Calibration>(string.Empty, frame => frame.Tape.Chance(0.9) ? frame.Maker.Call(typeof(Calibration).GetConstructors()[0], null, frame) : Made.Of(Calibration.None));
+        rules.Require("correction");
         rules.Set("tolerance", frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(1e-5, 0.5), frame.Scene.Least, frame.Scene.Most)));
         rules.Set("measuringError", frame => frame.Length(frame.Tape.Log(1e-5, 1e-2)));
         rules.Set("quantity", frame => (int)frame.Tape.Log(1, 100_000));

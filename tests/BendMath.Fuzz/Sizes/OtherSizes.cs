@@ -8,6 +8,8 @@ internal static class OtherSizes
 {
     private static readonly string[] Texts = ["25 mm", "1 1/2 in", "5' 3-1/8\"", "2.5 cm", "0.75\"", "-3 mm", "1e3 mm", "3,5 mm", "", "abc", "\u001b[31m", "1/0 in"];
 
+    private static readonly string[] Words = ["steel", "=1+1", "<b>", "ein Wort, noch eins", "\"quoted\"", "🙂"];
+
     private static readonly string[] Grades = ["A36", "304", "C11000", "S235JR", "6061", "unknown"];
 
     public static void AddTo(Rules rules)
@@ -22,7 +24,8 @@ internal static class OtherSizes
         rules.Set(string.Empty, frame => frame.Scene.Cut(frame.Tape.Log(1e-3, 1e3)));
         rules.Set(string.Empty, frame => frame.Tape.Chance(0.5));
         rules.Set(string.Empty, frame => frame.Tape.Index(10));
-        rules.Set(string.Empty, frame => frame.Tape.Of(Texts));
+        rules.Set(string.Empty, frame => frame.Tape.Of(Words));
+        rules.Set("text csv json path", frame => frame.Tape.Of(Texts));
         rules.Set(string.Empty, _ => CancellationToken.None);
         rules.Set<Stream>(string.Empty, _ => Stream.Null);
         rules.Set<TextWriter>(string.Empty, _ => TextWriter.Null);

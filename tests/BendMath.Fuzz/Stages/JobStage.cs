@@ -10,10 +10,15 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
 {
     public override IEnumerable<(string Group, string Kind)> Expected =>
     [
+        .. models.Select(model => ("model", model.Name)),
+        .. models.Contains(typeof(WrapBending)) ? Parts : [],
+    ];
+
+    private static IEnumerable<(string Group, string Kind)> Parts =>
+    [
         .. Doors.KindsOf(typeof(BarStock)).Select(shape => ("shape", shape.Name)),
         .. Doors.KindsOf(typeof(BarStock)).SelectMany(shape => Doors.OrientationsOf(shape).SelectMany(door => Orientations(shape, door))),
         .. Doors.KindsOf(typeof(StressStrainLaw)).Select(law => ("law", law.Name)),
-        .. models.Select(model => ("model", model.Name)),
         .. Enum.GetNames<ExplanationKind>().Append("none").Select(kind => ("correction", kind)),
     ];
 

@@ -46,7 +46,7 @@ internal abstract class Stage(string name, double share)
         }
         catch (Refused refused)
         {
-            return new(End.Refused, $"{refused.Door.DeclaringType!.Name}.{refused.Door.Name}: {(refused.InnerException as ArgumentException)?.ParamName}", null);
+            return new(End.Refused, $"{refused.Door.DeclaringType!.Name}.{refused.Door.Name}: {Failure.WithoutNumbers(refused.Message)}", null);
         }
         catch (OutOfReach unreachable)
         {

@@ -11,8 +11,12 @@ internal sealed partial record Failure(string Text, string Place, string Repro)
 {
     private const int Frames = 3;
 
+    private const int Letters = 160;
+
     /// <summary>The text without its numbers.</summary>
-    public string Finding => Numbers().Replace(Text.Length > 160 ? Text[..160] : Text, "#");
+    public string Finding => WithoutNumbers(Text);
+
+    public static string WithoutNumbers(string text) => Numbers().Replace(text.Length > Letters ? text[..Letters] : text, "#");
 
     public static Failure Of(Exception thrown, string during, string repro) => new($"{during} throws {thrown.GetType().Name}: {thrown.Message}", PlaceOf(thrown), repro);
 

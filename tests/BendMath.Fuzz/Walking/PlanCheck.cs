@@ -29,7 +29,7 @@ internal static class PlanCheck
             : Asked("the workings", () => plan.Ring is null ? null : PlanWorkings.Of(plan), walk, repro)
             ?? Asked("the workings in inches", () => plan.Ring is null ? null : PlanWorkings.Of(plan, true), walk, repro)
             ?? Asked("the cut list", () => PlanCuts.For([plan, plan], Length.Zero), walk, repro)
-            ?? Asked("the JSON", () => RingPlanJson.Write(plan).Replace("\r", string.Empty, StringComparison.Ordinal).Replace("\n", string.Empty, StringComparison.Ordinal), walk, repro);
+            ?? Asked("the JSON", () => RingPlanJson.Write(plan).ReplaceLineEndings(" "), walk, repro);
     }
 
     private static Failure? Asked(string what, Func<object?> ask, PublicWalk walk, Func<string> repro)
