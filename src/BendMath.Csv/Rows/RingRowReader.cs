@@ -152,7 +152,7 @@ internal sealed class RingRowReader
             return cell[0] == '\'' && cell.Length > 1 && RingRowWriter.IsRisky(cell[1]) ? cell.Substring(1) : cell;
         }
 
-        if (style == CsvStyle.Semicolon && cell.IndexOf('.') >= 0)
+        if (style == CsvStyle.Semicolon && cell.Any(c => c == '.'))
         {
             _faults.Add(new(row, column.Name, $"\"{Quoted.Short(cell)}\" could mean two things: in a file with semicolons between the cells the decimal sign is a comma, and thousands are not set apart."));
             return null;
