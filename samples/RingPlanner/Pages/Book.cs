@@ -62,7 +62,7 @@ internal static class Book
 
     private static void DrawingsOf(Paper paper, RingPlan plan, Units units)
     {
-        if (plan.Ring is not { } ring || paper is not HtmlPaper)
+        if (plan.Ring is not { } ring || !paper.ShowsPictures)
         {
             return;
         }

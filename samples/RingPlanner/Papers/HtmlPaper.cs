@@ -28,6 +28,8 @@ internal sealed class HtmlPaper(string title) : Paper
 
     private int _drawings;
 
+    public override bool ShowsPictures => true;
+
     public override void Title(string text) => Block($"<h1>{Encoded(text)}</h1>");
 
     public override void Heading(string text) => Block($"<h2>{Encoded(text)}</h2>");

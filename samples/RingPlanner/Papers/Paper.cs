@@ -21,6 +21,9 @@ internal abstract class Paper
 
     public abstract void Show(Listing listing);
 
+    /// <summary>Whether it can show drawings.</summary>
+    public virtual bool ShowsPictures => false;
+
     /// <summary>A drawing as SVG; a paper that cannot show drawings leaves it out.</summary>
     public virtual void Picture(string caption, string svg)
     {

@@ -45,15 +45,6 @@ public static class AngleRingRule
             : throw Guard.Fault(nameof(heelDiameter), heelDiameter, $"must with the flange in be greater than two legs, {Guard.MillimetersText(legs)}");
     }
 
-    /// <summary>The same for the diameter of a ring, or null where the rule has none, in meters.</summary>
-    internal static Length? TryBlankLength(double heelDiameter, Outstand leg, FlangeDirection flange)
-    {
-        double fiber = leg.Length.Meters / 6 + leg.Thickness.Meters / 2;
-        return flange == FlangeDirection.Out ? Length.FromMeters(Math.PI * (heelDiameter + 2 * fiber))
-            : heelDiameter > 2 * leg.Length.Meters ? Length.FromMeters(Math.PI * (heelDiameter - 2 * fiber))
-            : null;
-    }
-
     private static double Fiber(Length leg, Length thickness)
     {
         double t = Guard.Positive(thickness, nameof(thickness));

@@ -68,6 +68,11 @@ public sealed record DistortionFinding
     /// <summary>What would lower the level, each with its number; empty where it is low already, or where nothing the library knows of helps.</summary>
     public IReadOnlyList<DistortionRemedy> Remedies => _found ?? Once.Keep(ref _found, FindRemedies());
 
+    /// <summary>How the demand follows, as an equation that can be done again on paper; where it has no closed form, with the sentence of the check in place of one.</summary>
+    /// <param name="inInches">Whether lengths are put in in inches; in millimeters otherwise.</param>
+    public Working WorkingFor(bool inInches = false) => Equation?.Of(this, inInches)
+        ?? new(Check, "d_" + new string([.. Check.Where(char.IsLetterOrDigit)]), Sentence, [], Demand, string.Empty, Source, isSearched: true);
+
     /// <summary>Equal when all but the remedies, which follow from the bend, is equal.</summary>
     /// <param name="other">Another finding.</param>
     public bool Equals(DistortionFinding? other) => other is not null

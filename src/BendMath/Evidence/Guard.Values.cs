@@ -31,6 +31,20 @@ internal static partial class Guard
         ? throw Refused(name, "must not be empty")
         : value!;
 
+    /// <summary>A name or a note: one line that is not empty, without characters that steer a terminal.</summary>
+    public static string Line(string? value, string name)
+    {
+        foreach (char c in NotEmpty(value, name))
+        {
+            if (char.IsControl(c) || c is '\u2028' or '\u2029')
+            {
+                throw Refused(name, "must be one line of printable characters", FormattableString.Invariant($"holds U+{(int)c:X4}"));
+            }
+        }
+
+        return value!;
+    }
+
     /// <summary>A copy of the list, or an exception by name when the list or an item is null or there are too few items.</summary>
     public static T[] Items<T>(IReadOnlyList<T>? items, string name, int atLeast)
         where T : class

@@ -22,7 +22,7 @@ public sealed record WorkingTerm
             throw Guard.Refused(nameof(symbol), "must be a letter, then letters, digits and underscores", $"is \"{Quoted.Short(symbol)}\"");
         }
 
-        Meaning = Guard.NotEmpty(meaning, nameof(meaning));
+        Meaning = Guard.Line(meaning, nameof(meaning));
         Value = Guard.Number(value, nameof(value));
         Unit = Guard.NotNull(unit, nameof(unit));
     }
@@ -63,7 +63,7 @@ public sealed record Working
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
     public Working(string name, string symbol, string equation, IReadOnlyList<WorkingTerm> terms, double value, string unit, Source source, bool isSearched = false)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Symbol = Guard.NotEmpty(symbol, nameof(symbol));
         Equation = Guard.NotEmpty(equation, nameof(equation));
         Terms = [.. Guard.NotNull(terms, nameof(terms)).Select(term => Guard.NotNull(term, nameof(terms)))];

@@ -21,7 +21,7 @@ public sealed record Die
         FaceLength = faceLength is { } arc ? Length.FromMeters(Guard.Positive(arc, nameof(faceLength))) : null;
         NoseRadius = noseRadius is { } nose ? Length.FromMeters(Guard.NonNegative(nose, nameof(noseRadius))) : null;
         Mate = mate;
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Stamp = Guard.Positive(stampedRadius, nameof(stampedRadius));
         Face = Guard.NotNull(face, nameof(face));
     }

@@ -15,7 +15,7 @@ public sealed class MeasuredRing
     /// <param name="measured">The size as measured, with the line it was measured to.</param>
     /// <param name="release">Whether it was measured as it came off (free) or held flat.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
     public MeasuredRing(Die die, BendAnalysis analysis, BendRadius measured, Release release)
         : this(die, analysis, RingReading.Of(Guard.NotNull(measured, nameof(measured))), release, nameof(measured), null, null)
     {
@@ -30,7 +30,7 @@ public sealed class MeasuredRing
     /// <param name="note">A date, a name, what to remember: one line of printable characters without blanks at its ends; null for none.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The note is not such a line.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
     public MeasuredRing(Die die, BendAnalysis analysis, RingReading reading, Release release, MarkedLength? marked = null, string? note = null)
         : this(die, analysis, Guard.NotNull(reading, nameof(reading)), release, nameof(reading), marked, note)
     {
@@ -45,6 +45,11 @@ public sealed class MeasuredRing
         Release = Guard.Defined(release, nameof(release));
         Loaded = analysis.TryLoadedFor(Measured, release)
             ?? throw Guard.Fault(name, Measured.Value, $"must be a radius wider than the tightest possible bend of {analysis.Section} leaves");
+        if (Loaded.Release(Release).IsStraight)
+        {
+            throw Guard.Fault(name, Measured.Value, "must be a radius tighter than that of a bar that springs back straight, or nearly");
+        }
+
         Marked = marked;
         Note = note is null || (note.Length > 0 && note.Trim().Length == note.Length && !note.Any(char.IsControl))
             ? note

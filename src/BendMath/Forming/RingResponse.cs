@@ -22,7 +22,11 @@ internal sealed class RingResponse
         _die = die;
         _release = release;
         _scatter = scatter;
-        scatter.CheckFor(model, analysis, nameof(scatter));
+        if (scatter.RefusalFor(model, analysis) is { } refusal)
+        {
+            throw Guard.Refused(nameof(scatter), refusal);
+        }
+
         List<ScatterInput> inputs = [];
         if (scatter.Yield is { } yield)
         {

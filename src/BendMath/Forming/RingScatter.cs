@@ -46,23 +46,21 @@ public sealed record RingScatter
 
     internal double CurvatureShare => _curvature ?? 0;
 
-    /// <summary>Refuses what contradicts the bender or the bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not about that of the material or that its law cannot have.</summary>
-    internal void CheckFor(FormingModel model, BendAnalysis analysis, string name)
+    /// <summary>Why it contradicts a bender or a bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not about that of the material or that its law cannot have.</summary>
+    /// <param name="model">How the bender forms.</param>
+    /// <param name="analysis">Section and material.</param>
+    /// <returns>The rule that is broken, as the rest of a sentence; null where nothing contradicts.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public string? RefusalFor(FormingModel model, BendAnalysis analysis)
     {
-        if (_stroke is { } stroke && model.WithExtraStroke(0) is null)
-        {
-            throw Guard.Refused(name, $"must not name a stroke for {model.Name}, which has none", $"names {Guard.MillimetersText(stroke)}");
-        }
-
-        if (Yield is not null && !IsYieldOf(Yield, analysis.Material.Law))
-        {
-            throw Guard.Refused(name, $"must have a yield range about the yield of {analysis.Material.Name}, {Guard.Text(analysis.Material.Law.YieldStress)}, and below its elastic modulus", $"has {Yield}");
-        }
-
-        if (Mill is not null && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero)))
-        {
-            throw Guard.Refused(name, $"must hold the mill tolerance of the bar that is bent, {analysis.Section}", $"holds that of {Mill.Nominal}");
-        }
+        BarMaterial material = Guard.NotNull(analysis, nameof(analysis)).Material;
+        return Guard.NotNull(model, nameof(model)).WithExtraStroke(0) is null && _stroke is { } stroke
+            ? $"must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(stroke)}"
+            : Yield is not null && !IsYieldOf(Yield, material.Law)
+            ? $"must have a yield range about the yield of {material.Name}, {Guard.Text(material.Law.YieldStress)}, and below its elastic modulus, but has {Yield}"
+            : Mill is not null && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero))
+            ? $"must hold the mill tolerance of the bar that is bent, {analysis.Section}, but holds that of {Mill.Nominal}"
+            : null;
     }
 
     /// <summary>What scatters.</summary>

@@ -19,7 +19,7 @@ public sealed record CutPiece
     /// <exception cref="ArgumentOutOfRangeException">Length or quantity is outside its range.</exception>
     public CutPiece(string name, Length length, int quantity, BarKind? kind = null)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Meters = Guard.Positive(length, nameof(length));
         Quantity = quantity is >= 1 and <= Most ? quantity : throw Guard.Fault(nameof(quantity), quantity, "must be from 1 to 5,000");
         Kind = kind;

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using BendMath.Layout;
 using UnitsNet;
@@ -83,6 +84,20 @@ public sealed class DevelopedLayout
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
     public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
         BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
+
+    /// <summary>Blanks from a bar, unless a bar is more than a million of them long.</summary>
+    /// <param name="barLength">Length of a bar, greater than zero.</param>
+    /// <param name="cutStyle">The rule blanks are cut by, which rounds up; null for the exact length.</param>
+    /// <param name="pieces">Blanks and offcut, or null.</param>
+    /// <returns>Whether they were counted.</returns>
+    /// <exception cref="ArgumentException">The style does not round up.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar is not positive and finite.</exception>
+    public bool TryPiecesFrom(Length barLength, LengthStyle? cutStyle, [NotNullWhen(true)] out BarYield? pieces)
+    {
+        double blank = cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)).Meters;
+        pieces = BarCuts.TryPieces(blank, _kerf, Guard.Positive(barLength, nameof(barLength)));
+        return pieces is not null;
+    }
 
     /// <summary>Mass of the blank.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>

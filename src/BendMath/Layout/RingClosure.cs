@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using UnitsNet;
 
@@ -93,15 +94,26 @@ public sealed class RingClosure
         double most = Guard.NotNull(layout, nameof(layout)).DevelopedLength.Meters / 10;
         Guard.Defined(cut, nameof(cut));
         double opening = Guard.NonNegative(rootOpening, nameof(rootOpening));
-        return !layout.Arc.IsFullRing ? throw Guard.Refused(nameof(layout), "must be of a full ring", $"is of an {layout.Arc}")
-            : layout.Kerf.Meters >= most ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}", $"has one of {Guard.Text(layout.Kerf)}")
+        CheckFull(layout);
+        return layout.Kerf.Meters >= most ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}", $"has one of {Guard.Text(layout.Kerf)}")
             : opening >= most ? throw Guard.Fault(nameof(rootOpening), rootOpening, $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
             : new(layout, cut, opening);
     }
 
-    /// <summary>Trims and closes a full ring, or null where saw cut or root opening are a tenth of it.</summary>
-    internal static RingClosure? TryFor(DevelopedLayout layout, TrimCut cut, Length rootOpening) =>
-        Math.Max(layout.Kerf.Meters, rootOpening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, cut, rootOpening.Meters) : null;
+    /// <summary>Trims and closes a ring, unless it is too small for the saw cut or the root opening.</summary>
+    /// <param name="layout">The layout of a full ring; its trim is what overlaps.</param>
+    /// <param name="joint">How its ends are cut and closed.</param>
+    /// <param name="closure">The closed ring, or null.</param>
+    /// <returns>Whether saw cut and root opening are less than a tenth of the developed length.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The layout is not of a full ring.</exception>
+    public static bool TryFor(DevelopedLayout layout, JointPreparation joint, [NotNullWhen(true)] out RingClosure? closure)
+    {
+        CheckFull(Guard.NotNull(layout, nameof(layout)));
+        Length opening = Guard.NotNull(joint, nameof(joint)).RootOpening;
+        closure = Math.Max(layout.Kerf.Meters, opening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, joint.Cut, opening.Meters) : null;
+        return closure is not null;
+    }
 
     /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
     public override string ToString() => string.Format(
@@ -112,6 +124,14 @@ public sealed class RingClosure
         _gap * 1e3,
         DiameterChange.Millimeters,
         _rootOpening * 1e3);
+
+    private static void CheckFull(DevelopedLayout layout)
+    {
+        if (!layout.Arc.IsFullRing)
+        {
+            throw Guard.Refused(nameof(layout), "must be of a full ring", $"is of an {layout.Arc}");
+        }
+    }
 
     private IEnumerable<Advisory> Doubts()
     {

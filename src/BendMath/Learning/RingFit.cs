@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using BendMath.Forming;
 using BendMath.Learning;
@@ -133,18 +134,30 @@ public sealed class RingFit
             : new(analysis, basis, group, chosen, leftOut.AsReadOnly(), asked);
     }
 
-    /// <summary>The fit of rings, or why the basis can speak of none of them.</summary>
-    internal static RingFit? TryOf(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, out string? none)
+    /// <summary>The fit <see cref="Of"/> gives, or why the basis can speak of none of the rings.</summary>
+    /// <param name="rings">The measured rings; at least one.</param>
+    /// <param name="analysis">Section and material of the bar to foretell.</param>
+    /// <param name="basis">The model to correct.</param>
+    /// <param name="fit">The fit, or null.</param>
+    /// <param name="refusal">Why not, for the first ring, or null.</param>
+    /// <returns>Whether the basis leaves a ring on any of the measured dies.</returns>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">There is no ring, or one is null.</exception>
+    public static bool TryOf(
+        IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, [NotNullWhen(true)] out RingFit? fit, [NotNullWhen(false)] out string? refusal)
     {
-        (Usable[] usable, List<string> leftOut) = UsableOf(rings, basis);
-        none = usable.Length == 0 ? leftOut[0] : null;
-        if (none is not null)
+        Guard.Items(rings, nameof(rings), 1);
+        Guard.NotNull(analysis, nameof(analysis));
+        (Usable[] usable, List<string> leftOut) = UsableOf(rings, Guard.NotNull(basis, nameof(basis)));
+        refusal = usable.Length == 0 ? leftOut[0] : null;
+        fit = null;
+        if (refusal is null)
         {
-            return null;
+            (RingGroup group, IReadOnlyList<Usable> chosen) = RingGroups.For(usable, one => one.Ring, analysis, Few);
+            fit = new(analysis, basis, group, chosen, leftOut.AsReadOnly(), null);
         }
 
-        (RingGroup group, IReadOnlyList<Usable> chosen) = RingGroups.For(usable, one => one.Ring, analysis, Few);
-        return new(analysis, basis, group, chosen, leftOut.AsReadOnly(), null);
+        return fit is not null;
     }
 
     /// <summary>What a die is expected to leave, with its interval.</summary>

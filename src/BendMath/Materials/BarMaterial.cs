@@ -26,7 +26,7 @@ public sealed record BarMaterial
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public BarMaterial(string name, StressStrainLaw law, Density density, Ratio? elongation = null, PressureRange? yieldRange = null, double? poissonsRatio = null)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Law = Guard.NotNull(law, nameof(law));
         _density = Guard.Positive(density, nameof(density));
         _elongation = elongation is { } e ? Guard.Positive(e, nameof(elongation)) : null;

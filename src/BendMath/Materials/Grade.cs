@@ -30,7 +30,7 @@ public sealed class Grade
             throw Guard.Fault(nameof(tensile), Pressure.FromPascals(tensile.HighestYield), $"must have a yield smaller than the elastic modulus, {LawRules.Gigapascals(physical.E)}");
         }
 
-        Note = note is null ? null : Guard.NotEmpty(note, nameof(note));
+        Note = note is null ? null : Guard.Line(note, nameof(note));
         HardeningPair[] pairs = [.. hardeningPairs ?? []];
         if (Array.IndexOf(pairs, null!) >= 0)
         {

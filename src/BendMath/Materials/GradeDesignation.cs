@@ -12,10 +12,10 @@ public sealed record GradeDesignation
     /// <exception cref="ArgumentException">A text is empty.</exception>
     public GradeDesignation(string name, string condition, string standard, string? sizeRange = null)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
-        Condition = Guard.NotEmpty(condition, nameof(condition));
-        Standard = Guard.NotEmpty(standard, nameof(standard));
-        SizeRange = sizeRange is null ? null : Guard.NotEmpty(sizeRange, nameof(sizeRange));
+        Name = Guard.Line(name, nameof(name));
+        Condition = Guard.Line(condition, nameof(condition));
+        Standard = Guard.Line(standard, nameof(standard));
+        SizeRange = sizeRange is null ? null : Guard.Line(sizeRange, nameof(sizeRange));
     }
 
     /// <summary>Designation, such as <c>S235JR</c>; several rows may share it.</summary>

@@ -18,7 +18,7 @@ public sealed record HardeningPair
     /// <exception cref="ArgumentOutOfRangeException">K or n is outside its range.</exception>
     public HardeningPair(string description, Pressure strengthCoefficient, double hardeningExponent, Source? source = null)
     {
-        Description = Guard.NotEmpty(description, nameof(description));
+        Description = Guard.Line(description, nameof(description));
         _strength = Guard.Positive(strengthCoefficient, nameof(strengthCoefficient));
         HardeningExponent = Guard.NonNegative(hardeningExponent, nameof(hardeningExponent));
         if (hardeningExponent >= 1)

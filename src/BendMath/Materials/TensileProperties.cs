@@ -41,7 +41,7 @@ public sealed record TensileProperties
         _ultimate = AtLeast(ultimateStrength, Yield, nameof(ultimateStrength), "the yield strength");
         _highUltimate = AtLeast(maximumUltimate, _ultimate ?? double.PositiveInfinity, nameof(maximumUltimate), "the ultimate strength");
         _elongation = elongation is { } e ? Guard.Positive(e, nameof(elongation)) : null;
-        ElongationGauge = elongationGauge is null ? null : Guard.NotEmpty(elongationGauge, nameof(elongationGauge));
+        ElongationGauge = elongationGauge is null ? null : Guard.Line(elongationGauge, nameof(elongationGauge));
         Source = source;
     }
 

@@ -123,5 +123,5 @@ public static class ChordAndRise
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the diameter, {Guard.MillimetersText(2 * r)}");
     }
 
-    internal static double Rise(double radius, double half) => half * half / (radius + Math.Sqrt((radius - half) * (radius + half)));
+    private static double Rise(double radius, double half) => half * half / (radius + Math.Sqrt((radius - half) * (radius + half)));
 }

@@ -40,9 +40,9 @@ internal sealed class CalibratedModel
 
         if (kind == ExplanationKind.CurvatureRatio && corrections.Length > 1)
         {
-            RingFit fit = RingFit.TryOf(calibration.Rings, analysis, model, out string? none)
-                ?? throw Guard.Refused(name, "must explain at least one of its rings", $"by the {Explanation.Words(kind)} it explains none: {none}");
-            return new(fit.Model, Array.AsReadOnly(corrections), fit, null);
+            return RingFit.TryOf(calibration.Rings, analysis, model, out RingFit? fit, out string? none)
+                ? new(fit.Model, Array.AsReadOnly(corrections), fit, null)
+                : throw Guard.Refused(name, "must explain at least one of its rings", $"by the {Explanation.Words(kind)} it explains none: {none}");
         }
 
         DieCorrection nearest = Nearest(corrections, analysis, wanted);
@@ -61,6 +61,6 @@ internal sealed class CalibratedModel
         return corrections
             .OrderBy(one => one.Ring.IsOf(analysis.Section) ? 0 : 1)
             .ThenBy(one => one.Ring.IsOf(analysis.Law) ? 0 : 1)
-            .ThenBy(one => Math.Abs(one.Ring.Ring.Inside - inside)).First();
+            .ThenBy(one => Math.Abs(one.Ring.Ring.InsideRadius.Meters - inside)).First();
     }
 }

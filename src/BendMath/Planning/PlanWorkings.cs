@@ -24,7 +24,7 @@ public static class PlanWorkings
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
             .. new ReleasedWorkings(ring.Outcome.Formed!.Loaded, ring.Flattened, units).Flat(),
             .. new ChoiceWorkings(job, ring, units).All(),
-            .. new DistortionWorkings(ring, units).All(),
+            .. ring.Distortion.Findings.Select(finding => finding.WorkingFor(inInches)),
             .. new LayoutWorkings(job, ring, units).All(),
             .. new EffortWorkings(ring, units).All(),
         ];

@@ -1,4 +1,3 @@
-using BendMath.Layout;
 using UnitsNet;
 
 namespace BendMath;
@@ -15,10 +14,10 @@ public sealed class PlannedRing
         Flattened = formed.RingWhen(Release.HeldFlat);
         Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Wanted.Arc.Turn, job.Scatter);
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
-        Closure = job.Wanted.Joint is { } joint ? RingClosure.TryFor(Layout, joint.Cut, joint.RootOpening) : null;
+        Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
-        Bar = job.Cutting.BarLength is { } bar ? BarCuts.TryPieces(CutLength.Meters, job.Cutting.Kerf.Meters, bar.Meters) : null;
+        Bar = job.Cutting.BarLength is { } bar && Layout.TryPiecesFrom(bar, job.Cutting.CutStyle, out BarYield? pieces) ? pieces : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.Bender.Drive);
         Work = Energy.FromJoules(Layout.DevelopedLength.Meters * Effort.WorkPerLength.Newtons);
@@ -85,7 +84,11 @@ public sealed class PlannedRing
         }
 
         bool flangeOut = radial.FreeEdge == FreeEdge.Outside;
-        return AngleRingRule.TryBlankLength((flangeOut ? ring.InsideDiameter : ring.OutsideDiameter).Meters, radial, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
+        double heel = (flangeOut ? ring.InsideDiameter : ring.OutsideDiameter).Meters;
+        double fiber = AngleRingRule.FiberFromHeel(radial.Length, radial.Thickness).Meters;
+        return flangeOut ? Length.FromMeters(Math.PI * (heel + 2 * fiber))
+            : heel > 2 * radial.Length.Meters ? Length.FromMeters(Math.PI * (heel - 2 * fiber))
+            : null;
     }
 
     /// <summary>The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the rule still rests on its ends.</summary>

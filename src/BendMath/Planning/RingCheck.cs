@@ -60,11 +60,17 @@ public sealed class RingCheck
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
     }
 
-    internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) => new(ring, chord, arc.IsFullRing ? null : arc.Radians);
+    internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) => new(ring, chord, arc.IsFullRing ? null : arc.Turn.Radians);
 
     /// <summary>Diameters, tape and rise.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "inside {0:0.#} mm, outside {1:0.#} mm, rise {2:0.##} mm on a chord of {3:0.#} mm", InsideDiameter.Millimeters, OutsideDiameter.Millimeters, Rise.Millimeters, _chord * 1e3);
 
-    private double RiseAt(double share) => ChordAndRise.Rise(share * _ring.Inside, _chord / 2);
+    /// <summary>As <see cref="ChordAndRise.RiseFor"/>, for a chord as small as the arc leaves it.</summary>
+    private double RiseAt(double share)
+    {
+        double radius = share * _ring.InsideRadius.Meters;
+        double half = _chord / 2;
+        return half * half / (radius + Math.Sqrt((radius - half) * (radius + half)));
+    }
 }

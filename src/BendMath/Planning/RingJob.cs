@@ -36,7 +36,7 @@ public sealed class RingJob
         Calibration? calibration = null,
         DistortionSettings? distortion = null)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Analysis = Guard.NotNull(analysis, nameof(analysis));
         Wanted = Guard.NotNull(wanted, nameof(wanted));
         Bender = Guard.NotNull(bender, nameof(bender));
@@ -46,9 +46,12 @@ public sealed class RingJob
         Calibration = calibration ?? Calibration.None;
         Distortion = distortion ?? DistortionSettings.Default;
         double inside = wanted.Radius.InsideOf(analysis.Section, nameof(wanted));
-        CheckJoint(wanted.Joint, cutting.Kerf, 2 * Math.PI * (inside + analysis.Section.Height));
+        CheckJoint(wanted.Joint, cutting.Kerf, 2 * Math.PI * (inside + analysis.Section.Depth.Meters));
         Calibrated = CalibratedModel.Of(Calibration, bender.Model, analysis, wanted.Radius, nameof(calibration));
-        Scatter.CheckFor(Calibrated.Model, analysis, nameof(scatter));
+        if (Scatter.RefusalFor(Calibrated.Model, analysis) is { } refusal)
+        {
+            throw Guard.Refused(nameof(scatter), refusal);
+        }
     }
 
     /// <summary>What the shop calls it.</summary>

@@ -27,7 +27,7 @@ public sealed class CustomBar : BarStock
     /// <exception cref="ArgumentOutOfRangeException">The torsion constant is not positive and finite.</exception>
     public CustomBar(string name, Outline outline, AreaMomentOfInertia? torsionConstant = null)
     {
-        Name = Guard.NotEmpty(name, nameof(name));
+        Name = Guard.Line(name, nameof(name));
         Outline = Guard.NotNull(outline, nameof(outline));
         _torsion = torsionConstant is { } given ? Guard.Positive(given, nameof(torsionConstant)) : null;
         _quarters = [.. Enumerable.Range(0, 4).Select(i => Oriented(Angle.FromDegrees(90 * i), edge => edge.TurnedByQuarters(i), null))];

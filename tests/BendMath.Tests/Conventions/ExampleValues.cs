@@ -235,6 +235,9 @@ internal static class ExampleValues
         Plan.Ring,
         Plan.Ring.Check,
         PlannedCuts,
+        ThreePoint.SettingsOn(Loaded.Analysis, Die250)[0],
+        Bumping.SettingsOn(Loaded.Analysis, Die250)[0],
+        Bumping.SettingsOn(Loaded.Analysis, Die250)[1],
         Job.Wanted,
         Job.Bender,
         Job.Cutting,
@@ -305,6 +308,7 @@ internal static class ExampleValues
     {
         ["DieRack.get_Item.index"] = 1,
         ["quantity"] = 2,
+        ["FormingSetting.FormedAt.value"] = Length.FromMillimeters(12),
         ["FittedCircle.Of.points"] = Spots,
         ["RingFlatness.Of.readings"] = Heights,
         ["OutOfRound.Of.readings"] = new DiameterReading[] { new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)) },

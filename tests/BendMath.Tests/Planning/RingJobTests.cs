@@ -168,6 +168,18 @@ public sealed class RingJobTests
         Assert.True(plan.Ring.Check.Rise > Length.Zero);
     }
 
+    [Theory]
+    [InlineData("hoop\u001b[31m", "001B")]
+    [InlineData("two\nlines", "000A")]
+    [InlineData("\0", "0000")]
+    [InlineData("two\u2028lines", "2028")]
+    public void A_name_is_one_line_that_steers_no_terminal(string name, string found)
+    {
+        Assert.Contains($"must be one line of printable characters, but holds U+{found}", Refused("name", () => Wrapped.With(name: name)), StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("name", () => Workshop.Die(name, 250));
+        Assert.Throws<ArgumentException>("name", () => new BarMaterial(name, Workshop.Steel.Law, Workshop.Steel.Density));
+    }
+
     [Fact]
     public void A_plan_is_of_a_job() => Assert.Throws<ArgumentNullException>("job", () => RingPlan.For(null!));
 
