@@ -104,7 +104,7 @@ public sealed class OrientedSection
     /// <summary>Whether both outlines come within the tolerance, in metres, of each other when the other bar is turned.</summary>
     internal bool IsWithin(OrientedSection other, double tolerance, Turning turning)
     {
-        if (turning == Turning.None && ReferenceEquals(this, other))
+        if (turning == Turning.None && (ReferenceEquals(this, other) || (Orientation == other.Orientation && Stock == other.Stock)))
         {
             return true;
         }
