@@ -94,7 +94,7 @@ public sealed class DevelopedLayout
     /// <exception cref="ArgumentOutOfRangeException">The bar is not positive and finite.</exception>
     public bool TryPiecesFrom(Length barLength, LengthStyle? cutStyle, [NotNullWhen(true)] out BarYield? pieces)
     {
-        double blank = cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)).Meters;
+        double blank = cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle));
         pieces = BarCuts.TryPieces(blank, _kerf, Guard.Positive(barLength, nameof(barLength)));
         return pieces is not null;
     }
