@@ -105,17 +105,23 @@ public sealed class BumpBendingTests
         Near.Relative(Curvature(BumpCase.Hardening, feed), mean, 1e-6, "mean curvature");
     }
 
-    /// <summary>Rigid power law: the first bite bends both sides, κ₁ = κ_nom·(2n + 1)/(2n), and leaves a kink of (4n + 1)/(4n): 3.5 at n = 0.1, 2.25 at 0.2, 2 at 0.25.</summary>
+    /// <summary>
+    /// Rigid power law: the first bite bends both sides, κ₁ = κ_nom·(2n + 1)/(2n), and leaves a kink of (4n + 1)/(4n): 3.5 at
+    /// n = 0.1, 2.25 at 0.2, 2 at 0.25. κ_p falls from the outermost bump like (1 − x/a)^(1/n) and is half the mean at a/(2k)ⁿ
+    /// from the end of the bar, k being the kink: 0.87 a without one and 0.74 a with the kink of 2.25 at n = 0.2.
+    /// </summary>
     [Theory]
     [InlineData(0.1)]
     [InlineData(0.2)]
     [InlineData(0.25)]
-    public void A_first_bite_at_full_stroke_leaves_the_kink_of_the_limit(double n)
+    public void A_first_bite_at_full_stroke_leaves_the_kink_and_the_tails_of_the_limit(double n)
     {
         BumpedBar bar = Pass(BumpCase.Rigid(n), A / 800, 0.22);
         double kink = ((4 * n) + 1) / (4 * n);
         Near.Relative(kink, bar.FirstBiteKink!.Value, 0.02, "kink");
         Assert.Contains(bar.Advisories, advisory => advisory.Code == "first-bite-kink");
+        Near.Relative(A * Math.Pow(0.5, n), bar.TrailingTail.Meters, 0.01, "trailing tail");
+        Near.Relative(A * Math.Pow(0.5 / kink, n), bar.LeadingTail.Meters, 0.01, "leading tail");
     }
 
     /// <summary>A pass from the other end is the mirror image of the pass, with its kink at that end.</summary>
@@ -158,21 +164,6 @@ public sealed class BumpBendingTests
         {
             Near.Relative(steady, bar.TurnBetween(BumpCase.M(place), BumpCase.M(place + 0.002)).Radians / 0.002, 1e-4, "curvature of a facet");
         }
-    }
-
-    /// <summary>
-    /// κ_p falls from the outermost bump like (1 − x/a)^(1/n) and is half the mean at a/(2k)ⁿ from the end of the bar, k being the kink: 0.87 a without one and 0.74 a with the kink of 2.25 at n = 0.2.
-    /// </summary>
-    [Theory]
-    [InlineData(0.1)]
-    [InlineData(0.2)]
-    [InlineData(0.25)]
-    public void Tails_have_the_length_of_the_limit(double n)
-    {
-        BumpedBar bar = Pass(BumpCase.Rigid(n), A / 800, 0.22);
-        double kink = ((4 * n) + 1) / (4 * n);
-        Near.Relative(A * Math.Pow(0.5, n), bar.TrailingTail.Meters, 0.01, "trailing tail");
-        Near.Relative(A * Math.Pow(0.5 / kink, n), bar.LeadingTail.Meters, 0.01, "leading tail");
     }
 
     /// <summary>Common practice, no source: the last half-span, or nearly so, stays straight.</summary>

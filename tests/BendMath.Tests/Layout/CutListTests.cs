@@ -68,7 +68,7 @@ public sealed class CutListTests
             Near.Absolute(length, group.BarLength.Millimeters, 1e-6, "length of bars");
         });
 
-    [Property(MaxTest = 60)]
+    [TieredProperty(plain: 15, full: 60)]
     public Property Pieces_cuts_and_offcuts_make_up_the_bars() => Prop.ForAll(
         Gen.ListOf(Gen.Choose(200, 2900)).Select(list => list.Take(30).ToArray()).Where(list => list.Length > 0).ToArbitrary(), Gen.Choose(0, 40).ToArbitrary(), (sizes, kerfTenths) =>
         {
