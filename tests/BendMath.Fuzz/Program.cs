@@ -5,7 +5,7 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 
 const int Stack = 64 << 20;
-TimeSpan patience = TimeSpan.FromMinutes(2);
+TimeSpan patience = TimeSpan.FromMinutes(1);
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 if (Options.Read(args) is not { } options)
@@ -29,7 +29,7 @@ while (!worker.Join(TimeSpan.FromSeconds(1)))
 {
     if (run.Current.For > patience)
     {
-        Console.WriteLine($"FAILED: {run.Current.Input} did not come back within {patience.TotalSeconds} s");
+        Report.PrintStuck(run, patience, Console.Out);
         return 1;
     }
 }

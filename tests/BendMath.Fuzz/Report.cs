@@ -35,6 +35,17 @@ internal static class Report
         }
     }
 
+    /// <summary>Prints what never came back; the thread that tries it still runs, so that nothing else is tried again.</summary>
+    public static void PrintStuck(Run run, TimeSpan patience, TextWriter to)
+    {
+        to.WriteLine($"FAILED: {run.Current.Input} did not come back within {patience.TotalSeconds} s of CPU time");
+        to.WriteLine(Printable(run.Ledger.Trying?.Invoke() ?? "It was still being drawn."));
+        foreach (Finding finding in run.Findings.Values)
+        {
+            to.WriteLine($"FAILED {finding.Times} ×, first by {finding.Input}: {Printable(finding.First.Text)}");
+        }
+    }
+
     private static void Ends(Run run, TextWriter to)
     {
         to.WriteLine("         inputs     sound   refused  no way to  failed   built       CPU");

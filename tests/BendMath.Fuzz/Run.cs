@@ -17,7 +17,7 @@ internal sealed class Run
 
     private volatile string _current = string.Empty;
 
-    private long _since = Environment.TickCount64;
+    private long _since;
 
     public Run(Options options, IReadOnlyList<Stage> stages)
     {
@@ -40,8 +40,8 @@ internal sealed class Run
     /// <summary>The inputs that took the most CPU time.</summary>
     public PriorityQueue<string, TimeSpan> Slowest { get; } = new();
 
-    /// <summary>What is being tried, and for how long; for a watch in another thread.</summary>
-    public (string Input, TimeSpan For) Current => (_current, TimeSpan.FromMilliseconds(Environment.TickCount64 - Interlocked.Read(ref _since)));
+    /// <summary>What is being tried, and the CPU time since it began; for a watch in another thread.</summary>
+    public (string Input, TimeSpan For) Current => (_current, Environment.CpuUsage.TotalTime - TimeSpan.FromTicks(Interlocked.Read(ref _since)));
 
     /// <summary>Kinds that should have come and never did.</summary>
     public IReadOnlyList<string> Never =>
@@ -71,8 +71,8 @@ internal sealed class Run
     private void One(Stage stage, ulong number)
     {
         _current = $"--{stage.Name} --seed {_options.Seed} --again {number}";
-        Interlocked.Exchange(ref _since, Environment.TickCount64);
         TimeSpan before = Environment.CpuUsage.TotalTime;
+        Interlocked.Exchange(ref _since, before.Ticks);
         Tape tape = new(_options.Seed, number);
         Outcome outcome = stage.Run(tape, Ledger);
         TimeSpan time = Environment.CpuUsage.TotalTime - before;

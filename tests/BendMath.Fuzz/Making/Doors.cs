@@ -19,9 +19,9 @@ internal static class Doors
     /// <summary>Its own constructors and static members; for a type that has none, every member of any type that hands one out.</summary>
     public static IReadOnlyList<MemberInfo> Of(Type type) => Found.GetOrAdd(type, static made => Own(made) is { Count: > 0 } own ? own : Others(made));
 
-    /// <summary>Ways a shape can lie, as the members of its type that hand out a section.</summary>
+    /// <summary>Ways a shape can lie, as the members of its type that hand out a section without being told how it lies.</summary>
     public static IReadOnlyList<MemberInfo> OrientationsOf(Type shape) => Lying.GetOrAdd(shape, static shape =>
-        [.. shape.GetMembers(BindingFlags.Public | BindingFlags.Instance).Where(member => TypeOf(member) == typeof(OrientedSection))]);
+        [.. shape.GetMembers(BindingFlags.Public | BindingFlags.Instance).Where(member => TypeOf(member) == typeof(OrientedSection) && ParametersOf(member).All(parameter => parameter.ParameterType != typeof(Orientation)))]);
 
     public static ParameterInfo[] ParametersOf(MemberInfo door) => door is MethodBase method ? method.GetParameters() : [];
 

@@ -14,7 +14,7 @@ internal static class MetalSizes
         rules.SetMade<BendAnalysis>(string.Empty, frame => frame.Scene.Analysis);
         rules.SetMade<StressStrainLaw>(string.Empty, frame => frame.Maker.MakeAnew(frame.Tape.Of(frame.Scene.Laws), frame));
         rules.Set("name", frame => frame.Tape.Of(Names));
-        rules.Set("elasticModulus", frame => Megapascals(frame, frame.Tape.Chance(0.1) ? frame.Tape.Log(1e3, 1e17) : frame.Tape.Log(2e9, 5e11)));
+        rules.Set("elasticModulus", frame => Megapascals(frame, frame.Tape.Chance(0.1) ? frame.Tape.Log(1e7, 1e17) : frame.Tape.Log(2e9, 5e11)));
         rules.Set("yieldStress proofStress yieldStrength", frame => Megapascals(frame, Modulus(frame) * Strain(frame)));
         rules.Set("tangentModulus", frame => frame.Tape.Chance(0.8) ? Megapascals(frame, Modulus(frame) * frame.Tape.Log(1e-5, 0.9)) : Pressure.Zero);
         rules.Set("strengthCoefficient", frame => Megapascals(frame, Modulus(frame) * frame.Tape.Log(5e-4, frame.Tape.Chance(0.1) ? 0.9 : 0.02)));

@@ -29,7 +29,7 @@ internal static class StockSizes
     {
         rules.Set("AngleFillets.Of.root", frame => frame.Share(Math.Min(3 * frame.Meters("thickness"), 0.35 * frame.Meters("shortLeg", "leg"))));
         rules.Set("AngleFillets.Of.toe", frame => frame.Share(Math.Min(frame.Meters("thickness"), 0.15 * frame.Meters("shortLeg", "leg"))));
-        rules.Set("designDistance", frame => frame.Length(frame.Meters("thickness") * 1.001 + frame.Tape.Next() * 0.3 * frame.Meters("shortLeg", "leg")));
+        rules.Set("designDistance", frame => frame.Length(frame.Meters("thickness") * 1.001 + frame.Tape.Next() * Math.Min(3.2 * frame.Meters("thickness"), 0.3 * frame.Meters("shortLeg", "leg"))));
         rules.Set("AngleFillets.FromDesignDistance.thickness", frame => frame.Length(Math.Min(frame.Meters("thickness"), frame.Meters("designDistance"))));
     }
 

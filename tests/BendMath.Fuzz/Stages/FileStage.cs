@@ -42,6 +42,7 @@ internal sealed class FileStage(double share) : Stage("files", share)
         }
 
         ledger.Count("reader", reader);
+        ledger.Trying = () => text;
         return Outcome.Of(Check(reader, text, isSound));
     }
 
