@@ -50,6 +50,39 @@ public sealed class PlanningSnippets
     }
 
     [Fact]
+    public void Job()
+    {
+        #region job
+        var certified = Steel.WithYield(Pressure.FromMegapascals(280));
+        var job = new RingJob(
+            "planter rim",
+            BendAnalysis.Of(Rim.FlangeOut, certified),
+            new WantedRing(
+                BendRadius.InsideDiameter(Length.FromMillimeters(500)),
+                ArcExtent.FullRing),
+            new Bender(new DieRack([Die]), new WrapBending()),
+            new CuttingRules(BlankEnds.None, kerf: Length.FromMillimeters(2)));
+        var ring = RingPlan.For(job).Ring!.Free.InsideDiameter.Millimeters;
+        WriteLine($"{job.Wanted}: {ring:F1} mm inside diameter");
+
+        var harder = job.WithMaterial(
+            certified.WithYield(Pressure.FromMegapascals(355)));
+        ring = RingPlan.For(harder).Ring!.Free.InsideDiameter.Millimeters;
+        WriteLine($"the same with 355 MPa: {ring:F1} mm inside diameter");
+
+        try
+        {
+            job.With(scatter: new RingScatter(stroke: Length.FromMillimeters(0.2)));
+        }
+        catch (ArgumentException refused)
+        {
+            WriteLine($"{ArgumentFault.Of(refused)}");
+        }
+        #endregion
+        Promised("job");
+    }
+
+    [Fact]
     public void Workings()
     {
         #region workings
