@@ -10,9 +10,6 @@ namespace BendMath;
 /// </summary>
 public sealed class CutList
 {
-    /// <summary>The largest number of lines, of pieces and of bars.</summary>
-    private const int MostLines = 500;
-
     /// <summary>The largest number of bar lengths.</summary>
     private const int MostSupplies = 20;
 
@@ -26,6 +23,12 @@ public sealed class CutList
         _kerf = kerf;
         _leastUseful = leastUseful;
     }
+
+    /// <summary>The most lines of pieces a list takes: 500.</summary>
+    public static int MostLines => 500;
+
+    /// <summary>The most pieces a list takes in all: 5,000.</summary>
+    public static int MostPieces => CutPiece.Most;
 
     /// <summary>The lists of each kind of bar, in the order of the pieces.</summary>
     public IReadOnlyList<CutGroup> Groups { get; }

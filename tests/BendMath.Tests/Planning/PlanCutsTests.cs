@@ -62,6 +62,12 @@ public sealed class PlanCutsTests
         static EqualAngle Angle(AngleFillets fillets) => new(Length.FromMillimeters(50), Length.FromMillimeters(5), fillets);
     }
 
+    [Fact]
+    public void More_pieces_than_a_list_takes_are_refused_as_what_the_plans_ask_for() => Assert.Contains(
+        "plans must ask for at most 5,000 pieces in all, but is 5001",
+        Assert.Throws<ArgumentOutOfRangeException>("plans", () => PlanCuts.For([Plan("a", 250, 5000, 6), Plan("b", 250, 1, 6)], Length.Zero, TestContext.Current.CancellationToken)).Message,
+        StringComparison.Ordinal);
+
     private static RingPlan Plan(string name, double wanted, int quantity, double? bar, OrientedSection? section = null) => RingPlan.For(new RingJob(
         name,
         section is null ? Workshop.RimSteel : BendAnalysis.Of(section, Workshop.Steel),
