@@ -39,7 +39,7 @@ internal static class Report
     public static void PrintStuck(Run run, TimeSpan patience, TextWriter to)
     {
         to.WriteLine($"FAILED: {run.Current.Input} did not come back within {patience.TotalSeconds} s of CPU time");
-        to.WriteLine(Printable(run.Ledger.Trying?.Invoke() ?? "It was still being drawn."));
+        to.WriteLine(Printable(run.Trying ?? string.Empty));
         foreach (Finding finding in run.Findings.Values)
         {
             to.WriteLine($"FAILED {finding.Times} ×, first by {finding.Input}: {Printable(finding.First.Text)}");

@@ -17,6 +17,8 @@ internal sealed class Run
 
     private volatile string _current = string.Empty;
 
+    private volatile Tape? _tape;
+
     private long _since;
 
     public Run(Options options, IReadOnlyList<Stage> stages)
@@ -52,6 +54,9 @@ internal sealed class Run
             .Select(expected => $"{expected.Group} {expected.Kind}"),
     ];
 
+    /// <summary>What is being tried, as C# or as the text of a file.</summary>
+    public string? Trying => _tape?.Trying?.Invoke();
+
     public void All()
     {
         if (_options.Again is { } number)
@@ -74,6 +79,7 @@ internal sealed class Run
         TimeSpan before = Environment.CpuUsage.TotalTime;
         Interlocked.Exchange(ref _since, before.Ticks);
         Tape tape = new(_options.Seed, number);
+        _tape = tape;
         Outcome outcome = stage.Run(tape, Ledger);
         TimeSpan time = Environment.CpuUsage.TotalTime - before;
         Tallies[stage].Add(outcome, time);

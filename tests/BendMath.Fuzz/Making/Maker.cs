@@ -112,8 +112,9 @@ internal sealed class Maker
         return Made.ListOf(element, [.. Enumerable.Range(0, count).Select(_ => Make(element, frame))]);
     }
 
-    private static Made Invoke(MemberInfo door, Made? on, object?[] values, (ParameterInfo?, Made)[] named)
+    private Made Invoke(MemberInfo door, Made? on, object?[] values, (ParameterInfo?, Made)[] named)
     {
+        Tape.Trying = () => Made.From(null, door, on, named).ToCode("answer");
         try
         {
             object? value = door switch

@@ -20,6 +20,9 @@ internal sealed class Tape
 
     public IReadOnlyList<double> Drawn => _drawn;
 
+    /// <summary>Writes down what is being tried with what was drawn, for when it never comes back.</summary>
+    public Func<string>? Trying { get; set; }
+
     public double Next()
     {
         double number = _given is null ? Random() : _drawn.Count < _given.Count ? _given[_drawn.Count] : 0;

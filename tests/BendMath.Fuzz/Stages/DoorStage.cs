@@ -27,7 +27,7 @@ internal sealed class DoorStage(double share) : Stage("doors", share)
 
         // A file is a text of many lines.
         object? answer = made.Value is string text ? text.ReplaceLineEndings(" ") : made.Value;
-        return Outcome.Of(new PublicWalk().FaultOf(answer) is { } fault ? new(fault, NameOf(door), made.ToCode("answer")) : null);
+        return Outcome.Of(new PublicWalk(Judge.MayThrow).FaultOf(answer) is { } fault ? new(fault, NameOf(door), made.ToCode("answer")) : null);
     }
 
     private static bool IsPlain(MethodBase door) => door.Name is nameof(ToString) or nameof(GetHashCode) or nameof(Equals) or "GetEnumerator";

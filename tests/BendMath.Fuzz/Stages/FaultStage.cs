@@ -28,7 +28,7 @@ internal sealed class FaultStage(double share) : Stage("faults", share)
             throw;
         }
 
-        ledger.Trying = () => made.ToCode("job");
+        tape.Trying = () => made.ToCode("job");
         Failure? failure = PlanCheck.Of((RingJob)made.Value!, () => made.ToCode("job"), out _);
         ledger.Count("what becomes of a fault", $"{fault.Name}: {(failure is null ? "planned" : "FAILS")}");
         return Outcome.Of(failure);

@@ -42,7 +42,7 @@ internal sealed class FileStage(double share) : Stage("files", share)
         }
 
         ledger.Count("reader", reader);
-        ledger.Trying = () => text;
+        tape.Trying = () => text;
         return Outcome.Of(Check(reader, text, isSound));
     }
 
@@ -51,7 +51,7 @@ internal sealed class FileStage(double share) : Stage("files", share)
         try
         {
             (object reading, IReadOnlyList<object> faults) = Read(reader, text);
-            return new PublicWalk().FaultOf(reading) is { } fault ? new(fault, reader, text)
+            return new PublicWalk(Judge.MayThrow).FaultOf(reading) is { } fault ? new(fault, reader, text)
                 : faults.FirstOrDefault(found => found.ToString()!.Length > LongestFault) is { } lengthy ? new($"a fault of more than {LongestFault} letters: {lengthy.ToString()![..80]}…", reader, text)
                 : isSound && faults.Count > 0 && reader != nameof(RingJobFile) ? new($"a file the library wrote has the fault: {faults[0]}", reader, text)
                 : reading is RingJobReading jobs ? jobs.Jobs.Select(entry => PlanCheck.Of(entry.Job, () => text, out _)).FirstOrDefault(failure => failure is not null)

@@ -5,9 +5,6 @@ internal sealed class Ledger
 {
     private readonly SortedDictionary<string, SortedDictionary<string, int>> _groups = new(StringComparer.Ordinal);
 
-    /// <summary>Writes down what is being tried, for when it never comes back.</summary>
-    public Func<string>? Trying { get; set; }
-
     public IEnumerable<KeyValuePair<string, SortedDictionary<string, int>>> Groups => _groups;
 
     public int Of(string group, string kind) => _groups.TryGetValue(group, out SortedDictionary<string, int>? kinds) ? kinds.GetValueOrDefault(kind) : 0;

@@ -40,7 +40,6 @@ internal abstract class Stage(string name, double share)
     /// <summary>Draws an input from the tape, tries it and counts its kinds.</summary>
     public Outcome Run(Tape tape, Ledger ledger)
     {
-        ledger.Trying = null;
         try
         {
             return Try(tape, ledger);

@@ -25,7 +25,7 @@ internal static class PlanCheck
             return Failure.Of(thrown, "planning", repro());
         }
 
-        PublicWalk walk = new();
+        PublicWalk walk = new(Judge.MayThrow);
         string? fault = walk.FaultOf(plan);
         cut = walk.Cut;
         return fault is not null ? new(fault, "plan", repro())

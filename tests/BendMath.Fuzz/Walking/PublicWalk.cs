@@ -11,7 +11,9 @@ namespace BendMath.Fuzz.Walking;
 /// Reads every public property of a value, and of what they hand out, down to plain ones: each number must be finite, each text free of control
 /// characters, each object must print itself, and no property may throw what its documentation does not promise. What was read once is not read again.
 /// </summary>
-internal sealed class PublicWalk
+/// <param name="mayThrow">Whether the documentation of a property promises an exception.</param>
+/// <param name="readsTexts">Whether texts are read too, and objects asked to print themselves.</param>
+internal sealed class PublicWalk(Func<PropertyInfo, Exception, bool> mayThrow, bool readsTexts = true)
 {
     private const int MostNested = 30;
 
@@ -35,7 +37,7 @@ internal sealed class PublicWalk
             case null or Enum or bool or int or ulong or Type:
                 return null;
             case string text:
-                return OfText(text, "holds");
+                return readsTexts ? OfText(text, "holds") : null;
             case double number:
                 return double.IsFinite(number) ? null : Fault(FormattableString.Invariant($"is {number}"));
             case IQuantity quantity:
@@ -77,7 +79,7 @@ internal sealed class PublicWalk
     {
         try
         {
-            if (OfText(value.ToString() ?? string.Empty, "prints itself as") is { } fault)
+            if (readsTexts && OfText(value.ToString() ?? string.Empty, "prints itself as") is { } fault)
             {
                 return fault;
             }
@@ -99,7 +101,7 @@ internal sealed class PublicWalk
         }
         catch (Exception thrown)
         {
-            return Judge.MayThrow(property, thrown) ? null : Fault($".{property.Name} throws {thrown.GetType().Name}: {thrown.Message}");
+            return mayThrow(property, thrown) ? null : Fault($".{property.Name} throws {thrown.GetType().Name}: {thrown.Message}");
         }
 
         // What is left of an arc has a rest again, and so on: of its own kind, what a property hands out is followed once.

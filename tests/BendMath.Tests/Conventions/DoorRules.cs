@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using BendMath.Fuzz.Walking;
 
 namespace BendMath.Tests.Conventions;
 
@@ -9,7 +10,7 @@ namespace BendMath.Tests.Conventions;
 /// </summary>
 internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patience)
 {
-    private readonly FiniteRules _finite = new(documentation);
+    private readonly PublicWalk _walk = new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()), readsTexts: false);
 
     public int Calls { get; private set; }
 
@@ -81,15 +82,10 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
     private string? Outcome(MethodBase method, object? result, object?[] arguments)
     {
         bool tried = method.Name.StartsWith("Try", StringComparison.Ordinal) && result is false;
-        IEnumerable<string> faults = _finite.Faults(result, "its result");
-        if (!tried)
-        {
-            faults = faults.Concat(method.GetParameters()
-                .Where(parameter => parameter.IsOut)
-                .SelectMany(parameter => _finite.Faults(arguments[parameter.Position], parameter.Name!)));
-        }
-
-        return faults.FirstOrDefault() is { } fault ? "returns, but " + fault : null;
+        IEnumerable<(string Name, object? Value)> answers = tried ? [] : method.GetParameters().Where(parameter => parameter.IsOut).Select(parameter => (parameter.Name!, arguments[parameter.Position]));
+        return answers.Prepend(("its result", result))
+            .Select(answer => _walk.FaultOf(answer.Value) is { } fault ? $"returns, but {answer.Name}{fault}" : null)
+            .FirstOrDefault(fault => fault is not null);
     }
 
     private string? Complaint(MethodBase method, Exception thrown, object?[] arguments, bool mustAnswer)

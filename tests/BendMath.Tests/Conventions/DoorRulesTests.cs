@@ -1,4 +1,5 @@
 using System.Reflection;
+using BendMath.Fuzz.Walking;
 
 namespace BendMath.Tests.Conventions;
 
@@ -33,16 +34,20 @@ public sealed class DoorRulesTests
         PublicApi.Types.SelectMany(PublicApi.SpanDoors).Select(PublicApi.Name).Order(StringComparer.Ordinal));
 
     [Fact]
-    public void Every_property_of_every_example_is_finite()
+    public void Every_property_of_every_example_is_finite_and_every_text_clean()
     {
         List<string> violations = [];
         foreach (Assembly assembly in PublicApi.Assemblies)
         {
-            FiniteRules rules = new(DocumentationFile.For(assembly));
-            violations.AddRange(assembly.GetExportedTypes().SelectMany(type => ExampleValues.Of(type).SelectMany(value => rules.Faults(value, type.Name))));
+            DocumentationFile documentation = DocumentationFile.For(assembly);
+            PublicWalk walk = new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()));
             violations.AddRange(assembly.GetExportedTypes()
-                .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Static))
-                .SelectMany(property => rules.Faults(property.GetValue(null), PublicApi.Name(property))));
+                .SelectMany(type => ExampleValues.Of(type).Select(value => (type.Name, value)))
+                .Concat(assembly.GetExportedTypes()
+                    .SelectMany(type => type.GetProperties(BindingFlags.Public | BindingFlags.Static))
+                    .Select(property => (PublicApi.Name(property), property.GetValue(null)!)))
+                .Select(example => walk.FaultOf(example.Item2) is { } fault ? example.Item1 + fault : null)
+                .OfType<string>());
         }
 
         Assert.Empty(violations);
