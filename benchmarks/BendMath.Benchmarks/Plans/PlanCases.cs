@@ -47,15 +47,10 @@ internal static class PlanCases
 
     private static RingJob Job(EqualAngle bar, StressStrainLaw law, Func<FormingModel> model, double[] stamps, Func<EqualAngle, RingScatter>? scatter) => new(
         "planter rim",
-        bar.FlangeOut,
-        new BarMaterial("invented steel", law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(24)),
-        BendRadius.Inside(Millimeters(stamps.Length == 1 ? stamps[0] + 10 : Wanted)),
-        new DieRack([.. stamps.Select(stamp => new Die($"die {stamp}", Millimeters(stamp), StampedFace.InsideOfBar))]),
-        model(),
-        ArcExtent.FullRing,
-        EndAllowance.None,
-        Millimeters(2),
-        barLength: Length.FromMeters(6),
+        BendAnalysis.Of(bar.FlangeOut, new BarMaterial("invented steel", law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(24))),
+        new WantedRing(BendRadius.Inside(Millimeters(stamps.Length == 1 ? stamps[0] + 10 : Wanted)), ArcExtent.FullRing),
+        new Bender(new DieRack([.. stamps.Select(stamp => new Die($"die {stamp}", Millimeters(stamp), StampedFace.InsideOfBar))]), model()),
+        new CuttingRules(BlankEnds.None, Millimeters(2), barLength: Length.FromMeters(6)),
         scatter: scatter?.Invoke(bar));
 
     private static FormingModel Wrap() => new WrapBending();

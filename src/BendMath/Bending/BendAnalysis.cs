@@ -61,7 +61,10 @@ public sealed class BendAnalysis
     internal double FirstYield => Law.YieldStrain / Math.Max(Moments.CentroidY, Section.Height - Moments.CentroidY);
 
     /// <summary>The moment–curvature curve, for searches.</summary>
-    internal MomentCurve Curve => _curve ?? Once.Keep(ref _curve, new(new(Section.Profile, Law), Law.ReferenceStrain));
+    internal MomentCurve Curve => _curve ?? Once.Keep(ref _curve, new(new(Section.Profile, Law, IsForSearch), Law.ReferenceStrain));
+
+    /// <summary>Whether states may come from <see cref="Curve"/>, good to about 1e-12 and quick whatever the law.</summary>
+    internal bool IsForSearch { get; private init; }
 
     internal FirstLoadingCurve FirstLoading => _firstLoading ?? Once.Keep(ref _firstLoading, new(this));
 
@@ -224,14 +227,49 @@ public sealed class BendAnalysis
     /// <summary>Stiffness on release over E.</summary>
     internal double Unloading => Material.Unloading;
 
-    internal BentState? StateForFinished(double radius, double level, bool free) => Unloading == 1
-        ? HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free)
-        : SofterRelease.ForFinished(this, radius, level, free);
+    internal BentState? StateForFinished(double radius, double level, bool free) =>
+        Unloading < 1 ? SofterRelease.ForFinished(this, radius, level, free)
+        : IsForSearch && Law.IsSmooth ? CurveInverse.ForFinished(this, radius, level, free)
+        : HeldFlat.ForFinished(Section.Profile, Law, FirstGuess, radius, level, free);
 
-    internal BentState StateAtRadius(double insideRadius) => HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
+    internal BentState StateAtRadius(double insideRadius) => IsForSearch && Law.IsSmooth
+        ? Curve.StateAt(Curve.AtRadius(insideRadius, Section.Height))
+        : HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
 
-    /// <summary>The exact state at a point of the curve, which is as good a first guess as there is.</summary>
-    internal BentState StateNear(in MomentPoint point) => HeldFlat.AtCurvature(Section.Profile, Law, point.Curvature, point.Axis);
+    /// <summary>The state at a point of the curve: the exact one, for which it is as good a first guess as there is, unless this is for a search.</summary>
+    internal BentState StateNear(in MomentPoint point) => IsForSearch
+        ? Curve.StateAt(point.Curvature)
+        : HeldFlat.AtCurvature(Section.Profile, Law, point.Curvature, point.Axis);
+
+    /// <summary>Another bar of the same material for a search over many.</summary>
+    internal BendAnalysis ForSearch(OrientedSection section) => new(section, Material, StressState) { IsForSearch = true };
+
+    /// <summary>The same bar for a search, with the same curve.</summary>
+    internal BendAnalysis ForSearch() => IsForSearch ? this : new(Section, Material, StressState) { IsForSearch = true, _curve = Curve };
+
+    /// <summary>The same bar of another yield, for a search; where the law keeps its shape, with the same table.</summary>
+    internal BendAnalysis ForSearch(BarMaterial material)
+    {
+        BendAnalysis other = new(Section, material, StressState) { IsForSearch = true };
+        if (Law.IsScaledByYield)
+        {
+            other._curve = new(Curve.Table, other.Law.ReferenceStrain);
+        }
+
+        return other;
+    }
+
+    /// <summary>Bent to a positive inside radius again and again: with a law whose sums cost much, the curve tells where the neutral axis lies.</summary>
+    internal LoadedBend FormedToInside(double inside)
+    {
+        if (!Law.IsSmooth || IsForSearch)
+        {
+            return LoadedToInside(inside);
+        }
+
+        double axis = Curve.At(Curve.AtRadius(inside, Section.Height)).Axis;
+        return new(this, HeldFlat.AtRadius(Section.Profile, Law, inside, axis));
+    }
 
     /// <summary>Bent to any positive inside radius.</summary>
     internal LoadedBend LoadedToInside(double inside) => new(this, StateAtRadius(inside));

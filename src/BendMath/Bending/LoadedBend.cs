@@ -15,6 +15,8 @@ public sealed class LoadedBend
 
     private IReadOnlyList<Advisory>? _advisories;
 
+    private LoadedBend[]? _otherwise;
+
     internal LoadedBend(BendAnalysis analysis, in BentState state, bool isPulled = false)
     {
         IsPulled = isPulled;
@@ -137,6 +139,14 @@ public sealed class LoadedBend
     public IReadOnlyList<Advisory> Advisories => _advisories ??= BendAdvisories.ForLoaded(Analysis, _state);
 
     internal bool IsPulled { get; }
+
+    /// <summary>The same bar in its other orientations, bent to the same inside radius.</summary>
+    internal IReadOnlyList<LoadedBend> LaidOtherwise => _otherwise ??=
+    [
+        .. Analysis.Section.Stock.Orientations
+            .Where(way => way.Orientation != Analysis.Section.Orientation)
+            .Select(way => Analysis.With(section: way).LoadedToInside(_state.InsideRadius)),
+    ];
 
     internal ref readonly BentState State => ref _state;
 

@@ -7,11 +7,8 @@ namespace BendMath.Bending;
 /// Cuts a stretch of ln κ̂ into pieces along which the states of a section under a law are one polynomial each. Where a break of the law passes a level of the section the states are not smooth: such places are looked for where
 /// a polynomial does not do; where round corners begin or end there, the states have a root. Elsewhere a stretch is halved. Eight states with their exact slopes make a piece.
 /// </summary>
-internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, double[] breaks)
+internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, double[] breaks, double allowed)
 {
-    /// <summary>The part of a polynomial that may be left out.</summary>
-    private const double Accuracy = 1e-12;
-
     /// <summary>Stretches of ln κ̂ that are not cut any more.</summary>
     private const double Finest = 1e-5;
 
@@ -22,6 +19,8 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
     private const double Still = 1e-11;
 
     private const int Steps = 8;
+
+    private const int KneeParts = 2;
 
     private readonly List<MomentPiece> _pieces = [];
 
@@ -34,16 +33,25 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
 
     private readonly bool _round = profile.Arcs.Length > 0;
 
-    private Node _last;
-
-    private Node _middle;
-
-    private Node _before;
+    private Extrapolation _axes = new();
 
     public MomentPiece[] Between(double start, bool startsAtBreak, double end)
     {
         _pieces.Clear();
-        Cut(start, startsAtBreak, end, false);
+        _axes.Clear();
+        if (!law.IsSmooth || _eager)
+        {
+            Cut(start, startsAtBreak, end, false);
+            return [.. _pieces];
+        }
+
+        // A smooth knee takes several pieces.
+        for (int i = 0; i < KneeParts; i++)
+        {
+            double width = (end - start) / KneeParts;
+            Cut(start + i * width, startsAtBreak && i == 0, i == KneeParts - 1 ? end : start + (i + 1) * width, false);
+        }
+
         return [.. _pieces];
     }
 
@@ -66,8 +74,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
             nodes[i] = At(t);
             if (_eager && i > 0 && BreakBetween(nodes[i - 1], nodes[i]) is { } early)
             {
-                Cut(start, rootAtStart, early, true);
-                Cut(early, true, end, rootAtEnd);
+                CutAt(early, nodes.Slice(0, i + 1), start, rootAtStart, end, rootAtEnd, true);
                 return;
             }
         }
@@ -76,8 +83,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         double? found = end - start < Finest ? null : fits ? BreakAtEnds(piece, nodes) : BreakIn(nodes) ?? BreakAtEnds(piece, nodes);
         if (found is { } place)
         {
-            Cut(start, rootAtStart, place, true);
-            Cut(place, true, end, rootAtEnd);
+            CutAt(place, nodes, start, rootAtStart, end, rootAtEnd, true);
         }
         else if (fits || end - start < Finest)
         {
@@ -85,9 +91,40 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         }
         else
         {
-            double half = (start + end) / 2;
-            Cut(start, rootAtStart, half, false);
-            Cut(half, false, end, rootAtEnd);
+            CutAt((start + end) / 2, nodes, start, rootAtStart, end, rootAtEnd, false);
+        }
+    }
+
+    /// <summary>In two, with the states on each side to tell where the axis lies there.</summary>
+    private void CutAt(double place, ReadOnlySpan<Node> nodes, double start, bool rootAtStart, double end, bool rootAtEnd, bool atBreak)
+    {
+        int right = 0;
+        while (right < nodes.Length && nodes[right].T < place)
+        {
+            right++;
+        }
+
+        Recall(nodes.Slice(0, right));
+        Cut(start, rootAtStart, place, atBreak);
+        if (atBreak)
+        {
+            Recall(nodes.Slice(right));
+        }
+
+        Cut(place, atBreak, end, rootAtEnd);
+    }
+
+    /// <summary>The first of some states last.</summary>
+    private void Recall(ReadOnlySpan<Node> nodes)
+    {
+        if (nodes.Length > 0)
+        {
+            _axes.Clear();
+        }
+
+        for (int i = nodes.Length - 1; i >= 0; i--)
+        {
+            Keep(nodes[i]);
         }
     }
 
@@ -102,7 +139,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
             (values[i], slopes[i]) = (nodes[i].Axis, rates[i] * nodes[i].AxisSlope);
         }
 
-        double accuracy = Math.Max(Accuracy, noise);
+        double accuracy = Math.Max(allowed, noise);
         double[] axis = HermiteFit.Series(values, slopes, out double left);
         fits = left <= accuracy * profile.Height;
         for (int i = 0; i < nodes.Length; i++)
@@ -138,7 +175,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         for (int i = 0; i < Steps && axis > 0 && axis < profile.Height; i++)
         {
             node = new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), out double step, out double core);
-            if (Math.Abs(step) <= Math.Max(1e-13, 4e-16 / core) * profile.Height)
+            if (Math.Abs(step) <= Math.Max(Math.Min(1e-11, 1e-10 * core), 4e-16 / core) * profile.Height)
             {
                 return Keep(node);
             }
@@ -158,50 +195,11 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
 
     private Node Keep(in Node node)
     {
-        _before = _middle;
-        _middle = _last;
-        _last = node;
+        _axes.Add(node.T, node.Axis, node.AxisSlope);
         return node;
     }
 
-    /// <summary>Along the polynomial through the last three states and their slopes, as far as they are near.</summary>
-    private double GuessAt(double t)
-    {
-        if (_last.Axis == 0)
-        {
-            return _guess;
-        }
-
-        double away = t - _last.T;
-        double reach = 4 * Math.Abs(_last.T - _middle.T);
-        double first = _last.AxisSlope;
-        if (_middle.Axis == 0 || reach == 0 || Math.Abs(away) > reach)
-        {
-            return _last.Axis + away * first;
-        }
-
-        // Divided differences, each state counted twice.
-        double step = _last.T - _middle.T;
-        double mean = (_last.Axis - _middle.Axis) / step;
-        double second = (first - mean) / step;
-        double third = (second - (mean - _middle.AxisSlope) / step) / step;
-        double toMiddle = t - _middle.T;
-        double guess = _last.Axis + away * (first + away * (second + toMiddle * third));
-        double span = _last.T - _before.T;
-        double stepBefore = _middle.T - _before.T;
-        if (_before.Axis == 0 || stepBefore == 0 || span == 0 || Math.Abs(away) > 2 * Math.Abs(span))
-        {
-            return guess;
-        }
-
-        double meanBefore = (_middle.Axis - _before.Axis) / stepBefore;
-        double middleSecond = (_middle.AxisSlope - meanBefore) / stepBefore;
-        double crossThird = ((mean - _middle.AxisSlope) / step - middleSecond) / span;
-        double fourth = (third - crossThird) / span;
-        double lastThird = (middleSecond - (meanBefore - _before.AxisSlope) / stepBefore) / stepBefore;
-        double fifth = (fourth - (crossThird - lastThird) / span) / span;
-        return guess + away * away * toMiddle * toMiddle * (fourth + (t - _before.T) * fifth);
-    }
+    private double GuessAt(double t) => _axes.IsEmpty ? _guess : _axes.Reaches(t) ? _axes.At(t) : _axes.AlongSlope(t);
 
     private double? BreakIn(ReadOnlySpan<Node> nodes)
     {

@@ -7,11 +7,16 @@ namespace BendMath.Bending;
 /// The held-flat states of a section under all laws of one shape, over κ̂ = κ/e_ref: neutral axis, permanent curvature and their integrals, from first yield on in cells of a factor of four in curvature. A cell is made when it is
 /// first needed; two threads may both make it, with the same numbers.
 /// </summary>
-internal sealed class MomentTable(BandProfile profile, StressStrainLaw law)
+internal sealed class MomentTable(BandProfile profile, StressStrainLaw law, bool isForSearch)
 {
     private const double Width = 2 * 0.69314718055994531;
 
     private const int Most = 64;
+
+    private const double Fine = 1e-12;
+
+    /// <summary>For a law that needs a table for every yield, in a search that ends at 1e-7.</summary>
+    private const double Coarse = 1e-9;
 
     private readonly LawShape _shape = law.Shape;
 
@@ -101,7 +106,7 @@ internal sealed class MomentTable(BandProfile profile, StressStrainLaw law)
         }
 
         double from = _start + cell * Width;
-        MomentPiece[] pieces = new MomentPieces(profile, law, _shape.Breaks).Between(from, cell == 0, from + Width);
+        MomentPiece[] pieces = new MomentPieces(profile, law, _shape.Breaks, law.IsScaledByYield || !isForSearch ? Fine : Coarse).Between(from, cell == 0, from + Width);
         return Interlocked.CompareExchange(ref _cells[cell], pieces, null) ?? pieces;
     }
 

@@ -15,6 +15,7 @@ internal static class Remedies
             return null;
         }
 
+        BendAnalysis bar = loaded.Analysis.ForSearch();
         double low = loaded.State.InsideRadius;
         double high = low;
         do
@@ -26,12 +27,12 @@ internal static class Remedies
                 return null;
             }
         }
-        while (!check(loaded.Analysis.LoadedToInside(high)).IsHarmless);
+        while (!check(bar.LoadedToInside(high)).IsHarmless);
 
         while (high > low * (1 + 1e-6))
         {
             double middle = Math.Sqrt(low * high);
-            if (check(loaded.Analysis.LoadedToInside(middle)).IsHarmless)
+            if (check(bar.LoadedToInside(middle)).IsHarmless)
             {
                 high = middle;
             }
@@ -80,12 +81,12 @@ internal static class Remedies
 
         OrientedSection? best = null;
         RiskLevel lowest = level;
-        foreach (OrientedSection other in loaded.Analysis.Section.Stock.Orientations)
+        foreach (LoadedBend other in loaded.LaidOtherwise)
         {
-            Judgment judgment = check(BendAnalysis.Of(other, loaded.Analysis.Material, loaded.Analysis.StressState).LoadedToInside(loaded.State.InsideRadius));
+            Judgment judgment = check(other);
             if (judgment.NotMade is null && (judgment.Finding?.Level ?? RiskLevel.Low) < lowest)
             {
-                best = other;
+                best = other.Analysis.Section;
                 lowest = judgment.Finding?.Level ?? RiskLevel.Low;
             }
         }

@@ -96,7 +96,7 @@ public sealed class BendEffort
     /// Range: held flat, from straight; quadrature to ten digits. Friction comes on top.
     /// Source: <see cref="Sources.Dies"/>
     /// </remarks>
-    public Force WorkPerLength => Force.FromNewtons(BendingWork.UpTo(Formed.Loaded.Analysis, Formed.Loaded.State.Curvature));
+    public Force WorkPerLength => Force.FromNewtons(BendingWork.Of(Formed.Loaded.Analysis, Formed.Loaded.State));
 
     /// <summary>Work that comes back on release of a unit of length: what flies when the bar lets go. Joules per metre.</summary>
     /// <remarks>

@@ -207,7 +207,7 @@ public sealed class BumpBending : FormingModel
         }
 
         BumpEquilibrium equilibrium = new(analysis, Setup);
-        return Setup.NominalOf(stroke) < equilibrium.NoseCurvature ? Form(analysis, equilibrium, null, stroke) : null;
+        return equilibrium.IsWiderThanNose(Setup.NominalOf(stroke)) ? Form(analysis, equilibrium, null, stroke) : null;
     }
 
     internal double CheckedStroke(BumpEquilibrium equilibrium, Length stroke, string name)

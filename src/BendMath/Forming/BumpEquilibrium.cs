@@ -23,6 +23,7 @@ internal sealed class BumpEquilibrium
         _analysis = analysis;
         _a = setup.A;
         _nose = Math.Max(setup.Nose, 1e-6 * analysis.Section.Height);
+        _limit = analysis.Law.IsSmooth ? null : new(analysis, _nose);
     }
 
     public FirstLoadingCurve Curve => _analysis.FirstLoading;
@@ -79,15 +80,18 @@ internal sealed class BumpEquilibrium
     public SteadyState Steady(double nominal, double feed)
     {
         SteadyBumps row = new(_analysis.Curve, _a, feed);
-        double high = Math.Min(1 / (_nose + _analysis.Section.Height), 2 * nominal);
+
+        // A bar cannot be bent over the nose yet: no neutral axis lies beyond the outside face.
+        double below = 1 / (_nose + _analysis.Section.Height);
+        double high = Math.Min(below, 2 * nominal);
         while (row.NominalFor(high).Nominal < nominal)
         {
-            if (high >= NoseCurvature)
+            if (high >= below && high >= NoseCurvature)
             {
                 return SteadyOnNose(nominal, feed);
             }
 
-            high = Math.Min(2 * high, NoseCurvature);
+            high = Math.Min(2 * high, high < below ? below : NoseCurvature);
         }
 
         double peak = row.PeakFor(nominal, high);

@@ -87,7 +87,8 @@ public abstract class FormingModel
         double top = least + 20 * target;
 
         // Wanted over finished radius, less 1; a refused die counts as too tight, and so does a ring of less than half the wanted radius.
-        double Residual(double stamp) => Try(analysis, Die.Trial(stamp, face)).Formed is { } formed
+        BendAnalysis bar = analysis.ForSearch();
+        double Residual(double stamp) => Try(bar, Die.Trial(stamp, face)).Formed is { } formed
             ? Math.Min(1, FinishedCurvatureTimes(formed, release, wanted) - 1)
             : 1;
 

@@ -64,6 +64,9 @@ public abstract class FormingSetting
     /// <summary>The bar formed with a value, or null.</summary>
     internal abstract FormedBend? Form(double value);
 
+    /// <summary>The same for a search.</summary>
+    private protected virtual FormedBend? Sketch(double value) => Form(value);
+
     /// <summary>What to do for the wanted ring.</summary>
     /// <param name="value">The value that leaves it.</param>
     /// <param name="formed">The bar formed so.</param>
@@ -77,7 +80,7 @@ public abstract class FormingSetting
     internal virtual (double Value, FormedBend Formed)? Find(BendRadius wanted, Release release)
     {
         // Radius over the wanted one, less 1; a straight bar counts as far too wide, one that cannot be formed as too tight.
-        double OffBy(double value) => Form(value) is not { } formed ? -1
+        double OffBy(double value) => Sketch(value) is not { } formed ? -1
             : formed.IsStraightWhen(release) ? 1
             : Math.Min(1, formed.RingWhen(release).RadiusTo(wanted.Reference).Meters / wanted.Radius - 1);
 

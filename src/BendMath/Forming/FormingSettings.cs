@@ -20,7 +20,11 @@ internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die d
 {
     private const double LeastShare = 1e-4;
 
+    private readonly BendAnalysis _bar = analysis.ForSearch();
+
     internal override FormedBend? Form(double value) => model.BumpedAt(analysis, value);
+
+    private protected override FormedBend? Sketch(double value) => model.BumpedAt(_bar, value);
 }
 
 /// <summary>The feed from bump to bump at the stroke of the die: the ring need not widen evenly with it.</summary>
@@ -29,12 +33,16 @@ internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double?
     /// <summary>Finest feed that is offered, over the half-span.</summary>
     private const double FinestShare = 0.02;
 
+    private readonly BendAnalysis _bar = analysis.ForSearch();
+
     /// <summary>Steps of a fifth.</summary>
     private protected override int Intervals => 21;
 
     private string Kept => stroke is { } closed ? string.Format(CultureInfo.InvariantCulture, "the stroke of {0:0.00} mm", closed * 1e3) : "its stroke";
 
-    internal override FormedBend? Form(double value) => stroke is { } at ? model.WithFeed(value).BumpedAt(analysis, at) : null;
+    internal override FormedBend? Form(double value) => FormIn(analysis, value);
+
+    private protected override FormedBend? Sketch(double value) => FormIn(_bar, value);
 
     internal override string Advise(Length value, FormedBend formed, string wanted) => string.Format(
         CultureInfo.InvariantCulture,
@@ -49,4 +57,6 @@ internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double?
 
     internal override string NoneLeaves(string wanted) => string.Format(
         CultureInfo.InvariantCulture, "With {0}, no feed from {1:0.0} to {2:0.0} mm leaves {3}.", Kept, LeastMeters * 1e3, MostMeters * 1e3, wanted);
+
+    private FormedBend? FormIn(BendAnalysis bar, double value) => stroke is { } at ? model.WithFeed(value).BumpedAt(bar, at) : null;
 }

@@ -36,7 +36,7 @@ public sealed class PairBending : FormingModel
             // The die one would make comes with a mate that matches.
             double radius = die.InsideFace(analysis.Section, die.Face);
             return radius > 0
-                ? new FormedBend(this, die, analysis.LoadedToInside(radius), null, EvidenceAdvisories(analysis, die), [])
+                ? new FormedBend(this, die, analysis.FormedToInside(radius), null, EvidenceAdvisories(analysis, die), [])
                 : FormingTrial.Refused("the stamp leaves no inside radius for this bar");
         }
 
@@ -52,7 +52,7 @@ public sealed class PairBending : FormingModel
 
         if (pair.LiesOnDie)
         {
-            LoadedBend loaded = analysis.LoadedToInside(pair.Inside);
+            LoadedBend loaded = analysis.FormedToInside(pair.Inside);
             ThreePointContact contact = new(pair.HalfSpanMeters, pair.StrokeMeters, 1 / pair.Inside, 0, loaded.Moment, wrapsNose: true);
             return new FormedBend(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Mismatch(pair));
         }

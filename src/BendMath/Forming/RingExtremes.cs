@@ -1,29 +1,44 @@
+using BendMath.Numerics;
+
 namespace BendMath.Forming;
 
 /// <summary>
-/// The least and greatest answer over a box of inputs. Every corner is tried; where the answer may turn over the first input, each corner of the others gets its best value of that one; then one input after the
-/// other is moved over its range, from the best point so far, until nothing improves. An input to which the answer is monotone has its extremes at the corners already.
+/// The least and greatest answer over a box of inputs. Every corner is tried. An input to which the answer is monotone stays at the end where the best corner has it. Where the answer may turn over the yield, it is sampled along the
+/// yield for each bar; bars are tried at the ends and at one or three places between them of each dimension. Wherever the best sample has no better neighbor between its own, a parabola through the three says whether the answer turns there, and
+/// it is searched.
 /// </summary>
 internal sealed class RingExtremes
 {
-    private const int Intervals = 16;
+    /// <summary>Parts of the range of an input over which the answer may turn.</summary>
+    private const int Intervals = 8;
 
-    private const double Golden = 0.6180339887498949;
+    private const int Rounds = 4;
 
     private readonly RingResponse _response;
 
+    private readonly ScatterInput[] _inputs;
+
+    /// <summary>The inputs that make another bar.</summary>
+    private readonly int[] _dimensions;
+
+    /// <summary>The input over which the answer may turn for one bar; −1 when there is none.</summary>
+    private readonly int _turning;
+
     private readonly List<(double[] At, RingReply Reply)> _tried = [];
 
-    /// <summary>Diameter and length are searched along the same places. There are at most six inputs: yield, three dimensions, stroke, repeatability.</summary>
-    private readonly Dictionary<(double, double, double, double, double, double), RingReply> _known = [];
+    /// <summary>Diameter and length are searched along the same places, and repeatability only scales them. There are at most five other inputs: yield, three dimensions, stroke.</summary>
+    private readonly Dictionary<(double, double, double, double, double), RingReply> _known = [];
 
     public RingExtremes(RingResponse response)
     {
         _response = response;
+        _inputs = response.Inputs;
+        _turning = Array.FindIndex(_inputs, input => !input.IsMonotone && !input.ChangesBar);
+        _dimensions = [.. Enumerable.Range(0, _inputs.Length).Where(i => _inputs[i].ChangesBar)];
         Try(response.Nominal);
-        for (int corner = 0; corner < 1 << response.Inputs.Length && Refusal is null; corner++)
+        for (int corner = 0; corner < 1 << _inputs.Length && Refusal is null; corner++)
         {
-            Try([.. response.Inputs.Select((input, i) => (corner >> i & 1) == 0 ? input.Low : input.High)]);
+            Try([.. _inputs.Select((input, i) => (corner >> i & 1) == 0 ? input.Low : input.High)]);
         }
     }
 
@@ -38,155 +53,158 @@ internal sealed class RingExtremes
     /// <summary>Least and greatest value, or null when some input leaves no ring.</summary>
     public (double Low, double High)? Of(Func<RingReply, double> value)
     {
-        double? high = Refusal is null ? Greatest(value) : null;
-        double? low = Refusal is null ? -Greatest(reply => -value(reply)) : null;
-        return Refusal is null ? (low!.Value, high!.Value) : null;
+        double high = Greatest(value);
+        double low = -Greatest(reply => -value(reply));
+        return Refusal is null ? (low, high) : null;
     }
 
     /// <summary>The range while one input moves and the others stay nominal.</summary>
     public (double Low, double High)? OfOne(int input, Func<RingReply, double> value)
     {
-        double[] at = _response.Nominal;
-        List<double> values = [value(Nominal)];
-        ScatterInput moved = _response.Inputs[input];
-        int steps = moved.IsMonotone ? 1 : Intervals;
-        for (int i = 0; i <= steps && Refusal is null; i++)
-        {
-            at[input] = moved.Low + (moved.High - moved.Low) * i / steps;
-            values.Add(value(Reply(at)));
-        }
-
-        return Refusal is null ? (values.Min(), values.Max()) : null;
+        double[] nominal = _response.Nominal;
+        double high = Along(nominal, input, at => ValueAt(at, value)).Value;
+        double low = -Along(nominal, input, at => -ValueAt(at, value)).Value;
+        double middle = ValueAt(nominal, value);
+        return Refusal is null ? (Math.Min(low, middle), Math.Max(high, middle)) : null;
     }
 
     private double Greatest(Func<RingReply, double> value)
     {
-        (double[] at, double best) = Start(value);
-        bool improved;
-        do
+        if (Refusal is not null)
+        {
+            return double.NaN;
+        }
+
+        double[] at = [.. _tried.OrderByDescending(one => value(one.Reply)).First().At];
+
+        // The best over the yield, for a bar; the bar's own places are left as they are.
+        double Best(double[] place) => _turning < 0 ? ValueAt(place, value) : Along(place, _turning, one => ValueAt(one, value)).Value;
+        double best = Best(at);
+        foreach (double[] bar in Bars(at))
+        {
+            double found = Best(bar);
+            if (found > best)
+            {
+                (at, best) = (bar, found);
+            }
+        }
+
+        bool improved = _dimensions.Length > 0;
+        for (int round = 0; improved && round < Rounds && Refusal is null; round++)
         {
             improved = false;
-            for (int input = 0; input < _response.Inputs.Length && Refusal is null; input++)
+            foreach (int dimension in _dimensions)
             {
-                if (_response.Inputs[input].IsMonotone)
-                {
-                    continue;
-                }
-
-                (double place, double found) = Along(at, input, value, best);
+                (double place, double found) = Along(at, dimension, Best);
                 improved |= found > best + 1e-9 * Math.Abs(best);
                 if (found > best)
                 {
-                    (at[input], best) = (place, found);
+                    at[dimension] = place;
+                    best = found;
                 }
             }
         }
-        while (improved && Refusal is null);
 
         return best;
     }
 
-    /// <summary>Two inputs may turn the answer together: which corner is best with the first input at an end says little of which is best in between.</summary>
-    private (double[] At, double Value) Start(Func<RingReply, double> value)
+    /// <summary>The places of every dimension, in every combination.</summary>
+    private IEnumerable<double[]> Bars(double[] at)
     {
-        (double[] at, RingReply reply) = _tried.OrderByDescending(one => value(one.Reply)).First();
-        double[] start = [.. at];
-        double best = value(reply);
-        if (_response.Inputs.Length < 2 || _response.Inputs[0].IsMonotone)
+        double[][] places = [.. _dimensions.Select(dimension => PlacesOf(_inputs[dimension]))];
+        int count = places.Aggregate(1, (product, one) => product * one.Length);
+        for (int i = 0; _dimensions.Length > 0 && i < count; i++)
         {
-            return (start, best);
-        }
-
-        foreach ((double[] corner, RingReply _) in _tried.Where(one => one.At[0] == _response.Inputs[0].Low && HasMonotoneOf(one.At, at)).ToArray())
-        {
-            (double place, double found) = Along(corner, 0, value, double.NegativeInfinity);
-            if (Refusal is null && found > best)
+            double[] bar = [.. at];
+            int rest = i;
+            for (int k = 0; k < places.Length; k++)
             {
-                start = [.. corner];
-                (start[0], best) = (place, found);
+                bar[_dimensions[k]] = places[k][rest % places[k].Length];
+                rest /= places[k].Length;
             }
-        }
 
-        return (start, best);
+            yield return bar;
+        }
     }
 
-    private bool HasMonotoneOf(double[] one, double[] other)
-    {
-        for (int i = 0; i < one.Length; i++)
-        {
-            if (_response.Inputs[i].IsMonotone && one[i] != other[i])
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    /// <summary>The best place along one input: the best of a scan, then a golden section between its neighbors.</summary>
-    private (double Place, double Value) Along(double[] from, int input, Func<RingReply, double> value, double best)
+    /// <summary>The best place along one input: the best of a few, and between its neighbors where a parabola turns.</summary>
+    private (double Place, double Value) Along(double[] from, int input, Func<double[], double> value)
     {
         double[] at = [.. from];
-        ScatterInput moved = _response.Inputs[input];
-        double step = (moved.High - moved.Low) / Intervals;
-        double place = from[input];
-        for (int i = 0; i <= Intervals && Refusal is null; i++)
+        double[] places = PlacesOf(_inputs[input]);
+        double[] values = [.. places.Select(Value)];
+        int best = Array.IndexOf(values, values.Max());
+        if (_inputs[input].IsMonotone || Refusal is not null || places[0] == places[places.Length - 1])
         {
-            Consider(moved.Low + i * step);
+            return (places[best], values[best]);
         }
 
-        double low = Math.Max(moved.Low, place - step);
-        double high = Math.Min(moved.High, place + step);
-        if (Refusal is null && place > moved.Low && place < moved.High)
+        int middle = Math.Min(Math.Max(best, 1), places.Length - 2);
+        if (best == middle)
         {
-            double a = high - Golden * (high - low), b = low + Golden * (high - low);
-            double atA = Consider(a), atB = Consider(b);
-            for (int i = 0; i < 20 && Refusal is null; i++)
-            {
-                if (atA >= atB)
-                {
-                    (high, b, atB) = (b, a, atA);
-                    a = high - Golden * (high - low);
-                    atA = Consider(a);
-                }
-                else
-                {
-                    (low, a, atA) = (a, b, atB);
-                    b = low + Golden * (high - low);
-                    atB = Consider(b);
-                }
-            }
+            return Peak.Within(Value, places[middle - 1], places[middle], values[middle], places[middle + 1]);
         }
 
-        return (place, best);
-
-        double Consider(double candidate)
+        // The best is an end: does the parabola through the three places there turn before it?
+        double left = (values[middle] - values[middle - 1]) / (places[middle] - places[middle - 1]);
+        double right = (values[middle + 1] - values[middle]) / (places[middle + 1] - places[middle]);
+        double bend = (right - left) / (places[middle + 1] - places[middle - 1]);
+        double turn = bend < 0 ? (places[middle - 1] + places[middle]) / 2 - left / (2 * bend) : double.NaN;
+        double low = Math.Min(places[middle], places[best]);
+        double high = Math.Max(places[middle], places[best]);
+        if (!(turn > low && turn < high))
         {
-            at[input] = candidate;
-            RingReply reply = Reply(at);
-            double found = Refusal is null ? value(reply) : best;
-            if (found > best)
-            {
-                (place, best) = (candidate, found);
-            }
-
-            return found;
+            return (places[best], values[best]);
         }
+
+        double found = Value(turn);
+        return found > values[best] ? Peak.Within(Value, low, turn, found, high) : (places[best], values[best]);
+
+        double Value(double place)
+        {
+            at[input] = place;
+            return value(at);
+        }
+    }
+
+    private double[] PlacesOf(ScatterInput input)
+    {
+        if (input.IsMonotone)
+        {
+            return [input.Low, input.High];
+        }
+
+        if (!input.ChangesBar && _response.IsYieldCheap)
+        {
+            return [.. Enumerable.Range(0, Intervals + 1).Select(i => input.Low + (input.High - input.Low) * i / Intervals)];
+        }
+
+        bool nominal = input.Nominal > input.Low && input.Nominal < input.High;
+        double middle = nominal ? input.Nominal : (input.Low + input.High) / 2;
+        return input.ChangesBar && (_dimensions.Length > 1 || _turning >= 0)
+            ? [input.Low, middle, input.High]
+            : [input.Low, (input.Low + middle) / 2, middle, (middle + input.High) / 2, input.High];
+    }
+
+    private double ValueAt(double[] at, Func<RingReply, double> value)
+    {
+        RingReply reply = Reply(at);
+        return reply.Refusal is null ? value(reply) : double.NegativeInfinity;
     }
 
     private void Try(double[] at) => _tried.Add((at, Reply(at)));
 
     private RingReply Reply(double[] at)
     {
-        var key = (At(0), At(1), At(2), At(3), At(4), At(5));
-        if (_known.TryGetValue(key, out RingReply reply))
+        (double, double, double, double, double) key = (Key(0), Key(1), Key(2), Key(3), Key(4));
+        if (!_known.TryGetValue(key, out RingReply reply))
         {
-            return reply;
+            reply = _response.Unscaled(at);
+            _known.Add(key, reply);
         }
 
-        reply = _response.At(at);
-        _known.Add(key, reply);
-        if (reply.Refusal is { } refusal)
+        reply = reply.Refusal is null ? _response.Scaled(reply, at) : reply;
+        if (reply.Refusal is { } refusal && Refusal is null)
         {
             string where = at.Length == 0 ? string.Empty : "at " + string.Join(" and ", at.Select((value, i) => _response.Text(i, value))) + " ";
             IsStraight = reply.IsStraight;
@@ -195,6 +213,6 @@ internal sealed class RingExtremes
 
         return reply;
 
-        double At(int input) => input < at.Length ? at[input] : 0;
+        double Key(int input) => input < at.Length && !_inputs[input].ScalesRing ? at[input] : 0;
     }
 }

@@ -43,11 +43,16 @@ public sealed record RingInfluence
 /// </summary>
 public sealed class RingRange
 {
-    private RingRange(RingScatter scatter, LengthRange? insideDiameter, LengthRange? developedLength, IReadOnlyList<RingInfluence> influences, string? note)
+    private readonly (double Low, double High)? _perTurn;
+
+    private readonly double _turn;
+
+    private RingRange(RingScatter scatter, LengthRange? insideDiameter, (double Low, double High)? perTurn, double turn, IReadOnlyList<RingInfluence> influences, string? note)
     {
         Scatter = scatter;
         InsideDiameter = insideDiameter;
-        DevelopedLength = developedLength;
+        _perTurn = perTurn;
+        _turn = turn;
         Influences = influences;
         Note = note;
     }
@@ -59,7 +64,7 @@ public sealed class RingRange
     public LengthRange? InsideDiameter { get; }
 
     /// <summary>Range of the straight length that becomes the wanted turn, or null.</summary>
-    public LengthRange? DevelopedLength { get; }
+    public LengthRange? DevelopedLength => _perTurn is { } ends ? Range((_turn * ends.Low, _turn * ends.High)) : null;
 
     /// <summary>What each input does alone, the most important first; empty without a range.</summary>
     public IReadOnlyList<RingInfluence> Influences { get; }
@@ -83,23 +88,30 @@ public sealed class RingRange
     public static RingRange Of(FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, RingScatter scatter)
     {
         RingResponse response = ResponseOf(model, analysis, die, release, scatter);
-        double radians = Guard.Positive(turn, nameof(turn));
-        if (response.Inputs.Length == 0)
-        {
-            return new(scatter, null, null, [], $"no range: the yield of {analysis.Material.Name} is given as one number, and nothing else is said to scatter");
-        }
-
-        RingExtremes extremes = new(response);
-        (double Low, double High)? inside = extremes.Of(reply => 2 * reply.Inside);
-        (double Low, double High)? developed = extremes.Of(reply => radians / reply.Curvature);
-        IReadOnlyList<RingInfluence> influences = extremes.Refusal is null ? InfluencesOf(response, extremes) : [];
-        return extremes.Refusal is { } refusal
-            ? new(scatter, null, null, [], refusal) { MaySpringStraight = extremes.IsStraight }
-            : new(scatter, Range(inside!.Value), Range(developed!.Value), influences, null);
+        return Of(response, scatter, Guard.Positive(turn, nameof(turn)));
     }
 
     /// <summary>The range or why there is none.</summary>
     public override string ToString() => InsideDiameter?.ToString() ?? Note!;
+
+    internal static RingRange Of(RingResponse response, RingScatter scatter, double turn)
+    {
+        if (response.Inputs.Length == 0)
+        {
+            return new(scatter, null, null, turn, [], $"no range: the yield of {response.Material.Name} is given as one number, and nothing else is said to scatter");
+        }
+
+        RingExtremes extremes = new(response);
+        (double Low, double High)? inside = extremes.Of(reply => 2 * reply.Inside);
+        (double Low, double High)? perTurn = extremes.Of(reply => 1 / reply.Curvature);
+        IReadOnlyList<RingInfluence> influences = extremes.Refusal is null ? InfluencesOf(response, extremes) : [];
+        return extremes.Refusal is { } refusal
+            ? new(scatter, null, null, turn, [], refusal) { MaySpringStraight = extremes.IsStraight }
+            : new(scatter, Range(inside!.Value), perTurn, turn, influences, null);
+    }
+
+    /// <summary>The same ring, of which more or less is wanted.</summary>
+    internal RingRange ForTurn(Angle turn) => new(Scatter, InsideDiameter, _perTurn, turn.Radians, Influences, Note) { MaySpringStraight = MaySpringStraight };
 
     internal static RingResponse ResponseOf(FormingModel model, BendAnalysis analysis, Die die, Release release, RingScatter scatter)
     {

@@ -11,17 +11,23 @@ internal sealed class RingResponse
 
     private readonly Release _release;
 
-    private readonly RingScatter _scatter;
+    private readonly ScatterBars _bars;
 
     private readonly int _dimensions;
 
-    public RingResponse(FormingModel model, BendAnalysis analysis, Die die, Release release, RingScatter scatter)
+    /// <param name="model">How the bender forms.</param>
+    /// <param name="analysis">Section and material.</param>
+    /// <param name="die">The die.</param>
+    /// <param name="release">How the ring is let go.</param>
+    /// <param name="scatter">What scatters.</param>
+    /// <param name="bars">The bars of that analysis and scatter, where other dies share them; or null.</param>
+    public RingResponse(FormingModel model, BendAnalysis analysis, Die die, Release release, RingScatter scatter, ScatterBars? bars = null)
     {
         _model = model;
         _analysis = analysis;
         _die = die;
         _release = release;
-        _scatter = scatter;
+        _bars = bars ?? new(analysis, scatter.Mill);
         if (scatter.RefusalFor(model, analysis) is { } refusal)
         {
             throw Guard.Refused(nameof(scatter), refusal);
@@ -52,20 +58,34 @@ internal sealed class RingResponse
         Inputs = [.. inputs];
     }
 
+    public BarMaterial Material => _analysis.Material;
+
     public ScatterInput[] Inputs { get; }
 
     public double[] Nominal => Array.ConvertAll(Inputs, input => input.Nominal);
 
-    public RingReply At(ReadOnlySpan<double> values)
+    /// <summary>Whether a bar of another yield takes no new table.</summary>
+    public bool IsYieldCheap => _analysis.Law.IsScaledByYield;
+
+    public RingReply At(double[] values)
+    {
+        RingReply reply = Unscaled(values);
+        return reply.Refusal is null ? Scaled(reply, values) : reply;
+    }
+
+    /// <summary>The answer without the inputs that only scale the ring.</summary>
+    public RingReply Unscaled(double[] values)
     {
         RingCase ring = new(_model, _analysis.Material, _dimensions);
         for (int i = 0; i < Inputs.Length; i++)
         {
-            Inputs[i].PutIn(ring, values[i]);
+            if (!Inputs[i].ScalesRing)
+            {
+                Inputs[i].PutIn(ring, values[i]);
+            }
         }
 
-        OrientedSection section = _dimensions > 0 ? SectionOf(ring.Sizes) : _analysis.Section;
-        FormingTrial trial = ring.Model.Try(BendAnalysis.Of(section, ring.Material, _analysis.StressState), _die);
+        FormingTrial trial = ring.Model.Try(_bars.Of(ring.Sizes, ring.Material), _die);
         if (trial.Formed is not { } formed)
         {
             return RingReply.Refused(trial.Refusal!);
@@ -78,12 +98,24 @@ internal sealed class RingResponse
         }
 
         FinishedRing finished = released.Ring;
-        RingReply reply = new(finished.Inside, finished.CentroidRadius.Meters, finished.OutsideRadius.Meters, finished.TotalCurvature, null);
+        return new(finished.Inside, finished.CentroidRadius.Meters, finished.OutsideRadius.Meters, finished.TotalCurvature, null);
+    }
+
+    /// <summary>An answer with the inputs that scale the ring.</summary>
+    public RingReply Scaled(in RingReply reply, double[] values)
+    {
+        RingCase ring = new(_model, _analysis.Material, 0);
+        for (int i = 0; i < Inputs.Length; i++)
+        {
+            if (Inputs[i].ScalesRing)
+            {
+                Inputs[i].PutIn(ring, values[i]);
+            }
+        }
+
         return (ring.CurvatureRatio == 1 ? reply : reply.Times(ring.CurvatureRatio)).Checked();
     }
 
     /// <summary>The input as a person would read it.</summary>
     public string Text(int input, double value) => Inputs[input].Text(value);
-
-    private OrientedSection SectionOf(double[] sizes) => _scatter.Mill!.Build(sizes).Lying(_analysis.Section.Orientation)!;
 }

@@ -30,6 +30,12 @@ internal abstract class ScatterInput(string name, double low, double nominal, do
     /// <summary>Whether the answer is known to have its extremes at the ends.</summary>
     public bool IsMonotone { get; } = isMonotone;
 
+    /// <summary>Whether it makes another bar.</summary>
+    public virtual bool ChangesBar => false;
+
+    /// <summary>Whether it only multiplies the curvature of the ring.</summary>
+    public virtual bool ScalesRing => false;
+
     public abstract void PutIn(RingCase ring, double value);
 
     /// <summary>The value as a person would read it.</summary>
@@ -49,6 +55,8 @@ internal sealed class YieldInput(PressureRange range, BarMaterial material, bool
 internal sealed class DimensionInput(DimensionTolerance tolerance, int index)
     : ScatterInput(Words(tolerance.Dimension), tolerance.LowMeters, tolerance.NominalMeters, tolerance.HighMeters, false)
 {
+    public override bool ChangesBar => true;
+
     public override void PutIn(RingCase ring, double value) => ring.Sizes[index] = value;
 
     public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "a {0} of {1:0.###} mm", Name, value * 1e3);
@@ -72,6 +80,8 @@ internal sealed class StrokeInput(double off) : ScatterInput("stroke", -off, 0, 
 /// <summary>By what share the finished curvature is off.</summary>
 internal sealed class RepeatabilityInput(double share) : ScatterInput("repeatability", 1 - share, 1, 1 + share, true)
 {
+    public override bool ScalesRing => true;
+
     public override void PutIn(RingCase ring, double value) => ring.CurvatureRatio = value;
 
     public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "{0:0.##} times the curvature", value);

@@ -46,7 +46,7 @@ public sealed class WrapBending : FormingModel
     {
         double radius = die.InsideFace(analysis.Section, FaceOf(die));
         return radius > 0
-            ? Lie(analysis, die, analysis.LoadedToInside(radius))
+            ? Lie(analysis, die, analysis.FormedToInside(radius))
             : FormingTrial.Refused("the stamp leaves no inside radius for this bar");
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming;
 using BendMath.Learning;
 using UnitsNet;
 
@@ -7,28 +8,17 @@ namespace BendMath;
 /// <summary>One die against a wanted ring and a tolerance: what it leaves, with what chance, at what risk to the section. Immutable and thread-safe.</summary>
 public sealed class DieProspect
 {
+    private readonly Length _tolerance;
+
+    private string? _sentence;
+
     internal DieProspect(DieOutcome outcome, RingForecast forecast, BendRadius wanted, Length tolerance, DistortionSettings settings)
     {
         Outcome = outcome;
         Forecast = forecast;
         Chance = forecast.ChanceWithin(wanted, tolerance);
         Distortion = outcome.Ring is null ? null : DistortionReport.Of(outcome.Formed!.Loaded, settings);
-        Sentence = outcome.Ring is null
-            ? $"{outcome.Die.Name}: leaves no ring, {outcome.Refusal}."
-            : string.Format(
-                CultureInfo.InvariantCulture,
-                "{0}: {1:0.0} mm inside diameter, {2}; {3}; {4}; risk of distortion {5} ({6}).",
-                outcome.Die.Name,
-                outcome.Ring.InsideDiameter.Millimeters,
-                Beside(2 * outcome.Difference!.Value.Millimeters),
-                forecast.Interval is { } range
-                    ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} to {1:0.0} mm, {2}", range.Low.Millimeters, range.High.Millimeters, forecast.IntervalNote)
-                    : $"no interval, {forecast.IntervalNote}",
-                Chance is { } chance
-                    ? string.Format(CultureInfo.InvariantCulture, "within {0:0.0} mm in {1:0} of 100 rings", tolerance.Millimeters, chance.Percent)
-                    : $"no chance can be named: {forecast.ChanceNote}",
-                Distortion!.Level.ToString().ToLowerInvariant(),
-                Distortion.Findings[0].Check);
+        _tolerance = tolerance;
     }
 
     /// <summary>The die, the ring and how far it is from the wanted one.</summary>
@@ -47,10 +37,27 @@ public sealed class DieProspect
     public RiskLevel? Risk => Distortion?.Level;
 
     /// <summary>All of it in a sentence.</summary>
-    public string Sentence { get; }
+    public string Sentence => _sentence ??= Say();
 
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
+
+    private string Say() => Outcome.Ring is null
+        ? $"{Outcome.Die.Name}: leaves no ring, {Outcome.Refusal}."
+        : string.Format(
+            CultureInfo.InvariantCulture,
+            "{0}: {1:0.0} mm inside diameter, {2}; {3}; {4}; risk of distortion {5} ({6}).",
+            Outcome.Die.Name,
+            Outcome.Ring.InsideDiameter.Millimeters,
+            Beside(2 * Outcome.Difference!.Value.Millimeters),
+            Forecast.Interval is { } range
+                ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} to {1:0.0} mm, {2}", range.Low.Millimeters, range.High.Millimeters, Forecast.IntervalNote)
+                : $"no interval, {Forecast.IntervalNote}",
+            Chance is { } chance
+                ? string.Format(CultureInfo.InvariantCulture, "within {0:0.0} mm in {1:0} of 100 rings", _tolerance.Millimeters, chance.Percent)
+                : $"no chance can be named: {Forecast.ChanceNote}",
+            Distortion!.Level.ToString().ToLowerInvariant(),
+            Distortion.Findings[0].Check);
 
     private static string Beside(double millimeters) => Math.Abs(millimeters) < 0.05
         ? "as wanted"
@@ -62,20 +69,23 @@ public sealed class DieProspect
 /// </summary>
 public sealed class DieAdvice
 {
+    private IReadOnlyList<string>? _sentences;
+
     private DieAdvice(DieChoice choice, BendAnalysis analysis, Length tolerance, DistortionSettings settings, RingScatter? scatter)
     {
         Choice = choice;
         Analysis = analysis;
         Scatter = scatter;
         Tolerance = tolerance;
+        RingScatter given = scatter ?? new RingScatter(analysis.Material.YieldRange);
+        ScatterBars bars = new(analysis, given.Mill);
         Prospects = [.. choice.Outcomes.Select(outcome => new DieProspect(
-            outcome, RingForecast.Of(choice.Model, analysis, outcome.Die, choice.Release, scatter), choice.Wanted, tolerance, settings))];
+            outcome, RingForecast.Of(choice.Model, analysis, outcome, choice.Release, given, bars), choice.Wanted, tolerance, settings))];
         Best = Prospects.Where(one => one.Outcome.Difference is not null)
             .OrderByDescending(one => Math.Round((one.Chance?.DecimalFractions ?? 0) / AlikeChance.DecimalFractions))
             .ThenBy(one => Math.Abs(one.Outcome.Difference!.Value.Meters))
             .FirstOrDefault();
         Changes = Best is null ? [] : ShopChange.ChangesFor(Best.Outcome.Die, choice, analysis);
-        Sentences = [.. Say()];
     }
 
     /// <summary>Chances are compared in steps of 1 %; in the same step the nearer die is better. A setting, not a finding.</summary>
@@ -103,7 +113,7 @@ public sealed class DieAdvice
     public IReadOnlyList<ShopChange> Changes { get; }
 
     /// <summary>The advice in sentences: the best die with what is doubtful about it, its neighbors, what to change, the die to make.</summary>
-    public IReadOnlyList<string> Sentences { get; }
+    public IReadOnlyList<string> Sentences => _sentences ??= [.. Say()];
 
     /// <summary>Advises on every die of a rack.</summary>
     /// <param name="rack">The dies.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BendMath.Forming;
 using BendMath.Learning;
+using BendMath.Numerics;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
@@ -27,44 +28,48 @@ public enum IntervalBasis
 /// </remarks>
 public sealed class RingForecast
 {
+    private readonly BendAnalysis _analysis;
+
+    private readonly RingScatter _scatter;
+
+    private readonly ScatterBars? _bars;
+
     private readonly RingPrediction? _prediction;
 
-    private RingForecast(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, RingScatter? scatter)
+    private RingRange? _range;
+
+    private RingForecast(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, RingScatter? scatter, ScatterBars? bars)
     {
         Model = model;
         Die = die;
         Release = release;
         Formed = trial.Formed;
+        _analysis = analysis;
+        _scatter = scatter ?? new RingScatter(analysis.Material.YieldRange);
+        _bars = bars;
         Refusal = trial.Refusal ?? (Formed!.IsStraightWhen(release) ? "the bar springs back straight" : null);
         if (Refusal is not null)
         {
-            IntervalNote = ChanceNote = Refusal;
+            ChanceNote = Refusal;
             return;
         }
 
         Ring = Formed!.RingWhen(release);
         _prediction = model.PredictionOf(analysis, die);
-        if (_prediction is not null)
+        if (_prediction is null)
         {
-            Basis = IntervalBasis.MeasuredRings;
-            Interval = IntervalAt(Confidence);
-            string rings = Counted.Text(model.Evidence.Count, "measured ring");
-            IntervalNote = Interval is null
-                ? $"{rings} scatter too much for an interval: measure more"
-                : string.Format(CultureInfo.InvariantCulture, "{0:0} % of rings, from the scatter of {1}", Confidence.Percent, rings);
-            return;
-        }
+            if (_scatter.RefusalFor(model, analysis) is { } refusal)
+            {
+                throw Guard.Refused(nameof(scatter), refusal);
+            }
 
-        ChanceNote = model.Evidence.Count switch
-        {
-            0 => "no measured rings, so no scatter is known",
-            1 => "one measured ring shows no scatter",
-            _ => "the measured rings leave no scatter to see",
-        };
-        RingRange range = RingRange.Of(model, analysis, die, release, Angle.FromDegrees(360), scatter ?? new RingScatter(analysis.Material.YieldRange));
-        Interval = range.InsideDiameter;
-        Basis = Interval is null ? IntervalBasis.None : IntervalBasis.Scatter;
-        IntervalNote = Interval is null ? $"{ChanceNote}; {range.Note}" : $"bounds for {range.Scatter}, not a measured scatter";
+            ChanceNote = model.Evidence.Count switch
+            {
+                0 => "no measured rings, so no scatter is known",
+                1 => "one measured ring shows no scatter",
+                _ => "the measured rings leave no scatter to see",
+            };
+        }
     }
 
     /// <summary>Share of rings the interval is to hold: 95 %. A setting, not a finding.</summary>
@@ -89,13 +94,19 @@ public sealed class RingForecast
     public string? Refusal { get; }
 
     /// <summary>What the interval rests on.</summary>
-    public IntervalBasis Basis { get; } = IntervalBasis.None;
+    public IntervalBasis Basis => Refusal is not null ? IntervalBasis.None
+        : _prediction is not null ? IntervalBasis.MeasuredRings
+        : Range.InsideDiameter is null ? IntervalBasis.None
+        : IntervalBasis.Scatter;
 
     /// <summary>Inside diameters to expect, or null; <see cref="IntervalNote"/> says from what, or why not.</summary>
-    public LengthRange? Interval { get; }
+    public LengthRange? Interval => Refusal is not null ? null : _prediction is not null ? IntervalAt(Confidence) : Range.InsideDiameter;
 
     /// <summary>What the interval is, or why there is none.</summary>
-    public string IntervalNote { get; }
+    public string IntervalNote => Refusal ?? (_prediction is not null ? MeasuredNote() : Range.InsideDiameter is null ? $"{ChanceNote}; {Range.Note}" : $"bounds for {_scatter}, not a measured scatter");
+
+    /// <summary>The ring of a full turn over everything that scatters; searched when first asked for. Only for a die that leaves a ring.</summary>
+    internal RingRange Range => _range ?? Once.Keep(ref _range, RingRange.Of(new RingResponse(Model, _analysis, Die, Release, _scatter, _bars), _scatter, 2 * Math.PI));
 
     /// <summary>Why there is no chance, or null when there is one.</summary>
     public string? ChanceNote { get; }
@@ -115,8 +126,12 @@ public sealed class RingForecast
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(die, nameof(die));
         Guard.Defined(release, nameof(release));
-        return new(model, analysis, die, release, model.Try(analysis, die), scatter);
+        return new(model, analysis, die, release, model.Try(analysis, die), scatter, null);
     }
+
+    /// <summary>The same for a die that was tried.</summary>
+    internal static RingForecast Of(FormingModel model, BendAnalysis analysis, DieOutcome outcome, Release release, RingScatter scatter, ScatterBars bars) =>
+        new(model, analysis, outcome.Die, release, outcome.Formed is { } formed ? formed : FormingTrial.Refused(outcome.Refusal!), scatter, bars);
 
     /// <summary>Inside diameters that hold a share of rings, from measured scatter; null where no scatter is known.</summary>
     /// <param name="share">Above 0 and below 1.</param>
@@ -171,4 +186,12 @@ public sealed class RingForecast
             Interval is { } range
                 ? string.Format(CultureInfo.InvariantCulture, ", {0:0.0} to {1:0.0} mm ({2})", range.Low.Millimeters, range.High.Millimeters, IntervalNote)
                 : $" ({IntervalNote})");
+
+    private string MeasuredNote()
+    {
+        string rings = Counted.Text(Model.Evidence.Count, "measured ring");
+        return Interval is null
+            ? $"{rings} scatter too much for an interval: measure more"
+            : string.Format(CultureInfo.InvariantCulture, "{0:0} % of rings, from the scatter of {1}", Confidence.Percent, rings);
+    }
 }

@@ -54,6 +54,8 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override double ReferenceStrain => 1;
 
+    internal override bool IsScaledByYield => false;
+
     internal override double DataStrain => LastStrain;
 
     private double LastStrain => _law.Strains[_law.Strains.Length - 1];
@@ -148,6 +150,9 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.MomentsOf(profile, _law.Ramps, curvature, neutralAxis);
+
+    internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.Work(profile, _law.Ramps, curvature, neutralAxis);
 
     internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
         NeutralAxis.AtRadius(profile, new RampBalance(profile, _law.Ramps), insideRadius, guess);

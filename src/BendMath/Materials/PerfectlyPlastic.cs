@@ -62,6 +62,9 @@ public sealed record PerfectlyPlastic : StressStrainLaw
     internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.MomentsOf(profile, _ramp, curvature, neutralAxis);
 
+    internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
+        RampIntegrator.Work(profile, _ramp, curvature, neutralAxis);
+
     internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
         NeutralAxis.AtRadius(profile, new RampBalance(profile, _ramp), insideRadius, guess);
 

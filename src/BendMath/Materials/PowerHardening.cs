@@ -71,6 +71,8 @@ public sealed record PowerHardening : StressStrainLaw
 
     internal override LawShape Shape => new PowerShape(_exponent);
 
+    internal override bool IsSmooth => true;
+
     /// <summary>
     /// The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ. A pair fitted to strains of a few percent seldom has the yield of
     /// its bar, so this may move the whole curve far from the test: bending with it is advised of.
@@ -112,7 +114,10 @@ public sealed record PowerHardening : StressStrainLaw
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
 
-    /// <summary>Twelve points an octave: the singularity of eⁿ at zero lies three half-widths away, which leaves a remainder below (3 + √8)⁻²⁴ ≈ 1e−18.</summary>
+    internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
+        PlasticIntegrator.Work(profile, _law, curvature, neutralAxis);
+
+    /// <summary>Twelve points for two and a half times the strain: the singularity of eⁿ at zero lies 2.3 half-widths away, which leaves a remainder below 4.4⁻²⁴ ≈ 3e−16.</summary>
     private readonly struct Kernel(double yieldStrain, double ratio, double exponent) : IPlasticLaw
     {
         public double ElasticLimit => yieldStrain;
@@ -123,7 +128,7 @@ public sealed record PowerHardening : StressStrainLaw
             return (strain - stress, 1 - exponent * stress / strain);
         }
 
-        public double NextBreak(double strain) => 2 * strain;
+        public double NextBreak(double strain) => 2.5 * strain;
 
         /// <summary>With s = σ/E: ∫(e − s)·eᵏ de = e^(k + 2)/(k + 2) − s·e^(k + 1)/(n + k + 1), ∫c·eᵏ de = e^(k + 1)/(k + 1) − n·s·eᵏ/(n + k).</summary>
         public StrainPrimitives PrimitivesAt(double strain)

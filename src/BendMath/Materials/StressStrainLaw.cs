@@ -35,6 +35,12 @@ public abstract record StressStrainLaw
     /// <summary>What the law has in common with those of the same kind and another yield.</summary>
     internal abstract LawShape Shape { get; }
 
+    /// <summary>Whether <see cref="WithYield"/> keeps the shape.</summary>
+    internal virtual bool IsScaledByYield => true;
+
+    /// <summary>Whether its sums over a section cost much more than those of a law of straight lines.</summary>
+    internal virtual bool IsSmooth => false;
+
     /// <summary>The strain its shape is counted in.</summary>
     internal virtual double ReferenceStrain => YieldStrain;
 
@@ -74,6 +80,9 @@ public abstract record StressStrainLaw
 
     /// <summary>Those of them that moments and release need.</summary>
     internal virtual PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) => Integrate(profile, curvature, neutralAxis).Moments;
+
+    /// <summary>∫∫e_p de dA, the plastic strain gathered along each fiber under e = κ(y − y_n).</summary>
+    internal abstract double PlasticWork(BandProfile profile, double curvature, double neutralAxis);
 
     /// <summary>The neutral axis of a section held flat at an inside radius without axial force.</summary>
     internal virtual double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>

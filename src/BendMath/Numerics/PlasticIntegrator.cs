@@ -35,6 +35,74 @@ internal static class PlasticIntegrator
         return sums;
     }
 
+    /// <summary>∫∫e_p de dA, by Gauss points between the breaks of the law.</summary>
+    public static double Work<TLaw>(BandProfile profile, in TLaw law, double curvature, double neutralAxis)
+        where TLaw : struct, IPlasticLaw
+    {
+        double sum = 0;
+        double core = law.ElasticLimit / curvature;
+        foreach (ref readonly Band band in profile.Bands.AsSpan())
+        {
+            for (int side = -1; side <= 1; side += 2)
+            {
+                double near = side > 0 ? Math.Max(band.Bottom, neutralAxis + core) : Math.Min(band.Top, neutralAxis - core);
+                double far = side > 0 ? band.Top : band.Bottom;
+                if (side * (far - near) > 0)
+                {
+                    sum += WorkOf(profile, band, law, new(curvature, neutralAxis, side), near, far);
+                }
+            }
+        }
+
+        return sum;
+    }
+
+    private static double WorkOf<TLaw>(BandProfile profile, in Band band, in TLaw law, in StrainField field, double near, double far)
+        where TLaw : struct, IPlasticLaw
+    {
+        GaussRule rule = GaussRule.Twelve;
+        double strain = Math.Max(field.At(near), law.ElasticLimit);
+        double start = law.PrimitivesAt(law.ElasticLimit).P0;
+        double sum = 0;
+        double from = near;
+        bool last;
+        do
+        {
+            strain = law.NextBreak(strain);
+            double knot = field.NeutralAxis + field.Side * strain / field.Curvature;
+            last = field.Side * (far - knot) <= 0;
+            double to = last ? far : knot;
+            double half = Math.Abs(to - from) / 2;
+            for (int i = 0; i < rule.Nodes.Length; i++)
+            {
+                double y = (from + to) / 2 + half * rule.Nodes[i];
+                sum += half * rule.Weights[i] * (band.Width0 + (y - band.Bottom) * band.Width1) * Gathered(law, field, y, start);
+            }
+
+            for (int k = band.FirstArc; k < band.EndArc; k++)
+            {
+                ArcTerm arc = profile.Arcs[k];
+                double low = arc.AngleAt(Math.Min(from, to));
+                double turn = arc.AngleAt(Math.Max(from, to)) - low;
+                int parts = (int)Math.Ceiling(turn / LongestArc);
+                for (int i = 0; i < parts * rule.Nodes.Length; i++)
+                {
+                    int node = i % rule.Nodes.Length;
+                    double sine = Math.Sin(low + turn * (2 * (i / rule.Nodes.Length) + 1 + rule.Nodes[node]) / (2 * parts));
+                    double weight = turn / (2 * parts) * rule.Weights[node] * arc.Radius * arc.Radius * (1 - sine) * (1 + sine);
+                    sum += weight * arc.WidthFactor * Gathered(law, field, arc.CenterY + arc.Radius * sine, start);
+                }
+            }
+
+            from = to;
+        }
+        while (!last);
+        return sum;
+    }
+
+    private static double Gathered<TLaw>(in TLaw law, in StrainField field, double level, double start)
+        where TLaw : struct, IPlasticLaw => law.PrimitivesAt(Math.Max(field.At(level), law.ElasticLimit)).P0 - start;
+
     /// <summary>One band on one side of the neutral axis, from the level nearer to the axis to the farther one.</summary>
     private static void AddSide<TLaw>(
         BandProfile profile, in Band band, in TLaw law, in StrainField field, double near, double far, ref PlasticSums sums)

@@ -40,7 +40,22 @@ internal static class RampIntegrator
         return sums;
     }
 
-    /// <summary>The same without the rates.</summary>
+    /// <summary>∫∫e_p de dA: half the square of what lies beyond each start.</summary>
+    public static double Work(BandProfile profile, Ramp[] ramps, double curvature, double neutralAxis)
+    {
+        double sum = 0;
+        TailTable tails = profile.Tails;
+        foreach (ref readonly Ramp ramp in ramps.AsSpan())
+        {
+            double upper = neutralAxis + ramp.Start / curvature;
+            double lower = neutralAxis - ramp.Start / curvature;
+            sum += ramp.Rate * ((upper < tails.Top ? tails.Above(upper).W2 : 0) + (lower > tails.Bottom ? tails.Below(lower).W2 : 0));
+        }
+
+        return curvature * curvature * sum / 2;
+    }
+
+    /// <summary>The integrals of <see cref="Integrate"/> without the rates.</summary>
     public static PlasticMoments MomentsOf(BandProfile profile, Ramp[] ramps, double curvature, double neutralAxis)
     {
         double p0 = 0, pb = 0, pr = 0;

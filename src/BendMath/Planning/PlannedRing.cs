@@ -1,3 +1,4 @@
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -5,6 +6,10 @@ namespace BendMath;
 /// <summary>The plan on the best die, step by step. Immutable and thread-safe.</summary>
 public sealed class PlannedRing
 {
+    private readonly Angle _turn;
+
+    private RingRange? _range;
+
     internal PlannedRing(RingJob job, FormingModel model, DieProspect prospect)
     {
         Prospect = prospect;
@@ -12,7 +17,12 @@ public sealed class PlannedRing
         FormedBend formed = outcome.Formed!;
         Free = outcome.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
-        Range = RingRange.Of(model, job.Analysis, outcome.Die, Release.Free, job.Wanted.Arc.Turn, job.Scatter);
+        if (job.Scatter.RefusalFor(model, job.Analysis) is { } refusal)
+        {
+            throw Guard.Refused("scatter", refusal);
+        }
+
+        _turn = job.Wanted.Arc.Turn;
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
         Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
@@ -41,7 +51,7 @@ public sealed class PlannedRing
     public FinishedRing Flattened { get; }
 
     /// <summary>The free ring over everything that scatters.</summary>
-    public RingRange Range { get; }
+    public RingRange Range => _range ?? Once.Keep(ref _range, Prospect.Forecast.Range.ForTurn(_turn));
 
     /// <summary>Distortion checks of the loaded bend.</summary>
     public DistortionReport Distortion => Prospect.Distortion!;
