@@ -28,7 +28,7 @@ public sealed class BendSweep
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range, or the release is not a defined value. Places before the bad radius are written.</exception>
     /// <remarks>
-    /// Equation: as <see cref="BendAnalysis.LoadedTo(BendRadius)"/> and <see cref="LoadedBend.Release"/>.
+    /// Equation: as <see cref="BendAnalysis.LoadedTo(BendRadius)"/> and <see cref="LoadedBend.Release(Release)"/>.
     /// Range: any radius.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
@@ -59,8 +59,8 @@ public sealed class BendSweep
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range or tighter than the tightest bend leaves, or the release is not a defined value. Places before the bad radius are written.</exception>
     /// <remarks>
-    /// Equation: as <see cref="BendAnalysis.LoadedFor"/>.
-    /// Range: as <see cref="BendAnalysis.LoadedFor"/>.
+    /// Equation: as <see cref="BendAnalysis.LoadedFor(BendRadius, Release)"/>.
+    /// Range: as <see cref="BendAnalysis.LoadedFor(BendRadius, Release)"/>.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
     public void LoadedRadii(ReadOnlySpan<double> finishedMeters, Span<double> loadedMeters, Release release)

@@ -144,6 +144,10 @@ public sealed record HotRolledSteel : StressStrainLaw
 
     internal override double ReferenceStrain => 1;
 
+    internal override bool IsScaledByYield => false;
+
+    internal override bool IsSmooth => _lines is null;
+
     /// <summary>
     /// The law that leaves the elastic line at another stress, with the same ultimate strength; the strains follow from both.
     /// </summary>
@@ -201,6 +205,10 @@ public sealed record HotRolledSteel : StressStrainLaw
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) => _lines is { } lines
         ? RampIntegrator.Integrate(profile, lines.Ramps, curvature, neutralAxis)
         : PlasticIntegrator.Integrate(profile, _table!.Value, curvature, neutralAxis);
+
+    internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) => _lines is { } lines
+        ? RampIntegrator.Work(profile, lines.Ramps, curvature, neutralAxis)
+        : PlasticIntegrator.Work(profile, _table!.Value, curvature, neutralAxis);
 
     internal override PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) => _lines is { } lines
         ? RampIntegrator.MomentsOf(profile, lines.Ramps, curvature, neutralAxis)

@@ -121,6 +121,10 @@ public sealed record KinematicHardening : StressStrainLaw
 
     internal override double ReferenceStrain => 1;
 
+    internal override bool IsScaledByYield => false;
+
+    internal override bool IsSmooth => true;
+
     /// <summary>The law with another elastic range σ₀; back stress and growth stay.</summary>
     /// <param name="yieldStress">The new σ₀.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is not positive and finite, not below the modulus, or less than the range shrinks
@@ -165,6 +169,9 @@ public sealed record KinematicHardening : StressStrainLaw
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
+
+    internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
+        PlasticIntegrator.Work(profile, _law, curvature, neutralAxis);
 
     private static void Below(Pressure value, string name, double bound, string what)
     {
