@@ -61,6 +61,16 @@ internal static class BendAdvisories
                 loaded.State.InsideRadius * 1e3), Sources.Mechanics));
         }
 
+        if (released.Rule is { HasMemory: true, Chord: not null })
+        {
+            advisories.Add(new("reversal-counted-twice", "Memory and a falling modulus are both asked for: a measured modulus holds part of the early yielding on reversal, which is counted twice unless the numbers of both were fitted to one test.", Sources.Mechanisms));
+        }
+
+        if (released.Rule != UnloadingRule.Elastic)
+        {
+            return [.. advisories];
+        }
+
         (double residual, double flow) = WorstResidual(released);
         if (residual > flow * (1 + 1e-9))
         {

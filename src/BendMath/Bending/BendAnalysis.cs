@@ -9,7 +9,7 @@ namespace BendMath;
 /// Bending of one section of one material: the place from which loaded states, moments and the inverse are asked.
 /// Held flat by the bender (no curvature out of the plane of the ring), axial force zero. Immutable and thread-safe.
 /// </summary>
-public sealed class BendAnalysis
+public sealed partial class BendAnalysis
 {
     private MomentCurve? _curve;
 
@@ -147,7 +147,7 @@ public sealed class BendAnalysis
     {
         double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius));
         return inside >= Section.Height
-            ? new(this, NotHeld.AtRadius(Section, Law, inside))
+            ? new(this, LeaningState.AtRadius(Section, Law, inside, 0))
             : throw Guard.Fault(nameof(radius), radius.Value, $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
     }
 

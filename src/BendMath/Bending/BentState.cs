@@ -7,7 +7,7 @@ namespace BendMath.Bending;
 /// The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it over the
 /// section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
 /// </summary>
-internal readonly struct BentState(double curvature, double neutralAxis, PlasticMoments sums, double outOfPlane = 0)
+internal readonly struct BentState(double curvature, double neutralAxis, PlasticMoments sums, double outOfPlane = 0, double? insideRadius = null)
 {
     public double Curvature { get; } = curvature;
 
@@ -21,7 +21,11 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
     /// <summary>Whether no fiber is plastic: e_p has the sign of e everywhere, so ∫e_p·e dA vanishes with it only.</summary>
     public bool IsElastic => Sums is { P0: 0, Pb: 0, Pr: 0 };
 
-    public double InsideRadius => 1 / Curvature - NeutralAxis;
+    /// <summary>R_i at the centroid's axial position; 1/κ − y_n unless the bar has turned about its own axis.</summary>
+    public double InsideRadius { get; } = insideRadius ?? 1 / curvature - neutralAxis;
+
+    /// <summary>√(κ² + κ_r²).</summary>
+    public double TotalCurvature => Math.Sqrt(Curvature * Curvature + OutOfPlane * OutOfPlane);
 
     /// <summary>M_b, the moment about the bending axis.</summary>
     public double BendingMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.SecondY + OutOfPlane * moments.Product - Sums.Pb);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -39,6 +40,24 @@ public sealed record FinishedRing
         _outside = outside;
         _outOfPlane = outOfPlane;
         _inPlane = inPlane;
+    }
+
+    /// <summary>The ring of a bar that keeps a linear strain.</summary>
+    internal static FinishedRing Of(OrientedSection section, in SectionField kept)
+    {
+        ref readonly AreaMoments m = ref section.Profile.Moments;
+        double total = Math.Sqrt(kept.InPlane * kept.InPlane + kept.OutOfPlane * kept.OutOfPlane);
+        double axial = 1 + kept.Axial;
+        double inside = axial - kept.InPlane * m.CentroidY;
+        double radius = 1 / total;
+        return new(
+            total,
+            inside * radius,
+            (inside - kept.OutOfPlane * m.CentroidZ) * radius,
+            axial * radius,
+            (axial + kept.InPlane * (section.Height - m.CentroidY)) * radius,
+            kept.OutOfPlane,
+            kept.InPlane);
     }
 
     /// <summary>Radius of the inside face, at the centroid's axial position.</summary>

@@ -173,6 +173,23 @@ public sealed class LoadedBend
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
     public ReleasedBend Release(Release release) => new(this, Guard.Defined(release, nameof(release)));
 
+    /// <summary>Lets the bar go; its fibers unload by a rule.</summary>
+    /// <param name="release">Free or held flat.</param>
+    /// <param name="rule">What the fibers do: elastic, with memory, along a falling modulus.</param>
+    /// <exception cref="ArgumentNullException">The rule is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
+    /// <exception cref="ArgumentException">The rule asks for memory and the law has none or would soften, or the bar is pulled or of a material with a softer release of its own.</exception>
+    /// <remarks>
+    /// Equation: N = M_b = M_r = 0, or N = M_b = 0 and κ_rf = 0 held flat, of the stresses each fiber has at its final strain.
+    /// Range: every fiber goes straight from its loaded strain to its final one: exact for symmetric sections, close for angles.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
+    public ReleasedBend Release(Release release, UnloadingRule rule)
+    {
+        bool free = Guard.Defined(release, nameof(release)) == BendMath.Release.Free;
+        return new(this, release, Guard.NotNull(rule, nameof(rule)), rule.Released(this, free, nameof(rule)));
+    }
+
     /// <summary>Loaded radius and neutral axis.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,

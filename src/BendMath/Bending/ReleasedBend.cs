@@ -15,27 +15,40 @@ public sealed class ReleasedBend
 {
     private readonly FinishedRing? _ring;
 
-    private readonly double _inPlane;
-
-    private readonly double _outOfPlane;
-
     private readonly (double InPlane, double OutOfPlane) _permanent;
+
+    private readonly FiberRelease? _fibers;
 
     private IReadOnlyList<Advisory>? _advisories;
 
     internal ReleasedBend(LoadedBend loaded, Release release)
+        : this(loaded, release, UnloadingRule.Elastic, null)
+    {
+    }
+
+    internal ReleasedBend(LoadedBend loaded, Release release, UnloadingRule rule, FiberRelease? fibers)
     {
         Loaded = loaded;
         Kind = release;
+        Rule = rule;
+        _fibers = fibers;
         ref readonly BentState state = ref loaded.State;
-        _permanent = state.Permanent(loaded.Analysis.Moments, release == Release.Free);
-        (_inPlane, _outOfPlane) = state.Left(loaded.Analysis.Moments, release == Release.Free, loaded.Analysis.Unloading);
-        double total = Math.Sqrt(_inPlane * _inPlane + _outOfPlane * _outOfPlane);
-        IsStraight = total < HeldFlat.StraightRatio * state.Curvature;
-        if (!IsStraight)
+        ref readonly AreaMoments m = ref loaded.Analysis.Moments;
+        bool free = release == Release.Free;
+        _permanent = state.Permanent(m, free);
+        if (fibers is null)
         {
-            _ring = RingOf(loaded, total);
+            (double inPlane, double outOfPlane) = state.Left(m, free, loaded.Analysis.Unloading);
+            Kept = new(state.Stretch(m, loaded.Analysis.Unloading), inPlane, outOfPlane);
         }
+        else
+        {
+            Kept = fibers.Kept;
+        }
+
+        double total = Math.Sqrt(Kept.InPlane * Kept.InPlane + Kept.OutOfPlane * Kept.OutOfPlane);
+        IsStraight = (fibers is not null && Kept.InPlane <= 0) || total < HeldFlat.StraightRatio * state.TotalCurvature;
+        _ring = IsStraight ? null : FinishedRing.Of(loaded.Analysis.Section, Kept);
     }
 
     /// <summary>The loaded state it was released from.</summary>
@@ -43,6 +56,9 @@ public sealed class ReleasedBend
 
     /// <summary>Whether it was released free or held flat.</summary>
     public Release Kind { get; }
+
+    /// <summary>What its fibers did on the way back.</summary>
+    public UnloadingRule Rule { get; }
 
     /// <summary>Whether the bar springs back straight: its finished curvature is below one millionth of the loaded one.</summary>
     public bool IsStraight { get; }
@@ -52,12 +68,12 @@ public sealed class ReleasedBend
     public FinishedRing Ring => _ring ?? throw new InvalidOperationException($"The bar springs back straight and leaves no ring: {Loaded}.");
 
     /// <summary>Share of the loaded curvature that stays, κ_t/κ: 1 without springback, 0 for a bar that stays elastic.</summary>
-    public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.Curvature;
+    public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.TotalCurvature;
 
     /// <summary>How the finished inside radius answers to small changes of the loaded radius and of the yield.</summary>
-    /// <exception cref="InvalidOperationException">The bar springs back straight, or it was not held flat, or was pulled, while it was loaded.</exception>
-    public RingSensitivity Sensitivity => IsStraight || !Loaded.IsHeldFlat || Loaded.IsPulled
-        ? throw new InvalidOperationException($"The sensitivity exists for a ring that was bent held flat and without pull, not for this bar: {this}.")
+    /// <exception cref="InvalidOperationException">The bar springs back straight, or it was not held flat, or was pulled, while it was loaded, or was not let go elastically.</exception>
+    public RingSensitivity Sensitivity => IsStraight || !Loaded.IsHeldFlat || Loaded.IsPulled || _fibers is not null
+        ? throw new InvalidOperationException($"The sensitivity exists for a ring that was bent held flat and without pull and let go elastically, not for this bar: {this}.")
         : RingSensitivity.Of(this);
 
     /// <summary>What is doubtful about this result.</summary>
@@ -87,34 +103,48 @@ public sealed class ReleasedBend
     /// </remarks>
     public Length EndGapOfClosedRing => Length.FromMeters(2 * Ring.CentroidRadius.Meters * Math.Sin(Math.PI * Math.Max(0, 1 - CurvatureKept)));
 
+    /// <summary>Bends the bar again, tighter and held flat, from what this bend and its release with memory left in it.</summary>
+    /// <param name="radius">The radius, tighter than that of this bend.</param>
+    /// <exception cref="ArgumentNullException">The radius is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not tighter than that of this bend, or makes the metal soften.</exception>
+    /// <exception cref="InvalidOperationException">The bar was not released with memory alone.</exception>
+    public SecondBend BendAgainTo(BendRadius radius)
+    {
+        double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Loaded.Analysis.Section, nameof(radius));
+        if (Rule is not { HasMemory: true, Chord: null } || Loaded.Analysis.Law is not KinematicHardening law)
+        {
+            throw new InvalidOperationException($"A bar is bent again from its memory, which needs a release with memory alone, not {Rule}.");
+        }
+
+        if (inside >= Loaded.State.InsideRadius)
+        {
+            throw Guard.Fault(nameof(radius), radius.Value, $"must be tighter than the first bend, to an inside radius below {Guard.MillimetersText(Loaded.State.InsideRadius)}");
+        }
+
+        return Loaded.Analysis.Section.Height / inside <= law.DataStrain
+            ? new(this, law.Metal, inside)
+            : throw Guard.Fault(nameof(radius), radius.Value, FormattableString.Invariant($"must leave strains below the {100 * law.DataStrain:0.##} % at which the metal softens"));
+    }
+
     /// <summary>The ring, or that the bar is straight.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "{0}: {1}", Kind == Release.Free ? "released free" : "held flat", IsStraight ? "straight" : Ring);
+
+    /// <summary>The linear strain the bar keeps.</summary>
+    internal SectionField Kept { get; }
 
     internal double Residual(double y, double z)
     {
         AreaMoments m = Loaded.Analysis.Moments;
         StressStrainLaw law = Loaded.Analysis.Law;
         double strain = Loaded.Strain(y, z);
+        if (_fibers is not null)
+        {
+            return _fibers.Stress(strain, _fibers.Kept.At(y - m.CentroidY, z - m.CentroidZ));
+        }
+
         double plastic = Math.Sign(strain) * law.PlasticStrain(Math.Abs(strain));
         double stays = Loaded.State.Sums.P0 / m.Area + _permanent.InPlane * (y - m.CentroidY) + _permanent.OutOfPlane * (z - m.CentroidZ);
         return law.E * (stays - plastic);
-    }
-
-    private FinishedRing RingOf(LoadedBend loaded, double total)
-    {
-        ref readonly AreaMoments m = ref loaded.Analysis.Moments;
-        double height = loaded.Analysis.Section.Height;
-        double axial = 1 + loaded.State.Stretch(m, loaded.Analysis.Unloading);
-        double inside = axial - _inPlane * m.CentroidY;
-        double radius = 1 / total;
-        return new(
-            total,
-            inside * radius,
-            (inside - _outOfPlane * m.CentroidZ) * radius,
-            axial * radius,
-            (axial + _inPlane * (height - m.CentroidY)) * radius,
-            _outOfPlane,
-            _inPlane);
     }
 }

@@ -36,6 +36,15 @@ public static class Sources
     /// <summary>Derivations that stand in this library's documentation (concepts/mechanics).</summary>
     public static Source Mechanics { get; } = new("bendmath-mechanics", "BendMath documentation, Mechanics of a bent bar", SourceKind.Derived);
 
+    /// <summary>Guides with stiffness, release with memory and bumps with a blunt nose, derived in this library's documentation (concepts/mechanisms).</summary>
+    public static Source Mechanisms { get; } = new("bendmath-mechanisms", "BendMath documentation, What the bar really does", SourceKind.Derived);
+
+    /// <summary>Back stress that saturates.</summary>
+    public static Source ArmstrongFrederick1966 { get; } = new("armstrong-frederick-1966", "P. J. Armstrong, C. O. Frederick, A Mathematical Representation of the Multiaxial Bauschinger Effect, CEGB Report RD/B/N 731 (1966); J.-L. Chaboche, Int. J. Plasticity 5 (1989) 247-302", SourceKind.FromMemory);
+
+    /// <summary>Stress and strain of hot-rolled steel.</summary>
+    public static Source YunGardner2017 { get; } = new("yun-gardner-2017", "X. Yun, L. Gardner, Stress-strain curves for hot-rolled steels, J. Constructional Steel Research 133 (2017) 36-46", SourceKind.FromMemory);
+
     /// <summary>The incremental three-point bending model, derived in this library's documentation (concepts/forming).</summary>
     public static Source FormingModels { get; } = new("bendmath-forming", "BendMath documentation, Forming models", SourceKind.Derived);
 
@@ -44,6 +53,12 @@ public static class Sources
 
     /// <summary>Strength of A36.</summary>
     public static Source AstmA36 { get; } = new("astm-a36", "ASTM A36/A36M, Table 3", SourceKind.Published);
+
+    /// <summary>Expected strength of American grades.</summary>
+    public static Source Aisc341 { get; } = new("aisc-341-ry", "ANSI/AISC 341, Seismic Provisions for Structural Steel Buildings, Table A3.1, expected yield R_y and tensile strength R_t", SourceKind.FromMemory);
+
+    /// <summary>Expected strength of European grades.</summary>
+    public static Source En1998Randomness { get; } = new("en-1998-1-rm", "EN 1998-1, second generation, material randomness factors of structural steels", SourceKind.FromMemory);
 
     /// <summary>Strength of A572.</summary>
     public static Source AstmA572 { get; } = new("astm-a572", "ASTM A572/A572M, tensile requirements", SourceKind.Published);
@@ -265,8 +280,8 @@ public static class Sources
     public static IReadOnlyList<Source> All { get; } =
     [
         CommonPractice, Setting, Given, Definition, UnsymmetricBending, Gardiner1957, BeerJohnston4, MachinerysHandbookAngleRings,
-        Hollomon1945, RambergOsgood1943, Mechanics, FormingModels,
-        Considere1885, AstmA36, AstmA572, AstmA500, AstmA53, AstmA513,
+        Hollomon1945, RambergOsgood1943, Mechanics, Mechanisms, ArmstrongFrederick1966, YunGardner2017, FormingModels,
+        Considere1885, Aisc341, En1998Randomness, AstmA36, AstmA572, AstmA500, AstmA53, AstmA513,
         AstmA513FromMemory, SaeJ1397, En10025, AstmA240, AstmA276, AstmB221,
         AstmB16, AstmB265, CallisterMetals, CallisterMetalsFromMemory, CallisterElastic, CallisterHardening,
         KalpakjianSchmid, ShigleyA22, AiscElastic, En1993Elastic, BrassRodData,

@@ -46,7 +46,7 @@ internal sealed record SmoothShape(double Exponent) : LawShape
     public override double[] Breaks => Middle;
 }
 
-/// <summary>Lines between points; the reference is 1, because another yield bends such a curve out of shape.</summary>
+/// <summary>A curve with kinks at strains of its own; the reference is 1, because another yield bends such a curve out of shape.</summary>
 internal sealed record PointsShape(double[] Breaks) : LawShape
 {
     public override double ElasticLimit => Breaks[0];

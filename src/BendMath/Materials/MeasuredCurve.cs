@@ -56,6 +56,8 @@ public sealed record MeasuredCurve : StressStrainLaw
 
     internal override double DataStrain => LastStrain;
 
+    internal override IReadOnlyList<double> Kinks => _law.Strains;
+
     private double LastStrain => _law.Strains[_law.Strains.Length - 1];
 
     /// <summary>Makes the law from points of engineering strain and engineering stress, as a testing machine prints them.</summary>

@@ -63,6 +63,8 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override double YieldStrain => _proof / E;
 
+    internal override IReadOnlyList<double> Kinks => [];
+
     internal override LawShape Shape => new SmoothShape(_exponent);
 
     /// <summary>Equal when modulus, proof stress and exponent are equal.</summary>

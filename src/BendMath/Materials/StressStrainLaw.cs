@@ -39,7 +39,10 @@ public abstract record StressStrainLaw
     internal virtual double ReferenceStrain => YieldStrain;
 
     /// <summary>Whether the law can have a yield stress: it must lie on the elastic line.</summary>
-    internal bool Allows(Pressure yieldStress) => yieldStress.Pascals < E;
+    internal virtual bool Allows(Pressure yieldStress) => yieldStress.Pascals < E;
+
+    /// <summary>Strains at which the law has a kink.</summary>
+    internal virtual IReadOnlyList<double> Kinks => [YieldStrain];
 
     /// <summary>The same kind of law with another yield stress, all else kept.</summary>
     /// <param name="yieldStress">The new yield stress, greater than zero.</param>

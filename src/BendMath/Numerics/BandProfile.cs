@@ -76,7 +76,8 @@ internal sealed class BandProfile
         return 0;
     }
 
-    private static double[] Levels(MonotonePiece[] pieces, int count)
+    /// <summary>Where pieces begin and end, rising, each once.</summary>
+    public static double[] Levels(MonotonePiece[] pieces, int count)
     {
         double[] levels = new double[2 * count];
         for (int i = 0; i < count; i++)

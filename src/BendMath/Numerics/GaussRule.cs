@@ -12,6 +12,10 @@ internal sealed class GaussRule
         Weights = rule.Weights;
     }
 
+    public static GaussRule Three { get; } = new(3);
+
+    public static GaussRule Nine { get; } = new(9);
+
     public static GaussRule Twelve { get; } = new(12);
 
     public double[] Nodes { get; }

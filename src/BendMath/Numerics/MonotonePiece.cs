@@ -71,6 +71,9 @@ internal readonly struct MonotonePiece
         return Math.Sqrt(Math.Max(0, (Radius - u) * (Radius + u)));
     }
 
+    /// <summary>z at a level, from the given origin.</summary>
+    public double PlaceAt(double level) => Radius == 0 ? Z + Slope * (level - Bottom) : Z + Side * HalfChord(level);
+
     /// <summary>Both sums from the lower end of an arc up to a level inside it, where the half chord is s.</summary>
     public (double Area, double FirstMoment) ArcBelow(double level, double s) => ArcSums(level, s, Math.Atan2(level - CenterY, s) - BottomAngle);
 

@@ -3,7 +3,7 @@ namespace BendMath.Numerics;
 /// <summary>
 /// Integrates a smooth law over a section under the linear strain e = κ(y − y_n), κ &gt; 0. Laws of straight lines have <see cref="RampIntegrator"/>.
 /// Where a band is deep compared with its distance from the neutral axis, the polynomial part of the section is integrated by the law's
-/// antiderivatives; where it is shallow they would lose digits, and twelve Gauss points leave no remainder. An arc part is integrated over its angle
+/// antiderivatives; where it is shallow they would lose digits, and twelve Gauss points between the breaks of the law leave no remainder. An arc part is integrated over its angle
 /// φ, where the section is a trigonometric polynomial of degree four at most, between the breaks of the law and over at most 1.6 rad:
 /// twelve points leave less than 1e−15 of the integral.
 /// </summary>
@@ -49,7 +49,7 @@ internal static class PlasticIntegrator
         }
         else
         {
-            AddShallow(band, centroid, law, field, near, far, ref sums);
+            AddShallow(band, centroid, law, field, near, far, strain, ref sums);
         }
 
         if (band.EndArc > band.FirstArc)
@@ -84,7 +84,26 @@ internal static class PlasticIntegrator
         sums.Cr1 += q0 * d0 * p.C0 + (q0 * d1 + q1 * d0) * p.C1 + (q1 * d1 + q2 * d0) * p.C2 + q2 * d1 * p.C3;
     }
 
+    /// <summary>Between the breaks of the law, whose strains are kept as along arcs.</summary>
     private static void AddShallow<TLaw>(
+        in Band band, double centroid, in TLaw law, in StrainField field, double near, double far, double strain, ref PlasticSums sums)
+        where TLaw : struct, IPlasticLaw
+    {
+        double from = near;
+        bool last;
+        do
+        {
+            strain = law.NextBreak(strain);
+            double knot = field.NeutralAxis + field.Side * strain / field.Curvature;
+            last = field.Side * (far - knot) <= 0;
+            double to = last ? far : knot;
+            AddPanel(band, centroid, law, field, from, to, ref sums);
+            from = to;
+        }
+        while (!last);
+    }
+
+    private static void AddPanel<TLaw>(
         in Band band, double centroid, in TLaw law, in StrainField field, double near, double far, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw
     {

@@ -31,6 +31,8 @@ public sealed class AccuracyTests
 
     public static MatrixTheoryData<string, string> Pairs => new(Shapes.Keys, Laws.Keys);
 
+    public static MatrixTheoryData<string, int> Knees => new(["rectangle 30 × 5", "round bar 12", "rolled angle 30 × 3"], [40, 80, 250, 1000]);
+
     [Theory]
     [MemberData(nameof(Pairs))]
     public void Every_figure_of_a_bend_is_right_to_eleven_digits(string shape, string law)
@@ -40,6 +42,15 @@ public sealed class AccuracyTests
         double printed = Printed(shape, Laws.Keys.ToList().IndexOf(law));
         Assert.True(
             worst <= 3 * printed && worst >= printed / 10, string.Create(CultureInfo.InvariantCulture, $"{shape}, {law}: {Page} says {printed:E1}, recomputed {worst:E1}"));
+    }
+
+    /// <summary>The larger the exponent, the sharper the knee of the law: nowhere does it cost digits.</summary>
+    [Theory]
+    [MemberData(nameof(Knees))]
+    public void A_sharp_knee_costs_no_digits(string shape, int exponent)
+    {
+        double worst = Worst(Shapes[shape], new PreciseRambergOsgood(Modulus, 290e6, exponent));
+        Assert.True(worst <= Allowed, string.Create(CultureInfo.InvariantCulture, $"{shape}, exponent {exponent}: off by {worst:E2}"));
     }
 
     /// <summary>π to 31 digits, from memory, and Gardiner's cubic 4x³ − 3x + 1 where x = R·σ_y/(E·t) is 0.008, 0.4 and 0.496, in whole numbers.</summary>

@@ -100,6 +100,17 @@ internal static class ExampleValues
         (Ratio.FromPercent(10), Pressure.FromMegapascals(420)),
     ];
 
+    private static readonly HotRolledSteel Hot = new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290), Pressure.FromMegapascals(440));
+
+    private static readonly KinematicHardening Mild = new(
+        Pressure.FromGigapascals(205), Pressure.FromMegapascals(150), Pressure.FromMegapascals(150), 300, Pressure.FromMegapascals(1000), Pressure.FromMegapascals(20), 10);
+
+    private static readonly ReleasedBend MemoryLetGo = BendAnalysis.Of(Flat.EasyWay, new BarMaterial("mild steel", Mild, Density.FromKilogramsPerCubicMeter(7850)))
+        .LoadedTo(BendRadius.Inside(Length.FromMillimeters(240))).Release(Release.Free, UnloadingRule.WithMemory);
+
+    private static readonly GuideEstimate Leaning = GuideEstimate.FromDish(
+        Loaded.Analysis, BendRadius.Inside(Length.FromMillimeters(240)), Angle.FromDegrees(10), Angle.FromDegrees(0.3));
+
     private static readonly OutlineLoop Slot = Sections.Drawn.Slot();
 
     private static readonly CustomBar Drawn = new("slot", new Outline([Sections.Drawn.Reversed(Slot), Sections.Drawn.Circle(20, 5, 2)]), AreaMomentOfInertia.FromMillimetersToTheFourth(9000));
@@ -157,6 +168,22 @@ internal static class ExampleValues
         Loaded.Release(Release.Free).Ring,
         new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2),
         new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240), 12),
+        Hot,
+        Mild,
+        LawAdvice.For(Loaded, Hot),
+        TypicalStrength.Of(Grades.Find("A36"))!,
+        OutOfPlaneGuide.None,
+        OutOfPlaneGuide.Of(50),
+        TurningGuide.Of(Force.FromNewtons(500)),
+        GuideSensitivity.Of(Loaded.Analysis.LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)), OutOfPlaneGuide.None).Release(Release.Free), OutOfPlaneGuide.None),
+        Leaning,
+        Leaning.Ranges[0],
+        new ChordModulus(Ratio.FromPercent(80), 50),
+        UnloadingRule.WithChord(new ChordModulus(Ratio.FromPercent(80), 50)),
+        UnloadingRule.WithMemoryAndChord(new ChordModulus(Ratio.FromPercent(80), 50)),
+        UnloadingRule.Elastic,
+        MemoryLetGo,
+        MemoryLetGo.BendAgainTo(BendRadius.Inside(Length.FromMillimeters(150))),
         LengthStyle.Millimeters(1, LengthRounding.Up),
         StampedFace.OutsideOfBar,
         StampedFace.OffsetBy(Length.FromMillimeters(3)),
@@ -372,6 +399,26 @@ internal static class ExampleValues
         ["PressureRange..ctor.low"] = Pressure.FromMegapascals(235),
         ["PressureRange..ctor.high"] = Pressure.FromMegapascals(360),
         ["elasticModulus"] = Pressure.FromGigapascals(205),
+        ["plateauStress"] = Pressure.FromMegapascals(290),
+        ["elasticRange"] = Pressure.FromMegapascals(150),
+        ["saturatedBackStress"] = Pressure.FromMegapascals(150),
+        ["saturationRate"] = 300.0,
+        ["linearHardening"] = Pressure.FromMegapascals(1000),
+        ["rangeChange"] = Pressure.FromMegapascals(20),
+        ["rangeRate"] = 10.0,
+        ["saturatedShare"] = Ratio.FromPercent(80),
+        ["ChordModulus..ctor.rate"] = 50.0,
+        ["plasticStrain"] = Ratio.FromPercent(2),
+        ["newtonSquareMeters"] = 50.0,
+        ["OutOfPlaneGuide.OfStations.deflection"] = Length.FromMillimeters(2),
+        ["OutOfPlaneGuide.OfStations.distance"] = Length.FromMillimeters(100),
+        ["OutOfPlaneGuide.Clamped.secondMoment"] = AreaMomentOfInertia.FromMillimetersToTheFourth(9000),
+        ["GuideSensitivity.Of.guide"] = OutOfPlaneGuide.Rigid,
+        ["GuideEstimate.FromDish.dish"] = Angle.FromDegrees(10),
+        ["GuideEstimate.FromDish.error"] = Angle.FromDegrees(0.3),
+        ["GuideEstimate.FromPressedFlat.error"] = Length.FromMillimeters(0.5),
+        ["GuideEstimate.FromFreeRadius.error"] = Length.FromMillimeters(0.5),
+        ["ReleasedBend.BendAgainTo.radius"] = BendRadius.Inside(Length.FromMillimeters(150)),
         ["yieldStress"] = Pressure.FromMegapascals(290),
         ["tangentModulus"] = Pressure.FromMegapascals(900),
         ["curvature"] = ReciprocalLength.FromInverseMeters(4),
