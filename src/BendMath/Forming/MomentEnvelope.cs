@@ -96,43 +96,19 @@ internal sealed class MomentEnvelope
     /// The plastic part of both sides' ∫[max(κ_p, κ_p(M))]·(a − |x|)dx under a bump, and M₀ times its derivative over M₀ where the bar is not on the nose:
     /// along a stretch where M governs, M₀·∂/∂M₀∫κ_p(M)·l dx = κ_p(M₁)·l₁² − κ_p(M₂)·l₂² − 2∫κ_p(M)·l dx, by parts, l being the lever and 1 its end nearer to the nose.
     /// </summary>
-    public (double Sum, double Slope) Opening(double center, in BumpTent tent)
-    {
-        double a = tent.HalfSpan;
-        double start = Math.Max(0, center - a);
-        double end = Math.Min(Length, center + a);
-        double sum = 0;
-        double slope = 0;
-        double x = start;
-        for (int i = PieceOf(start); x < end;)
-        {
-            double corner = i + 2 < Count ? _s[i + 1] : double.PositiveInfinity;
-            double next = Math.Min(corner, NextVertex(center, tent, x, end));
-            Piece piece = new(Between(i, x), Between(i, next), tent.At(x - center), tent.At(next - center));
-            double at = piece.Crossing;
-            if (at > 0 && at < 1)
-            {
-                double middle = x + at * (next - x);
-                AddPiece(center, tent, x, middle, piece.Before(at), ref sum, ref slope);
-                AddPiece(center, tent, middle, next, piece.After(at), ref sum, ref slope);
-            }
-            else
-            {
-                AddPiece(center, tent, x, next, piece, ref sum, ref slope);
-            }
+    public (double Sum, double Slope) Opening(double center, in BumpTent tent) => Opening(center, tent, center - tent.Before, center + tent.After);
 
-            i = next == corner ? i + 1 : i;
-            x = next;
-        }
+    /// <summary>The same of the side toward the start of the bar.</summary>
+    public (double Sum, double Slope) OpeningBefore(double center, in BumpTent tent) => Opening(center, tent, center - tent.Before, center);
 
-        return (sum, slope);
-    }
+    /// <summary>The same of the side toward its end.</summary>
+    public (double Sum, double Slope) OpeningAfter(double center, in BumpTent tent) => Opening(center, tent, center, center + tent.After);
 
     /// <summary>Raises the envelope to the moments of a bump.</summary>
     public void Raise(double center, in BumpTent tent)
     {
-        double start = Math.Max(0, center - tent.HalfSpan);
-        double end = Math.Min(Length, center + tent.HalfSpan);
+        double start = Math.Max(0, center - tent.Before);
+        double end = Math.Min(Length, center + tent.After);
         int i = PieceOf(start);
         int from = _s[i] < start ? i + 1 : i;
         BumpTent bump = tent;
@@ -164,10 +140,42 @@ internal sealed class MomentEnvelope
     private static double NextVertex(double center, in BumpTent tent, double x, double end) =>
         x < center - tent.Flat ? center - tent.Flat : x < center ? center : x < center + tent.Flat ? center + tent.Flat : end;
 
+    private (double Sum, double Slope) Opening(double center, in BumpTent tent, double from, double to)
+    {
+        double start = Math.Max(0, from);
+        double end = Math.Min(Length, to);
+        double sum = 0;
+        double slope = 0;
+        double x = start;
+        for (int i = PieceOf(start); x < end;)
+        {
+            double corner = i + 2 < Count ? _s[i + 1] : double.PositiveInfinity;
+            double next = Math.Min(corner, NextVertex(center, tent, x, end));
+            Piece piece = new(Between(i, x), Between(i, next), tent.At(x - center), tent.At(next - center));
+            double at = piece.Crossing;
+            if (at > 0 && at < 1)
+            {
+                double middle = x + at * (next - x);
+                AddPiece(center, tent, x, middle, piece.Before(at), ref sum, ref slope);
+                AddPiece(center, tent, middle, next, piece.After(at), ref sum, ref slope);
+            }
+            else
+            {
+                AddPiece(center, tent, x, next, piece, ref sum, ref slope);
+            }
+
+            i = next == corner ? i + 1 : i;
+            x = next;
+        }
+
+        return (sum, slope);
+    }
+
     private void AddPiece(double center, in BumpTent tent, double from, double to, in Piece piece, ref double sum, ref double slope)
     {
-        double lever1 = tent.HalfSpan - Math.Abs(from - center);
-        double lever2 = tent.HalfSpan - Math.Abs(to - center);
+        double reach = tent.Reach((from + to) / 2 - center);
+        double lever1 = reach - Math.Abs(from - center);
+        double lever2 = reach - Math.Abs(to - center);
         if (piece.Tent1 + piece.Tent2 <= piece.State1 + piece.State2)
         {
             sum += Curve.Integral(piece.State1, piece.State2, lever1, lever2, to - from);
