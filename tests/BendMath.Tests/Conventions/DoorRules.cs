@@ -83,7 +83,7 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
     {
         bool tried = method.Name.StartsWith("Try", StringComparison.Ordinal) && result is false;
         IEnumerable<(string Name, object? Value)> answers = tried ? [] : method.GetParameters().Where(parameter => parameter.IsOut).Select(parameter => (parameter.Name!, arguments[parameter.Position]));
-        return answers.Prepend(("its result", result))
+        return answers.Prepend((Name: "its result", Value: result))
             .Select(answer => _walk.FaultOf(answer.Value) is { } fault ? $"returns, but {answer.Name}{fault}" : null)
             .FirstOrDefault(fault => fault is not null);
     }
