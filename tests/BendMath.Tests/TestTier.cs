@@ -21,6 +21,7 @@ internal static class TestTier
 }
 
 /// <summary>A property that is tried on fewer cases in a plain run; the cases are other ones each time.</summary>
+[AttributeUsage(AttributeTargets.Method)]
 public sealed class TieredPropertyAttribute : PropertyAttribute
 {
     public TieredPropertyAttribute(int plain, int full) => MaxTest = TestTier.Cases(plain, full);
