@@ -9,8 +9,6 @@ internal readonly struct HotRolledCurve
 {
     private const double LongestPanel = 0.6;
 
-    private readonly double _modulus;
-
     private readonly double _yield;
 
     private readonly double _ultimate;
@@ -19,7 +17,6 @@ internal readonly struct HotRolledCurve
 
     public HotRolledCurve(double modulus, double yield, double ultimate, bool isTrue)
     {
-        _modulus = modulus;
         _yield = yield;
         _ultimate = ultimate;
         _isTrue = isTrue;

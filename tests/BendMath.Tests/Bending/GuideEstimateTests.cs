@@ -22,8 +22,8 @@ public sealed class GuideEstimateTests
         LoadedBend loaded = analysis.LoadedTo(Radius(127), guide);
         Angle dish = loaded.Release(Release.Free).Ring.DishAngle;
         BendRadius flat = BendRadius.Inside(loaded.Release(Release.HeldFlat).Ring.InsideRadius);
-        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.Zero).Single!.NewtonSquareMeters, 1e-9);
-        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromPressedFlat(analysis, Radius(127), flat, Length.Zero).Single!.NewtonSquareMeters, 1e-9);
+        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.Zero).Only!.NewtonSquareMeters, 1e-9);
+        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromPressedFlat(analysis, Radius(127), flat, Length.Zero).Only!.NewtonSquareMeters, 1e-9);
         GuideEstimate wide = GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.FromDegrees(0.3));
         GuideRange range = Assert.Single(wide.Ranges);
         Assert.InRange(guide.NewtonSquareMeters, range.Softest.NewtonSquareMeters, range.Stiffest.IsRigid ? double.PositiveInfinity : range.Stiffest.NewtonSquareMeters);
@@ -43,7 +43,7 @@ public sealed class GuideEstimateTests
         Assert.InRange(least.Softest.RatioFor(analysis), 0.1, 0.3);
         GuideEstimate two = Free(131.205, 0);
         Assert.Equal(2, two.Ranges.Count);
-        Assert.Null(two.Single);
+        Assert.Null(two.Only);
         Assert.Empty(Free(114, 1).Ranges);
         Assert.Contains("No guide", Free(114, 1).ToString(), StringComparison.Ordinal);
         Assert.False(Free(114, 1).AgreesWith(GuideEstimate.FromDish(analysis, Radius(127), UnitsNet.Angle.FromDegrees(10), UnitsNet.Angle.FromDegrees(0.6))));
