@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>When a flat bent the hard way begins to wave sideways: strains of its edge at which theory lets it, beside the strain of the bend. Immutable and thread-safe.</summary>
+/// <summary>
+/// When a flat bent the hard way begins to wave sideways: strains of its edge at which theory lets it, beside the strain of the bend.
+/// Immutable and thread-safe.
+/// </summary>
 public sealed record HardWayRipple
 {
-    private const double PlateUpTo = 3;
+    /// <summary>Three depths, less rounding.</summary>
+    private const double PlateUpTo = 3 * (1 - 1e-9);
 
     private const double UsualHalfWave = 4;
 
@@ -45,9 +49,13 @@ public sealed record HardWayRipple
     /// </remarks>
     public Ratio CompressedHalf => Ratio.FromDecimalFractions(_half);
 
-    /// <summary>Strain at which the whole depth waves, both edges free; at most 100 %. A slot makes it void: there the wave cannot grow past the clearance.</summary>
+    /// <summary>
+    /// Strain at which the whole depth waves, both edges free; at most 100 %. A slot makes it void: there the wave cannot grow past the
+    /// clearance.
+    /// </summary>
     /// <remarks>
-    /// Equation: least e at which w = f(y)·sin(πx/L) stores no work, per area ½(E_s·t³/9)·[(¼ + ¾E_t/E_s)w_xx² + w_yy² + w_xx·w_yy + w_xy²] − ½σ_c·t·w_x²; from a known L = 3h on, M = (π/L)·√(t³/12·∫E_t dy · t³/9·∫E_s dy).
+    /// Equation: least e at which w = f(y)·sin(πx/L) stores no work, per area ½(E_s·t³/9)·[(¼ + ¾E_t/E_s)w_xx² + w_yy² + w_xx·w_yy + w_xy²]
+    /// − ½σ_c·t·w_x²; from a known L = 3h on, M = (π/L)·√(t³/12·∫E_t dy · t³/9·∫E_s dy).
     /// Range: L between places that hold the bar sideways and against twist; 4h, with the plate, where nobody says.
     /// Source: <see cref="Sources.PlasticPlateBuckling"/>, <see cref="Sources.TimoshenkoGere"/>
     /// </remarks>
@@ -60,8 +68,9 @@ public sealed record HardWayRipple
     public bool IsBeamFormula { get; }
 
     /// <summary>The three strains.</summary>
-    public override string ToString() => FormattableString.Invariant(
-        $"edge strained by {100 * _edge:0.0} %; ripples at {100 * _half:0.00} % held in its middle, at {100 * _free:0.00} % with free edges and {_wave * 1e3:0.#} mm between supports");
+    public override string ToString() =>
+        FormattableString.Invariant($"edge strained by {100 * _edge:0.0} %; ripples at {100 * _half:0.00} % held in its middle, ")
+        + FormattableString.Invariant($"at {100 * _free:0.00} % with free edges and {_wave * 1e3:0.#} mm between supports");
 
     internal static HardWayRipple? Of(LoadedBend loaded, double? supportDistance, CancellationToken cancellation)
     {
@@ -80,7 +89,9 @@ public sealed record HardWayRipple
         return new(
             h / 2 / (loaded.State.InsideRadius + h / 2),
             half,
-            isBeam ? PlateRipple.CriticalStrainOfBeam(law, t / h, wave, cancellation) : PlateRipple.CriticalStrain(law, t / h, wave, cancellation),
+            isBeam
+                ? PlateRipple.CriticalStrainOfBeam(law, t / h, wave, cancellation)
+                : PlateRipple.CriticalStrain(law, t / h, wave, cancellation),
             wave * h,
             isBeam);
     }

@@ -5,7 +5,8 @@ namespace BendMath;
 
 /// <summary>A round tube as it flattens when it is bent. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: ψ = θ + Σ b_n·sin 2nθ, n = 1…8, the direction of a wall that keeps its length; the shape of least stored work ∫W(e_h, e_φ) dA by Hencky's deformation theory, with N = 0. In a groove the inner half keeps its shape and the lips hold the half width to r + c.
+/// Equation: ψ = θ + Σ b_n·sin 2nθ, n = 1…8, the direction of a wall that keeps its length; the shape of least stored work ∫W(e_h, e_φ) dA
+/// by Hencky's deformation theory, with N = 0. In a groove the inner half keeps its shape and the lips hold the half width to r + c.
 /// Range: no mandrel or filling; up to an ovality of 20 %, beyond which the tube kinks. A rigid groove is the best a groove can do.
 /// Source: <see cref="Sources.DistortionChecks"/>, <see cref="Sources.Hencky1924"/>, <see cref="Sources.Brazier1927"/>
 /// </remarks>
@@ -44,10 +45,16 @@ public sealed class TubeShape
     /// <summary>Whether the tube finds no rest or passes an ovality of 20 %; no size is given then.</summary>
     public bool Kinks => Bend is null;
 
-    /// <summary>Ovality (D_max − D_min)/D while loaded, by deformation theory, the most to expect; in a groove, how far the outside crown comes in over D. Null if it <see cref="Kinks"/>.</summary>
+    /// <summary>
+    /// Ovality (D_max − D_min)/D while loaded, by deformation theory, the most to expect; in a groove, how far the outside crown comes in
+    /// over D. Null if it <see cref="Kinks"/>.
+    /// </summary>
     public Ratio? Ovality => Share(_ovality);
 
-    /// <summary>The least ovality to expect: incremental theory, which follows the path of strain, gives 0.55 to 0.70 of <see cref="Ovality"/>. Null if it <see cref="Kinks"/>.</summary>
+    /// <summary>
+    /// The least ovality to expect: incremental theory, which follows the path of strain, gives 0.55 to 0.70 of <see cref="Ovality"/>. Null
+    /// if it <see cref="Kinks"/>.
+    /// </summary>
     public Ratio? LeastOvality => Share(LeastShare * _ovality);
 
     /// <summary>How far the outside crown comes toward the middle of the tube; null if it <see cref="Kinks"/>.</summary>
@@ -79,7 +86,8 @@ public sealed class TubeShape
     public LoadedBend? Bend { get; }
 
     /// <summary>Ovality and its band.</summary>
-    public override string ToString() => Kinks ? "kinks" : FormattableString.Invariant($"ovality {100 * LeastShare * _ovality:0.0} to {100 * _ovality:0.0} %");
+    public override string ToString() => Kinks ? "kinks" : FormattableString.Invariant(
+        $"ovality {100 * LeastShare * _ovality:0.0} to {100 * _ovality:0.0} %");
 
     internal static TubeShape? Of(LoadedBend loaded, double? clearance, CancellationToken cancellation)
     {
@@ -97,8 +105,11 @@ public sealed class TubeShape
         double strain = d * curvature / 2;
         double pipeline = 2 * strain * d / t;
         double root = curvature * r * r / t;
-        LoadedBend? bend = ring.Settle(MostOvality, cancellation) ? StripModel.Bent(loaded, ring.Curvature, ring.NeutralAxis, ring.Moment(), 0) : null;
-        return new(ring, bend, 0.03 * (1 + d / (120 * t)) * pipeline * pipeline, 4 * r / d * root * root * (1 - law.PoissonsRatio * law.PoissonsRatio));
+        LoadedBend? bend = ring.Settle(MostOvality, cancellation)
+            ? StripModel.Bent(loaded, ring.Curvature, ring.NeutralAxis, ring.Moment(), 0)
+            : null;
+        double elastic = 4 * r / d * root * root * (1 - law.PoissonsRatio * law.PoissonsRatio);
+        return new(ring, bend, 0.03 * (1 + d / (120 * t)) * pipeline * pipeline, elastic);
     }
 
     private Ratio? Share(double value) => Kinks ? null : Ratio.FromDecimalFractions(value);

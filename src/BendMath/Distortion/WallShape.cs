@@ -6,8 +6,10 @@ namespace BendMath;
 
 /// <summary>The walls of a square or rectangular tube as they sink and bulge when it is bent. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: m″ + n·κ·cos β = 0 for inside, side and outside wall, m and n by Hencky's deformation theory; corners stay in place and turn with the walls that meet there, their moments in balance; the shape of least stored work with N = 0.
-/// Range: no mandrel or filling; sinks up to three wall thicknesses, beyond which the force across the wall matters and the tube collapses. Corner radii left out of the walls.
+/// Equation: m″ + n·κ·cos β = 0 for inside, side and outside wall, m and n by Hencky's deformation theory; corners stay in place and turn
+/// with the walls that meet there, their moments in balance; the shape of least stored work with N = 0.
+/// Range: no mandrel or filling; sinks up to three wall thicknesses, beyond which the force across the wall matters and the tube collapses.
+/// Corner radii left out of the walls.
 /// Source: <see cref="Sources.DistortionChecks"/>, <see cref="Sources.Hencky1924"/>
 /// </remarks>
 public sealed class WallShape
@@ -37,16 +39,23 @@ public sealed class WallShape
     /// <summary>Whether a wall sinks by more than three thicknesses or finds no rest; no size is given then.</summary>
     public bool Collapses => Bend is null;
 
-    /// <summary>How far the middle of the inside wall sinks into the tube, loaded, by deformation theory; null if the tube <see cref="Collapses"/>.</summary>
+    /// <summary>
+    /// How far the middle of the inside wall sinks into the tube, loaded, by deformation theory; null if the tube <see cref="Collapses"/>.
+    /// </summary>
     public Length? InsideWallSink => Size(_inside);
 
     /// <summary>How far the middle of the outside wall sinks into the tube; null if the tube <see cref="Collapses"/>.</summary>
     public Length? OutsideWallSink => Size(_outside);
 
-    /// <summary>How far the side walls bulge out at most; zero where they stay or go in, null if the tube <see cref="Collapses"/>.</summary>
+    /// <summary>
+    /// How far the side walls bulge out at most; zero where they stay or go in, null if the tube <see cref="Collapses"/>.
+    /// </summary>
     public Length? SideWallBulge => Size(_bulge);
 
-    /// <summary>The least of the larger sink to expect: incremental theory gives 0.55 to 0.66 of the computed figure, and 0.5 is counted on. Null if the tube <see cref="Collapses"/>.</summary>
+    /// <summary>
+    /// The least of the larger sink to expect: incremental theory gives 0.55 to 0.66 of the computed figure, and 0.5 is counted on. Null if
+    /// the tube <see cref="Collapses"/>.
+    /// </summary>
     public Length? LeastSink => Size(_leastShare * Math.Max(_inside, _outside));
 
     /// <summary>The most: the larger of both sinks. Null if the tube <see cref="Collapses"/>.</summary>
@@ -55,7 +64,8 @@ public sealed class WallShape
     /// <summary>The sink by a closed formula, for walls whose corners are kept from turning.</summary>
     /// <remarks>
     /// Equation: 0.0117·λ²·(H − t), λ = b²·κ/t, b = B − t.
-    /// Range: within 7 % up to λ = 1.6; where the corners turn, 2.2 to 2.5 times that for square tubes.
+    /// Range: beyond yield, within 8 % up to λ = 1.6 for walls up to 30 thicknesses wide, within 15 % up to 60; where the corners turn, 2.2
+    /// to 2.7 times that for square tubes.
     /// Source: <see cref="Sources.DistortionChecks"/>
     /// </remarks>
     public Length HeldFormula => Length.FromMeters(_held);
@@ -64,7 +74,8 @@ public sealed class WallShape
     public LoadedBend? Bend { get; }
 
     /// <summary>Both sinks.</summary>
-    public override string ToString() => Collapses ? "collapses" : FormattableString.Invariant($"inside wall sinks by {_inside * 1e3:0.00} mm, outside wall by {_outside * 1e3:0.00} mm");
+    public override string ToString() => Collapses ? "collapses" : FormattableString.Invariant(
+        $"inside wall sinks by {_inside * 1e3:0.00} mm, outside wall by {_outside * 1e3:0.00} mm");
 
     internal static WallShape? Of(LoadedBend loaded, bool sidesHeld, CancellationToken cancellation)
     {
@@ -88,7 +99,8 @@ public sealed class WallShape
         }
 
         double bulge = Enumerable.Range(0, side.Nodes).Max(node => -frame.Deflection(side, node));
-        return new(insideSink, outsideSink, bulge, layout.LeastShare, held, StripModel.Bent(loaded, frame.Curvature, frame.NeutralAxis, frame.Moments().Bending, 0));
+        LoadedBend bend = StripModel.Bent(loaded, frame.Curvature, frame.NeutralAxis, frame.Moments().Bending, 0);
+        return new(insideSink, outsideSink, bulge, layout.LeastShare, held, bend);
     }
 
     private Length? Size(double meters) => Collapses ? null : Length.FromMeters(meters);

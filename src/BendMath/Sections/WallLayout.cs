@@ -2,7 +2,8 @@ namespace BendMath.Sections;
 
 /// <summary>How one end of a flat wall is held by the rest of the section.</summary>
 /// <param name="Moves">Whether it can move along the normal of the wall.</param>
-/// <param name="Corner">Which corner turns with it: a number from 1 on shared by the walls that meet there, 0 if it turns freely, −1 if it cannot turn.</param>
+/// <param name="Corner">Which corner turns with it: a number from 1 on shared by the walls that meet there, 0 if it turns freely, −1 if it
+/// cannot turn.</param>
 internal readonly record struct WallEnd(bool Moves, int Corner)
 {
     /// <summary>By another wall that keeps its direction, or that cannot turn for symmetry.</summary>
@@ -21,7 +22,9 @@ internal readonly record struct WallEnd(bool Moves, int Corner)
     public static WallEnd AtCorner(int corner) => new(false, corner);
 }
 
-/// <summary>A flat wall, or half of a symmetric one: s runs over its middle from z₀, y₀ under the angle β to the axis of the ring.</summary>
+/// <summary>
+/// A flat wall, or half of a symmetric one: s runs over its middle from z₀, y₀ under the angle β to the axis of the ring.
+/// </summary>
 /// <param name="Name">What it is called beside the other walls of the section.</param>
 /// <param name="Place">y₀ and z₀, in metres.</param>
 /// <param name="Direction">sin β and cos β.</param>
@@ -29,7 +32,14 @@ internal readonly record struct WallEnd(bool Moves, int Corner)
 /// <param name="Thickness">In metres.</param>
 /// <param name="Start">How it is held at s = 0.</param>
 /// <param name="End">How it is held at the end.</param>
-internal sealed record FlatWallStrip(string Name, (double Y, double Z) Place, (double Sin, double Cos) Direction, double Width, double Thickness, WallEnd Start, WallEnd End);
+internal sealed record FlatWallStrip(
+    string Name,
+    (double Y, double Z) Place,
+    (double Sin, double Cos) Direction,
+    double Width,
+    double Thickness,
+    WallEnd Start,
+    WallEnd End);
 
 /// <summary>The flat walls of a section that the stress along the ring can push out of place.</summary>
 /// <param name="Walls">The walls; of a pair that is symmetric about the plane of the ring, one.</param>
@@ -53,7 +63,10 @@ internal sealed record WallLayout(IReadOnlyList<FlatWallStrip> Walls, bool InPai
 
     /// <summary>A flange along the axis at either face.</summary>
     public static WallLayout AxialFlanges(double depth, double z, double width, double thickness) => new(
-        [Leg("flange at the inside face", thickness / 2, z, width, thickness), Leg("flange at the outside face", depth - thickness / 2, z, width, thickness)],
+        [
+            Leg("flange at the inside face", thickness / 2, z, width, thickness),
+            Leg("flange at the outside face", depth - thickness / 2, z, width, thickness),
+        ],
         false,
         false,
         false,
@@ -64,7 +77,9 @@ internal sealed record WallLayout(IReadOnlyList<FlatWallStrip> Walls, bool InPai
     {
         double half = Math.Sqrt(0.5);
         double y = heelIn ? thickness * half : depth - thickness * half;
-        return new([new("legs", (y, 0), (heelIn ? half : -half, half), leg - thickness / 2, thickness, WallEnd.Clamped, WallEnd.Free)], true, isWhole, false, OtherShare);
+        FlatWallStrip legs = new(
+            "legs", (y, 0), (heelIn ? half : -half, half), leg - thickness / 2, thickness, WallEnd.Clamped, WallEnd.Free);
+        return new([legs], true, isWhole, false, OtherShare);
     }
 
     /// <summary>A web along the axis between two radial flanges.</summary>

@@ -1,18 +1,9 @@
 namespace BendMath.Distortion.Shape;
 
-/// <summary>One place of a wall: its strains e_h = P + ζ·Q and e_x = a + ζ·K, and the length of wall it stands for.</summary>
-internal struct WallPlace
-{
-    public double P;
-    public double Q;
-    public double K;
-    public double Weight;
-    public WallRule Rule;
-}
-
 /// <summary>
-/// The shape of least stored work ∫W(e_h, e_x) dA of thin walls at an imposed curvature. Unknown are a few displacements and, at every place, the strain a across the wall, which leaves no force
-/// across it; the latter are eliminated place by place. Newton's method, a step shortened where the work would rise again: where W is convex in the unknowns, it finds the only least value.
+/// The shape of least stored work ∫W(e_h, e_x) dA of thin walls at an imposed curvature. Unknown are a few displacements and, at every
+/// place, the strain a across the wall, which leaves no force across it; the latter are eliminated place by place. Newton's method, a step
+/// shortened where the work would rise again: where W is convex in the unknowns, it finds the only least value.
 /// </summary>
 internal abstract class LeastWork
 {
@@ -116,7 +107,9 @@ internal abstract class LeastWork
     protected double Thinning(int place) =>
         Places[place].Rule.Thinning(_law, Places[place].P, Places[place].Q, _across[place], Places[place].K, StrainsOf(place));
 
-    /// <summary>Finds the equilibrium from the last displacements; false where it lies beyond what an answer is wanted for, or nowhere.</summary>
+    /// <summary>
+    /// Finds the equilibrium from the last displacements; false where it lies beyond what an answer is wanted for, or nowhere.
+    /// </summary>
     protected bool Settle(CancellationToken cancellation)
     {
         Sweep(_unknowns, _across, first: !_started);

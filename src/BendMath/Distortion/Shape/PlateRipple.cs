@@ -3,8 +3,8 @@ using BendMath.Numerics;
 namespace BendMath.Distortion.Shape;
 
 /// <summary>
-/// Sideways waves of a flat bent the hard way. Strain at its edge at which they may begin, both edges free, with half-wave L: w = f(y)·sin(πx/L), f a polynomial, per area
-/// ½·(E_s·t³/9)·[(¼ + ¾E_t/E_s)·w_xx² + w_yy² + w_xx·w_yy + w_xy²] − ½·σ_c·t·w_x².
+/// Sideways waves of a flat bent the hard way. Strain at its edge at which they may begin, both edges free, with half-wave L: w =
+/// f(y)·sin(πx/L), f a polynomial, per area ½·(E_s·t³/9)·[(¼ + ¾E_t/E_s)·w_xx² + w_yy² + w_xx·w_yy + w_xy²] − ½·σ_c·t·w_x².
 /// </summary>
 internal static class PlateRipple
 {
@@ -30,13 +30,15 @@ internal static class PlateRipple
     }
 
     /// <summary>
-    /// The same by the lateral buckling of a beam, with the sideways stiffness t³/12·∫E_t dy and the twist stiffness t³/9·∫E_s dy of the thin strip: what the plate tends to as its waves grow long.
+    /// The same by the lateral buckling of a beam, with the sideways stiffness t³/12·∫E_t dy and the twist stiffness t³/9·∫E_s dy of the
+    /// thin strip: what the plate tends to as its waves grow long.
     /// </summary>
     /// <param name="law">The law.</param>
     /// <param name="slenderness">t/h.</param>
     /// <param name="halfWave">L/h.</param>
     /// <param name="cancellation">To stop.</param>
-    public static double CriticalStrainOfBeam(StressStrainLaw law, double slenderness, double halfWave, CancellationToken cancellation) => LeastStrain(
+    public static double CriticalStrainOfBeam(
+        StressStrainLaw law, double slenderness, double halfWave, CancellationToken cancellation) => LeastStrain(
         1e-3 * slenderness * slenderness * Math.Min(1, 1 / halfWave),
         strain =>
         {
@@ -83,7 +85,8 @@ internal static class PlateRipple
         return high;
     }
 
-    private static bool IsStable(StressStrainLaw law, double slenderness, double wave, double strain, SymmetricSystem system, double[] basis)
+    private static bool IsStable(
+        StressStrainLaw law, double slenderness, double wave, double strain, SymmetricSystem system, double[] basis)
     {
         system.Clear();
         GaussRule rule = GaussRule.Twelve;
@@ -99,23 +102,24 @@ internal static class PlateRipple
                 double e = x * strain;
                 double secant = law.SecantModulus(e) / law.E;
                 double tangent = law.TangentModulus(e) / law.E;
-                Add(system, basis, x, weight, slenderness, wave, secant, tangent, secant * e);
-                Add(system, basis, -x, weight, slenderness, wave, secant, tangent, -secant * e);
+                double plate = weight * slenderness * slenderness / 9;
+                Add(system, basis, x, plate, wave, (secant, tangent), weight * secant * e);
+                Add(system, basis, -x, plate, wave, (secant, tangent), -weight * secant * e);
             }
         }
 
         return system.Solve();
     }
 
-    private static void Add(SymmetricSystem system, double[] basis, double x, double weight, double slenderness, double wave, double secant, double tangent, double compression)
+    private static void Add(
+        SymmetricSystem system, double[] basis, double x, double plate, double wave, (double Secant, double Tangent) modulus, double compression)
     {
         Legendre(x, basis);
         double square = wave * wave;
-        double plate = weight * slenderness * slenderness / 9;
-        double value = plate * (secant / 4 + 3 * tangent / 4) * square * square - weight * compression * square;
-        double slope = 4 * plate * secant * square;
-        double bend = 16 * plate * secant;
-        double mixed = -2 * plate * secant * square;
+        double value = plate * (modulus.Secant / 4 + 3 * modulus.Tangent / 4) * square * square - compression * square;
+        double slope = 4 * plate * modulus.Secant * square;
+        double bend = 16 * plate * modulus.Secant;
+        double mixed = -2 * plate * modulus.Secant * square;
         for (int i = 0; i < Functions; i++)
         {
             double f = basis[i];

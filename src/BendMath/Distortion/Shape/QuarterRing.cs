@@ -2,7 +2,10 @@ using MathNet.Numerics.Integration;
 
 namespace BendMath.Distortion.Shape;
 
-/// <summary>Places on a quarter of a round tube, θ from the neutral plane to the crown, by Gauss' rule, with the modes sin 2nθ and the integrals from zero to each place.</summary>
+/// <summary>
+/// Places on a quarter of a round tube, θ from the neutral plane to the crown, by Gauss' rule, with the modes sin 2nθ and the integrals
+/// from zero to each place.
+/// </summary>
 internal static class QuarterRing
 {
     public const int Modes = 8;
@@ -39,7 +42,8 @@ internal static class QuarterRing
             }
         }
 
-        // With Legendre's polynomials P_k, the rule's own interpolation: ∫f from −1 to x = Σ_j w_j f_j Σ_k (k + ½)·P_k(x_j)·∫P_k, and ∫P_k = (P_k+1 − P_k−1)/(2k + 1).
+        // With Legendre's polynomials P_k, the rule's own interpolation: ∫f from −1 to x = Σ_j w_j f_j Σ_k (k + ½)·P_k(x_j)·∫P_k,
+        // and ∫P_k = (P_k+1 − P_k−1)/(2k + 1).
         for (int i = 0; i < Places; i++)
         {
             double[] at = Legendre(rule.Abscissas[i]);

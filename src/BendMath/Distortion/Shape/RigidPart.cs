@@ -2,7 +2,9 @@ using BendMath.Numerics;
 
 namespace BendMath.Distortion.Shape;
 
-/// <summary>What of a section does not move: the whole of it less the strips, with the law of the tensile test and straight chords.</summary>
+/// <summary>
+/// What of a section does not move: the whole of it less the strips, with the law of the tensile test and straight chords.
+/// </summary>
 internal readonly struct RigidPart
 {
     private readonly StressStrainLaw _law;

@@ -3,8 +3,8 @@ using BendMath.Numerics;
 namespace BendMath.Distortion.Shape;
 
 /// <summary>
-/// A flat wall along the ring: s runs over its middle from z₀, y₀ under the angle β to the axis of the ring, and it moves by v along its normal, so that a fiber of it lies at
-/// y = y₀ + s·sin β + (v + ζ)·cos β. Cut into elements with v and v′ at their ends.
+/// A flat wall along the ring: s runs over its middle from z₀, y₀ under the angle β to the axis of the ring, and it moves by v along its
+/// normal, so that a fiber of it lies at y = y₀ + s·sin β + (v + ζ)·cos β. Cut into elements with v and v′ at their ends.
 /// </summary>
 internal sealed class Strip
 {
@@ -57,7 +57,9 @@ internal sealed class Strip
         (double Y, double Z) b = At(Width, -Thickness / 2);
         (double Y, double Z) c = At(Width, Thickness / 2);
         (double Y, double Z) d = At(0, Thickness / 2);
-        return BandProfile.Of([[Edge.Line(a.Y, a.Z, b.Y, b.Z), Edge.Line(b.Y, b.Z, c.Y, c.Z), Edge.Line(c.Y, c.Z, d.Y, d.Z), Edge.Line(d.Y, d.Z, a.Y, a.Z)]]);
+        return BandProfile.Of([[Side(a, b), Side(b, c), Side(c, d), Side(d, a)]]);
+
+        static Edge Side((double Y, double Z) from, (double Y, double Z) to) => Edge.Line(from.Y, from.Z, to.Y, to.Z);
     }
 
     private (double Y, double Z) At(double s, double zeta) => (Start.Y + s * Sin + zeta * Cos, Start.Z + s * Cos - zeta * Sin);

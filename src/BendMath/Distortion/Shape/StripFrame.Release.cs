@@ -5,8 +5,8 @@ namespace BendMath.Distortion.Shape;
 internal sealed partial class StripFrame
 {
     /// <summary>
-    /// The displacements after an elastic release: the strips answer the curvatures that go back with
-    /// ∫[(m + D·Δv″ + D·ν·Δκ·cos β)·δv″ + (n_r + E·t·κ_f·cos β·Δv)·κ_f·cos β·δv] ds = 0, n_r = n − E·t·(Δκ·(y − ȳ) + Δκ_r·(z − z̄)), D = E·t³/(12(1 − ν²)).
+    /// The displacements after an elastic release: the strips answer the curvatures that go back with ∫[(m + D·Δv″ + D·ν·Δκ·cos β)·δv″ +
+    /// (n_r + E·t·κ_f·cos β·Δv)·κ_f·cos β·δv] ds = 0, n_r = n − E·t·(Δκ·(y − ȳ) + Δκ_r·(z − z̄)), D = E·t³/(12(1 − ν²)).
     /// </summary>
     /// <param name="section">Moments of the undeformed section, whose stiffness unloads.</param>
     /// <param name="curvature">Δκ, the curvature that goes back.</param>
@@ -53,7 +53,13 @@ internal sealed partial class StripFrame
     }
 
     private static void Add(
-        SymmetricSystem system, ReadOnlySpan<int> unknowns, double weight, ReadOnlySpan<double> value, ReadOnlySpan<double> second, (double Push, double Bend) load, (double V, double K) stiffness)
+        SymmetricSystem system,
+        ReadOnlySpan<int> unknowns,
+        double weight,
+        ReadOnlySpan<double> value,
+        ReadOnlySpan<double> second,
+        (double Push, double Bend) load,
+        (double V, double K) stiffness)
     {
         for (int a = 0; a < 4; a++)
         {

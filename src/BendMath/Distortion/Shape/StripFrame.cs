@@ -1,8 +1,9 @@
 namespace BendMath.Distortion.Shape;
 
 /// <summary>
-/// Strips of a section that is bent to an inside radius without axial force, each free to move along its normal: m″ + n·κ·cos β = 0. At a given curvature the work stored is a convex function of
-/// displacements and neutral axis together. κ = 1/(R_i + y_n) follows the neutral axis from step to step, which changes it little, as y_n is small beside R_i.
+/// Strips of a section that is bent to an inside radius without axial force, each free to move along its normal: m″ + n·κ·cos β = 0. At a
+/// given curvature the work stored is a convex function of displacements and neutral axis together. κ = 1/(R_i + y_n) follows the neutral
+/// axis from step to step, which changes it little, as y_n is small beside R_i.
 /// </summary>
 internal sealed partial class StripFrame : LeastWork
 {
@@ -95,8 +96,9 @@ internal sealed partial class StripFrame : LeastWork
     public bool SettleFree(CancellationToken cancellation) => Settle(cancellation);
 
     /// <summary>
-    /// Goes on to the equilibrium with a wall parallel to each undisplaced strip, on the side to which its end has moved, that it cannot pass. The wall is elastic at first, 100 times as stiff as an element, and its push
-    /// corrected until nothing is left of its give (augmented Lagrangian).
+    /// Goes on to the equilibrium with a wall parallel to each undisplaced strip, on the side to which its end has moved, that it cannot
+    /// pass. The wall is elastic at first, 100 times as stiff as an element, and its push corrected until nothing is left of its give
+    /// (augmented Lagrangian).
     /// </summary>
     /// <param name="clearance">How far the strips can move before they touch the wall.</param>
     /// <param name="cancellation">To stop.</param>

@@ -25,15 +25,17 @@ internal static class StripModel
     public static TwoWayLaw LawOf(LoadedBend loaded) => new(loaded.Analysis.Material.Law, loaded.Analysis.Material.PoissonsRatio ?? 0.3);
 
     /// <summary>
-    /// The bend with the forces of the section that has given way: N = 0, M and M_r, written as the plastic moments of the undeformed section, so that release and ring follow as ever. Between two walls that mirror each
-    /// other M_r vanishes.
+    /// The bend with the forces of the section that has given way: N = 0, M and M_r, written as the plastic moments of the undeformed
+    /// section, so that release and ring follow as ever. Between two walls that mirror each other M_r vanishes.
     /// </summary>
     public static LoadedBend Bent(LoadedBend loaded, double curvature, double axis, double moment, double holdDown)
     {
         ref readonly AreaMoments m = ref loaded.Analysis.Moments;
         double modulus = loaded.Analysis.Material.Law.E;
         PlasticMoments sums = new(
-            curvature * m.Area * (m.CentroidY - axis), curvature * m.SecondY - moment / modulus, curvature * m.Product - holdDown / modulus);
+            curvature * m.Area * (m.CentroidY - axis),
+            curvature * m.SecondY - moment / modulus,
+            curvature * m.Product - holdDown / modulus);
         return new(loaded.Analysis, new BentState(curvature, axis, sums));
     }
 

@@ -1,8 +1,9 @@
 namespace BendMath.Distortion.Shape;
 
 /// <summary>
-/// A small symmetric system A·x = b, of which only the lower half is filled and used. Cholesky's factors; a pivot that is not positive is replaced, which shortens the step along
-/// directions the work does not resist. MathNet's factorization throws there and takes several times as long at this size.
+/// A small symmetric system A·x = b, of which only the lower half is filled and used. Cholesky's factors; a pivot that is not positive is
+/// replaced, which shortens the step along directions the work does not resist. MathNet's factorization throws there and takes several
+/// times as long at this size.
 /// </summary>
 internal sealed class SymmetricSystem(int size)
 {

@@ -1,8 +1,9 @@
 namespace BendMath.Distortion.Shape;
 
 /// <summary>
-/// A round tube bent to a curvature, its wall free to change its curvature without changing its length: ψ = θ + Σ b_n·sin 2nθ is the direction of the wall, θ = s/r from the neutral plane to the crown. Free, both halves
-/// deform alike and the neutral axis stays in the middle. In a groove, the inner half keeps its shape and the neutral axis moves.
+/// A round tube bent to a curvature, its wall free to change its curvature without changing its length: ψ = θ + Σ b_n·sin 2nθ is the
+/// direction of the wall, θ = s/r from the neutral plane to the crown. Free, both halves deform alike and the neutral axis stays in the
+/// middle. In a groove, the inner half keeps its shape and the neutral axis moves.
 /// </summary>
 internal sealed class TubeRing : LeastWork
 {
@@ -40,6 +41,8 @@ internal sealed class TubeRing : LeastWork
 
     private double _pushed;
 
+    private double _mostOvality;
+
     /// <param name="diameter">Outside diameter D.</param>
     /// <param name="thickness">Wall thickness t.</param>
     /// <param name="law">The law.</param>
@@ -66,8 +69,10 @@ internal sealed class TubeRing : LeastWork
                 for (int n = 0; n < Modes; n++)
                 {
                     bool still = half == 1 && play is not null;
+                    double atCrown = (n & 1) == 0 ? -2 * (n + 1) : 2 * (n + 1);
+                    double slope = i < Stations ? QuarterRing.Cosines[i * Modes + n] : atCrown;
                     Index[place * Width + n] = still ? -1 : n;
-                    KSlopes[place * Width + n] = still ? 0 : (i < Stations ? QuarterRing.Cosines[i * Modes + n] : 2 * (n + 1) * ((n & 1) == 0 ? -1 : 1)) / _middle;
+                    KSlopes[place * Width + n] = still ? 0 : slope / _middle;
                 }
 
                 Index[place * Width + Modes] = play is null ? -1 : Modes;
@@ -101,7 +106,7 @@ internal sealed class TubeRing : LeastWork
     /// <summary>Finds the shape; false where the tube kinks.</summary>
     public bool Settle(double mostOvality, CancellationToken cancellation)
     {
-        MostOvality = mostOvality;
+        _mostOvality = mostOvality;
         if (_play is null)
         {
             return Settle(cancellation) && Ovality <= mostOvality;
@@ -127,8 +132,6 @@ internal sealed class TubeRing : LeastWork
         return false;
     }
 
-    private double MostOvality { get; set; }
-
     /// <summary>∫σ_h·(y − y_n) dA.</summary>
     public double Moment()
     {
@@ -141,7 +144,7 @@ internal sealed class TubeRing : LeastWork
         return sum;
     }
 
-    protected override bool IsBeyond(ReadOnlySpan<double> displacements) => Ovality > 2 * MostOvality;
+    protected override bool IsBeyond(ReadOnlySpan<double> displacements) => Ovality > 2 * _mostOvality;
 
     protected override void Put(ReadOnlySpan<double> displacements)
     {
@@ -235,17 +238,19 @@ internal sealed class TubeRing : LeastWork
 
         PSlopes[outer + Modes] = -scale;
         PSlopes[inner + Modes] = -scale;
-        ref WallPlace out1 = ref Places[i];
-        ref WallPlace in1 = ref Places[Stations + 1 + i];
-        out1.P = _curvature * (_middle * height - axis);
-        out1.Q = q;
-        out1.K = k;
-        in1.P = free ? -out1.P : _curvature * (-_middle * Math.Sin(angle) - axis);
-        in1.Q = free ? -q : -_curvature * Math.Sin(angle);
-        in1.K = free ? k : 0;
+        ref WallPlace atOutside = ref Places[i];
+        ref WallPlace atInside = ref Places[Stations + 1 + i];
+        atOutside.P = _curvature * (_middle * height - axis);
+        atOutside.Q = q;
+        atOutside.K = k;
+        atInside.P = free ? -atOutside.P : _curvature * (-_middle * Math.Sin(angle) - axis);
+        atInside.Q = free ? -q : -_curvature * Math.Sin(angle);
+        atInside.K = free ? k : 0;
     }
 
-    /// <summary>y = r·∫cos ψ and sin ψ curve with the modes: ∂²y/∂b_n∂b_m = −r·∫cos ψ·sin 2nθ·sin 2mθ, ∂²(sin ψ) = −sin ψ·sin 2nθ·sin 2mθ.</summary>
+    /// <summary>
+    /// y = r·∫cos ψ and sin ψ curve with the modes: ∂²y/∂b_n∂b_m = −r·∫cos ψ·sin 2nθ·sin 2mθ, ∂²(sin ψ) = −sin ψ·sin 2nθ·sin 2mθ.
+    /// </summary>
     protected override void AddOther(SymmetricSystem system)
     {
         Span<double> along = stackalloc double[Stations];

@@ -11,15 +11,19 @@ internal struct TwoWayStress
 }
 
 /// <summary>
-/// A stress–strain law in two directions by Hencky's deformation theory, plane stress: with p = e_h + e_x, d = e_h − e_x, E_s = σ(e)/e and ν_s = ½ − (½ − ν)·E_s/E,
-/// e² = ¼p²/(1 − ν_s)² + ¾d²/(1 + ν_s)², σ_h + σ_x = E_s·p/(1 − ν_s), σ_h − σ_x = E_s·d/(1 + ν_s). It has a potential, so its slopes are symmetric.
+/// A stress–strain law in two directions by Hencky's deformation theory, plane stress: with p = e_h + e_x, d = e_h − e_x, E_s = σ(e)/e and
+/// ν_s = ½ − (½ − ν)·E_s/E, e² = ¼p²/(1 − ν_s)² + ¾d²/(1 + ν_s)², σ_h + σ_x = E_s·p/(1 − ν_s), σ_h − σ_x = E_s·d/(1 + ν_s). It has a
+/// potential, so its slopes are symmetric.
 /// </summary>
 internal readonly struct TwoWayLaw(StressStrainLaw law, double poissonsRatio)
 {
     /// <summary>A residual this small, relative to the strain, is squared by the last step.</summary>
     private const double Settled = 1e-5;
 
-    /// <summary>Least tangent modulus over E in the slopes, which only guide the search: where a perfectly plastic wall is strained across the ring alone, nothing would resist.</summary>
+    /// <summary>
+    /// Least tangent modulus over E in the slopes, which only guide the search: where a perfectly plastic wall is strained across the ring
+    /// alone, nothing would resist.
+    /// </summary>
     private const double LeastTangent = 1e-5;
 
     private const int Enough = 60;
@@ -36,7 +40,8 @@ internal readonly struct TwoWayLaw(StressStrainLaw law, double poissonsRatio)
 
     /// <param name="along">Strain e_h along the ring.</param>
     /// <param name="across">Strain e_x across it.</param>
-    /// <param name="strain">Last equivalent strain of this point, from where the search starts; zero if there is none. On return the one found.</param>
+    /// <param name="strain">Last equivalent strain of this point, from where the search starts; zero if there is none. On return the one
+    /// found.</param>
     /// <param name="stress">Stresses and slopes.</param>
     public void At(double along, double across, ref double strain, out TwoWayStress stress)
     {

@@ -2,7 +2,10 @@ using BendMath.Numerics;
 
 namespace BendMath.Distortion.Shape;
 
-/// <summary>Stress resultants of a wall at one place and their slopes: ∫ over its thickness of the stress along the ring (H) and across it (X) times a power of ζ, the distance from its middle.</summary>
+/// <summary>
+/// Stress resultants of a wall at one place and their slopes: ∫ over its thickness of the stress along the ring (H) and across it (X) times
+/// a power of ζ, the distance from its middle.
+/// </summary>
 internal struct WallSums
 {
     /// <summary>∫σ_h dζ, the force per width along the ring.</summary>
@@ -28,7 +31,19 @@ internal struct WallSums
     public double XX2;
 }
 
-/// <summary>Integration through the thickness of a wall that is strained e_h = p + ζ·q along the ring and e_x = a + ζ·k across it.</summary>
+/// <summary>One place of a wall: its strains e_h = P + ζ·Q and e_x = a + ζ·K, and the length of wall it stands for.</summary>
+internal struct WallPlace
+{
+    public double P;
+    public double Q;
+    public double K;
+    public double Weight;
+    public WallRule Rule;
+}
+
+/// <summary>
+/// Integration through the thickness of a wall that is strained e_h = p + ζ·q along the ring and e_x = a + ζ·k across it.
+/// </summary>
 internal sealed class WallRule
 {
     private readonly double[] _places;
@@ -36,7 +51,8 @@ internal sealed class WallRule
     private readonly double[] _weights;
 
     /// <param name="thickness">Thickness of the wall.</param>
-    /// <param name="radius">Radius of the middle of the wall; infinite for a flat one. A fiber at ζ is 1 + ζ/r as wide as one in the middle.</param>
+    /// <param name="radius">Radius of the middle of the wall; infinite for a flat one. A fiber at ζ is 1 + ζ/r as wide as one in the
+    /// middle.</param>
     public WallRule(double thickness, double radius = double.PositiveInfinity)
     {
         GaussRule rule = GaussRule.Twelve;
