@@ -1,5 +1,4 @@
 using BendMath.Distortion.Shape;
-using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath;
