@@ -112,7 +112,13 @@ internal static class PlateRipple
     }
 
     private static void Add(
-        SymmetricSystem system, double[] basis, double x, double plate, double wave, (double Secant, double Tangent) modulus, double compression)
+        SymmetricSystem system,
+        double[] basis,
+        double x,
+        double plate,
+        double wave,
+        (double Secant, double Tangent) modulus,
+        double compression)
     {
         Legendre(x, basis);
         double square = wave * wave;
