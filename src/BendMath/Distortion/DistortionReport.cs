@@ -3,7 +3,7 @@ using BendMath.Distortion;
 namespace BendMath;
 
 /// <summary>All distortion checks that apply to a bend, the worst first. Immutable and thread-safe.</summary>
-public sealed class DistortionReport
+public sealed partial class DistortionReport
 {
     private DistortionReport(LoadedBend loaded, IReadOnlyList<DistortionFinding> findings, IReadOnlyList<string> notChecked)
     {

@@ -99,7 +99,7 @@ public static class FreeEdgeCheck
     }
 
     /// <summary>The first root: at small strain the leg is elastic and resists; the search ends at 100 % strain.</summary>
-    private static double Critical(StressStrainLaw law, double slenderness, double hingeOverEdge)
+    internal static double Critical(StressStrainLaw law, double slenderness, double hingeOverEdge)
     {
         double bend = slenderness * slenderness / 9;
 

@@ -233,6 +233,12 @@ public static class Sources
     /// <summary>Flattening of a bent elastic tube.</summary>
     public static Source Brazier1927 { get; } = new("brazier-1927", "L. G. Brazier, On the Flexure of Thin Cylindrical Shells and Other Thin Sections, Proc. R. Soc. A 116 (1927) 104-114; ovality up to 8 % as in pipe codes (UFC/UFGS, the figures of ASME B31.1)", SourceKind.FromMemory);
 
+    /// <summary>Ovality of bent line pipe.</summary>
+    public static Source PipelineOvality { get; } = new("pipeline-ovality", "Ovality of line pipe under bending, 0.03·(1 + D/(120·t))·(2·ε·D/t)², as in standards for submarine pipelines", SourceKind.FromMemory);
+
+    /// <summary>Plasticity by total strain, in more than one direction.</summary>
+    public static Source Hencky1924 { get; } = new("hencky-1924", "H. Hencky, Zur Theorie plastischer Deformationen und der hierdurch im Material hervorgerufenen Nachspannungen, Z. angew. Math. Mech. 4 (1924) 323-334", SourceKind.FromMemory);
+
     /// <summary>Wall thickness of a bent tube at constant volume.</summary>
     public static Source Tang2000 { get; } = new("tang-2000", "N. C. Tang, Plastic-deformation analysis in tube bending, Int. J. Pressure Vessels and Piping 77 (2000) 751-759", SourceKind.FromMemory);
 
@@ -291,7 +297,7 @@ public static class Sources
         En10056, En10058, En10059, En10060, AstmA6, AstmA500Dimensions, AstmA53Dimensions,
         En10056Tables, HollowSectionTables, En10060Rounds, En10059Squares, En10058Flats, PipeSchedule40,
         PipeSchedule80, PipeSchedule80FromMemory, AiscBars, BarSizeAngles, AiscFilletFit,
-        TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, Tang2000, PipeBendWall, GrooverTube,
+        TimoshenkoGere, PlasticPlateBuckling, PipelineWrinkling, Brazier1927, PipelineOvality, Hencky1924, Tang2000, PipeBendWall, GrooverTube,
         ModernSteel2019, IacsColdForming, AsmeFiberStrain, DistortionChecks, Dies, UnloadingModulus,
         GilmoreGomory, Gum, Iso14253, CircleFitting,
         WeisbergRegression, LearningFromRings,

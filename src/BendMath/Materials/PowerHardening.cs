@@ -108,6 +108,8 @@ public sealed record PowerHardening : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain < _law.ElasticLimit ? 0 : _law.At(strain).Rate;
 
+    internal override (double Plastic, double Rate) PlasticAt(double strain) => strain < _law.ElasticLimit ? default : _law.At(strain);
+
     internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new PowerHardening(
         Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent, _fitted * Math.Pow(PlaneStrainFactor, 1 + _exponent));
 

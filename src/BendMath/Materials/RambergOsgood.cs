@@ -91,6 +91,8 @@ public sealed record RambergOsgood : StressStrainLaw
 
     internal override double PlasticRate(double strain) => strain <= 0 ? 0 : _law.At(strain).Rate;
 
+    internal override (double Plastic, double Rate) PlasticAt(double strain) => strain <= 0 ? default : _law.At(strain);
+
     internal override StressStrainLaw InPlaneStrain(double poissonsRatio) =>
         new RambergOsgood(this, Stiffened(E, poissonsRatio).Pascals, _proof * Math.Pow(PlaneStrainFactor, 1 + 1 / _exponent));
 

@@ -78,6 +78,9 @@ public abstract record StressStrainLaw
     /// <summary>1 − E_t/E for e ≥ 0.</summary>
     internal abstract double PlasticRate(double strain);
 
+    /// <summary>Both at once, for laws that find them together.</summary>
+    internal virtual (double Plastic, double Rate) PlasticAt(double strain) => (PlasticStrain(strain), PlasticRate(strain));
+
     /// <summary>Every integral of the plastic strain over a section under e = κ(y − y_n).</summary>
     internal abstract PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath;
@@ -111,6 +112,9 @@ public sealed record SectionFeatures
     public Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
         ? Outstands.First(leg => leg.IsRadial)
         : null;
+
+    /// <summary>The flat walls that may be pushed out of place; null where none are known.</summary>
+    internal WallLayout? Walls { get; init; }
 
     /// <summary>Equal when all features are equal, outstand by outstand.</summary>
     /// <param name="other">The features of another section.</param>

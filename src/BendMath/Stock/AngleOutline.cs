@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendMath.Numerics;
+using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -32,7 +33,17 @@ internal static class AngleOutline
             stock,
             orientation,
             [flangeOut ? outline : Mirrored(outline, radialLeg)],
-            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand]),
+            new SectionFeatures(radialLeg, [radialOutstand, axialOutstand])
+            {
+                Walls = WallLayout.AxialLeg(
+                    "leg along the axis",
+                    flangeOut ? thickness / 2 : radialLeg - thickness / 2,
+                    thickness / 2,
+                    axialLeg - thickness / 2,
+                    thickness,
+                    inPairs: false,
+                    flangeOut ? WallLayout.OutwardShare : WallLayout.OtherShare),
+            },
             OpenShapeFormulas.CenterLines(flangeOut ? thickness / 2 : radialLeg - thickness / 2, thickness / 2));
     }
 
@@ -48,7 +59,7 @@ internal static class AngleOutline
             stock,
             heelIn ? Orientation.HeelIn : Orientation.HeelOut,
             [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
-            new SectionFeatures(depth, [outstand, outstand]),
+            new SectionFeatures(depth, [outstand, outstand]) { Walls = WallLayout.SlantedLegs(leg, thickness, depth, heelIn, isWhole: fillets == AngleFillets.Sharp) },
             OpenShapeFormulas.CenterLines(heelIn ? shear : CornerOutline.Mirrored(shear, depth)));
     }
 

@@ -1,3 +1,4 @@
+using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -35,6 +36,9 @@ internal static class BoxOutline
         stock,
         orientation,
         [CornerOutline.Rectangle(depth, width, corners.OutsideMeters), CornerOutline.Bore(depth, width, wall, corners.InsideMeters)],
-        new SectionFeatures(depth, wall: wall),
+        new SectionFeatures(depth, wall: wall)
+        {
+            Walls = WallLayout.Box(depth, width, wall, isWhole: corners.OutsideMeters == 0 && corners.InsideMeters == 0),
+        },
         OpenShapeFormulas.Center(depth, width));
 }

@@ -1,4 +1,5 @@
 using BendMath.Numerics;
+using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -69,7 +70,7 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
             stock,
             orientation,
             [CornerOutline.Of(Turned(Corners()))],
-            new SectionFeatures(hardWay ? Depth : Flange, [flange, flange]),
+            new SectionFeatures(hardWay ? Depth : Flange, [flange, flange]) { Walls = WallsOf(position) },
             OpenShapeFormulas.ChannelShearCenter(Turned([new(OpenShapeFormulas.ChannelShearFromBack(this), Depth / 2)])));
 
         Corner[] Turned(Corner[] corners) => position switch
@@ -79,6 +80,13 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
             _ => CornerOutline.Transposed(corners),
         };
     }
+
+    private WallLayout WallsOf(ChannelPosition position) => position switch
+    {
+        ChannelPosition.HardWay => WallLayout.AxialFlanges(Depth, Web / 2, Flange - Web / 2, Thickness),
+        ChannelPosition.FlangesOut => WallLayout.AxialWeb(Web / 2, Thickness / 2, Depth - Thickness, Web),
+        _ => WallLayout.AxialWeb(Flange - Web / 2, Thickness / 2, Depth - Thickness, Web),
+    };
 
     /// <summary>Web along z at y = 0, flanges outward.</summary>
     private Corner[] Corners()

@@ -1,4 +1,5 @@
 using BendMath.Numerics;
+using BendMath.Sections;
 using UnitsNet;
 
 namespace BendMath.Stock;
@@ -64,7 +65,7 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
             stock,
             orientation,
             [CornerOutline.Of(Turned(Corners()))],
-            new SectionFeatures(up ? Flange : Depth, [stem, first, second]),
+            new SectionFeatures(up ? Flange : Depth, [stem, first, second]) { Walls = up ? null : FlangeWalls(position == TeePosition.StemOut ? Thickness / 2 : Depth - Thickness / 2) },
             OpenShapeFormulas.CenterLines(Turned([new(Thickness / 2, Flange / 2)])));
 
         Corner[] Turned(Corner[] corners) => position switch
@@ -74,6 +75,8 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
             _ => CornerOutline.Transposed(corners),
         };
     }
+
+    private WallLayout FlangeWalls(double y) => WallLayout.AxialLeg("flange", y, Flange / 2, Flange / 2, Thickness, inPairs: true, WallLayout.OutwardShare);
 
     /// <summary>Flange along z at y = 0, stem outward.</summary>
     private Corner[] Corners()

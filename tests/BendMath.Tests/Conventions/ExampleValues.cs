@@ -25,6 +25,8 @@ internal static class ExampleValues
 
     private static readonly LoadedBend OnEdge = BendAnalysis.Of(Flat.HardWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
 
+    private static readonly LegShape Turning = DistortionReport.Of(Loaded).ShapeOfLegs()!;
+
     private static readonly Die Die250 = new("250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
 
     private static readonly DieMate Mate = DieMate.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
@@ -256,6 +258,11 @@ internal static class ExampleValues
         DistortionSettings.Default,
         DistortionSettings.Default.Support,
         LateralBuckling.Of(OnEdge, DistortionSettings.Default)!,
+        Turning,
+        Turning.Turns[0],
+        DistortionReport.Of(OnEdge).RippleOfFlat()!,
+        DistortionReport.Of(BendAnalysis.Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5)).Section, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfTube()!,
+        DistortionReport.Of(BendAnalysis.Of(new SquareTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5), CornerRadii.Sharp).Section, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfWalls()!,
         OnEdge,
         Job,
         Plan,

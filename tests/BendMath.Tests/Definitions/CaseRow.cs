@@ -44,7 +44,7 @@ internal static class CaseRow
         return OrientedBars.Angle(radial, axial, Millimeters(row, "thickness_mm"), fillets, direction);
     }
 
-    private static StressStrainLaw Law(ReferenceRow row)
+    public static StressStrainLaw Law(ReferenceRow row)
     {
         Pressure modulus = Pressure.FromMegapascals(row.Number("elastic_modulus_mpa"));
         return row["law"] switch
