@@ -12,6 +12,8 @@ public sealed class RingPlan
 
     private NextRing? _next;
 
+    private IReadOnlyList<Advisory>? _advisories;
+
     private RingPlan(RingJob job)
     {
         Job = job;
@@ -23,7 +25,6 @@ public sealed class RingPlan
         Advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion, job.Scatter);
         Ring = Advice.Best is { } best ? new PlannedRing(job, Model, best) : null;
         Agreements = ExplanationAgreement.Of(Corrections);
-        Advisories = [.. PlanAdvisories.Of(job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
     }
 
     /// <summary>The job.</summary>
@@ -62,7 +63,7 @@ public sealed class RingPlan
     public PlannedRing? Ring { get; }
 
     /// <summary>What is doubtful about the plan, what stops the job first.</summary>
-    public IReadOnlyList<Advisory> Advisories { get; }
+    public IReadOnlyList<Advisory> Advisories => _advisories ??= [.. PlanAdvisories.Of(Job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
 
     /// <summary>Plans a job. Every job that could be made has a plan: what is doubtful about it, <see cref="Advisories"/> say.</summary>
     /// <param name="job">The job.</param>
