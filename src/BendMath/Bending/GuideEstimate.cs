@@ -69,7 +69,7 @@ public sealed record GuideEstimate
     public string Measured { get; }
 
     /// <summary>The one stiffness that explains the measurement as read, or null where there is none or more than one.</summary>
-    public OutOfPlaneGuide? Only => Ranges.SelectMany(range => range.Exact).ToArray() is [var only] ? only : null;
+    public OutOfPlaneGuide? Only => Ranges.SelectMany(range => range.Exact).ToArray() is { Length: 1 } exact ? exact[0] : null;
 
     /// <summary>From the dish of a ring released free: the measurement to prefer.</summary>
     /// <param name="analysis">The bar.</param>
