@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Reflection;
-using UnitsNet;
 
 namespace BendMath.Fuzz.Making;
 

@@ -2,7 +2,6 @@ using System.Collections;
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using BendMath.Fuzz.Making;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Walking;

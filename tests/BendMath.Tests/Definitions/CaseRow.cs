@@ -1,4 +1,3 @@
-using BendMath.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

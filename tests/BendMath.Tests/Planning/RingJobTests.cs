@@ -176,8 +176,8 @@ public sealed class RingJobTests
     public void A_name_is_one_line_that_steers_no_terminal(string name, string found)
     {
         Assert.Contains($"must be one line of printable characters, but holds U+{found}", Refused("name", () => Wrapped.With(name: name)), StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>("name", () => Workshop.Die(name, 250));
-        Assert.Throws<ArgumentException>("name", () => new BarMaterial(name, Workshop.Steel.Law, Workshop.Steel.Density));
+        Assert.Throws<ArgumentException>(nameof(name), () => Workshop.Die(name, 250));
+        Assert.Throws<ArgumentException>(nameof(name), () => new BarMaterial(name, Workshop.Steel.Law, Workshop.Steel.Density));
     }
 
     [Fact]

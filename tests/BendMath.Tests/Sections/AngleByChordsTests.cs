@@ -1,4 +1,3 @@
-using BendMath.Stock;
 using MathNet.Numerics.Integration;
 using UnitsNet;
 
