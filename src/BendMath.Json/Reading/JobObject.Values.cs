@@ -24,7 +24,8 @@ internal sealed partial class JobObject
         ? UnitsNet.Pressure.FromPascals(value)
         : null;
 
-    public Pressure? OptionalPressure(string name, string example) => QuantityOf(Find(name), name, UnitText.Pressures, example) is { } value
+    public Pressure? OptionalPressure(string name, string example, bool orZero = false) =>
+        QuantityOf(Find(name), name, UnitText.Pressures, example, orZero) is { } value
         ? UnitsNet.Pressure.FromPascals(value)
         : null;
 
@@ -171,7 +172,7 @@ internal sealed partial class JobObject
         return length;
     }
 
-    private double? QuantityOf(JsonPart? part, string name, UnitText units, string example)
+    private double? QuantityOf(JsonPart? part, string name, UnitText units, string example, bool orZero = false)
     {
         if (part is null)
         {
@@ -184,7 +185,7 @@ internal sealed partial class JobObject
             return null;
         }
 
-        if (units.Read(part.Text, out double value) is { } fault)
+        if (units.Read(part.Text, out double value, orZero) is { } fault)
         {
             FaultIn(part, name, $"\"{name}\" {fault}, but is {part.Described}.");
             return null;

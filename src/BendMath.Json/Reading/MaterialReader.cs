@@ -65,7 +65,7 @@ internal static class MaterialReader
         }
 
         Pressure? yield = material.Pressure("yield", "280 MPa");
-        Pressure? tangent = material.OptionalPressure("tangent modulus", "2 GPa");
+        Pressure? tangent = material.OptionalPressure("tangent modulus", "2 GPa", orZero: true);
         return () => tangent is { } slope ? new LinearHardening(modulus!.Value, yield!.Value, slope) : new PerfectlyPlastic(modulus!.Value, yield!.Value);
     }
 

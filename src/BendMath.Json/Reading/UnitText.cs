@@ -37,8 +37,11 @@ internal sealed class UnitText
 
     public string What { get; }
 
-    /// <summary>Null when the text can be read; the rule it breaks otherwise.</summary>
-    public string? Read(string text, out double value)
+    /// <param name="text">A number and a unit.</param>
+    /// <param name="value">In SI.</param>
+    /// <param name="orZero">Whether nothing at all means something.</param>
+    /// <returns>Null when the text can be read; the rule it breaks otherwise.</returns>
+    public string? Read(string text, out double value, bool orZero = false)
     {
         value = 0;
         string trimmed = text.Trim();
@@ -64,7 +67,7 @@ internal sealed class UnitText
         }
 
         value = PowerOfTen(found.Factor) is { } power ? double.Parse(FormattableString.Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
-        return value > 0 && value - value == 0 ? null : "must be greater than zero and finite";
+        return (value > 0 || orZero) && value - value == 0 ? null : $"must be {(orZero ? "zero or more" : "greater than zero")} and finite";
     }
 
     /// <summary>The power of ten a factor is, or null: moving the point of the digits rounds once, multiplying the number twice.</summary>

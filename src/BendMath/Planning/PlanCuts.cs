@@ -62,6 +62,7 @@ public sealed class PlanCuts
             RingJob job = Guard.NotNull(plan, nameof(plans)).Job;
             string? why = plan.Ring is null ? "no die leaves a ring"
                 : job.Cutting.BarLength is null ? "no length of bar is given"
+                : plan.Ring.CutLength < Length.FromMicrometers(1) ? "the blank is shorter than anything that can be cut"
                 : plan.Ring.Bar is { Pieces: 0 } ? "the blank is longer than a bar"
                 : null;
             if (why is null)
