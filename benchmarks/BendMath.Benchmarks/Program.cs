@@ -1,5 +1,5 @@
-using BendMath.Benchmarks.Plans;
 using BenchmarkDotNet.Running;
+using BendMath.Benchmarks.Plans;
 
 if (args is ["plans", ..])
 {

@@ -31,8 +31,8 @@ internal sealed partial class StripFrame
                 ReadOnlySpan<int> unknowns = strip.OfElement(element);
                 for (int point = 0; point < Points; point++, i++)
                 {
-                    Deflections(_places[point], length, value);
-                    double s = (element + _places[point]) * length;
+                    Deflections(GaussPlaces[point], length, value);
+                    double s = (element + GaussPlaces[point]) * length;
                     double y = NeutralAxis + Places[i].P / Curvature - section.CentroidY;
                     double z = strip.Start.Z + s * strip.Cos - section.CentroidZ;
                     double push = (Sums[i].N - modulus * t * (curvature * y + outOfPlane * z)) * left * strip.Cos;

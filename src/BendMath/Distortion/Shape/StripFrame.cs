@@ -12,9 +12,9 @@ internal sealed partial class StripFrame : LeastWork
     /// <summary>Rounds of the wall's push after which it is settled to rounding.</summary>
     private const int MostRounds = 30;
 
-    private static readonly double[] _places = [(1 - Math.Sqrt(0.6)) / 2, 0.5, (1 + Math.Sqrt(0.6)) / 2];
+    private static readonly double[] GaussPlaces = [(1 - Math.Sqrt(0.6)) / 2, 0.5, (1 + Math.Sqrt(0.6)) / 2];
 
-    private static readonly double[] _weights = [5.0 / 18, 8.0 / 18, 5.0 / 18];
+    private static readonly double[] GaussWeights = [5.0 / 18, 8.0 / 18, 5.0 / 18];
 
     private readonly Strip[] _strips;
 
@@ -73,10 +73,10 @@ internal sealed partial class StripFrame : LeastWork
                 for (int point = 0; point < Points; point++, i++)
                 {
                     Places[i].Rule = rule;
-                    Places[i].Weight = strip.Count * _weights[point] * strip.ElementLength;
+                    Places[i].Weight = strip.Count * GaussWeights[point] * strip.ElementLength;
                     strip.OfElement(element).CopyTo(Index.AsSpan(5 * i));
                     Index[5 * i + 4] = _axis;
-                    Curvatures(_places[point], strip.ElementLength, KSlopes.AsSpan(5 * i, 4));
+                    Curvatures(GaussPlaces[point], strip.ElementLength, KSlopes.AsSpan(5 * i, 4));
                 }
             }
         }
@@ -156,7 +156,7 @@ internal sealed partial class StripFrame : LeastWork
             {
                 for (int point = 0; point < Points; point++, i++)
                 {
-                    double s = (element + _places[point]) * strip.ElementLength;
+                    double s = (element + GaussPlaces[point]) * strip.ElementLength;
                     ref readonly WallSums sums = ref Sums[i];
                     bending += Places[i].Weight * (sums.N * Places[i].P / Curvature + sums.NMoment * strip.Cos);
                     holdDown += Places[i].Weight * (sums.N * (strip.Start.Z + s * strip.Cos) - sums.NMoment * strip.Sin);
@@ -181,7 +181,7 @@ internal sealed partial class StripFrame : LeastWork
                 ReadOnlySpan<int> unknowns = strip.OfElement(element);
                 for (int point = 0; point < Points; point++, i++)
                 {
-                    Deflections(_places[point], length, value);
+                    Deflections(GaussPlaces[point], length, value);
                     double v = 0;
                     double k = 0;
                     for (int j = 0; j < 4; j++)
@@ -193,7 +193,7 @@ internal sealed partial class StripFrame : LeastWork
                     }
 
                     PSlopes[5 * i + 4] = -curvature;
-                    double s = (element + _places[point]) * length;
+                    double s = (element + GaussPlaces[point]) * length;
                     Places[i].P = curvature * (strip.Start.Y + s * strip.Sin + v * strip.Cos - axis);
                     Places[i].Q = curvature * strip.Cos;
                     Places[i].K = k;
