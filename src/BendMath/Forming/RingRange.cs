@@ -110,9 +110,6 @@ public sealed class RingRange
             : new(scatter, Range(inside!.Value), perTurn, turn, influences, null);
     }
 
-    /// <summary>The same ring, of which more or less is wanted.</summary>
-    internal RingRange ForTurn(Angle turn) => new(Scatter, InsideDiameter, _perTurn, turn.Radians, Influences, Note) { MaySpringStraight = MaySpringStraight };
-
     internal static RingResponse ResponseOf(FormingModel model, BendAnalysis analysis, Die die, Release release, RingScatter scatter)
     {
         Guard.NotNull(model, nameof(model)).Form(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));

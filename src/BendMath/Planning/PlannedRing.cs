@@ -1,4 +1,3 @@
-using BendMath.Numerics;
 using UnitsNet;
 
 namespace BendMath;
@@ -6,7 +5,9 @@ namespace BendMath;
 /// <summary>The plan on the best die, step by step. Immutable and thread-safe.</summary>
 public sealed class PlannedRing
 {
-    private readonly Angle _turn;
+    private readonly RingJob _job;
+
+    private readonly FormingModel _model;
 
     private RingRange? _range;
 
@@ -22,7 +23,8 @@ public sealed class PlannedRing
             throw Guard.Refused("scatter", refusal);
         }
 
-        _turn = job.Wanted.Arc.Turn;
+        _job = job;
+        _model = model;
         Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
         Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
@@ -51,7 +53,7 @@ public sealed class PlannedRing
     public FinishedRing Flattened { get; }
 
     /// <summary>The free ring over everything that scatters.</summary>
-    public RingRange Range => _range ?? Once.Keep(ref _range, Prospect.Forecast.Range.ForTurn(_turn));
+    public RingRange Range => _range ??= RingRange.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
 
     /// <summary>Distortion checks of the loaded bend.</summary>
     public DistortionReport Distortion => Prospect.Distortion!;
