@@ -52,20 +52,7 @@ internal sealed class ChordUnloading : IChordIntegrand
         double strain = _loaded.StrainAt(level);
         double slope = _modulus(_law.PlasticStrain(Math.Abs(strain)));
         double beyond = slope * strain - _law.Stress(strain);
-        double d = level - _loaded.CentroidLevel;
-        double from = low - _loaded.CentroidPlace;
-        double to = high - _loaded.CentroidPlace;
-        double width = high - low;
-        double first = width * (from + to) / 2;
-        double second = width * (from * from + from * to + to * to) / 3;
-        sums[0] += beyond * width;
-        sums[1] += beyond * width * d;
-        sums[2] += beyond * first;
-        sums[3] += slope * width;
-        sums[4] += slope * width * d;
-        sums[5] += slope * first;
-        sums[6] += slope * width * d * d;
-        sums[7] += slope * first * d;
-        sums[8] += slope * second;
+        FiberSums.AddChord(
+            sums, beyond, slope, level - _loaded.CentroidLevel, low - _loaded.CentroidPlace, high - _loaded.CentroidPlace);
     }
 }

@@ -106,17 +106,8 @@ internal sealed class MemoryReplay : IChordIntegrand
                 double place = middle + half * rule.Nodes[i];
                 double b = place - _moments.CentroidZ;
                 (double stress, double stiffness) = Seek(level, place, null);
-                double force = half * rule.Weights[i] * stress;
-                double s = half * rule.Weights[i] * stiffness;
-                sums[0] += force;
-                sums[1] += force * d;
-                sums[2] += force * b;
-                sums[3] += s;
-                sums[4] += s * d;
-                sums[5] += s * b;
-                sums[6] += s * d * d;
-                sums[7] += s * d * b;
-                sums[8] += s * b * b;
+                double weight = half * rule.Weights[i];
+                FiberSums.AddPoint(sums, weight * stress, weight * stiffness, d, b);
             }
         }
     }

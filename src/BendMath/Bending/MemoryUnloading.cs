@@ -100,7 +100,8 @@ internal sealed class MemoryUnloading : IChordIntegrand
         if (slope == 0)
         {
             (double stress, double stiffness, _) = _metal.Respond(_fiber, Strain(low));
-            AddEven(level, low, high, stress, stiffness, sums);
+            FiberSums.AddChord(
+                sums, stress, stiffness, level - _loaded.CentroidLevel, low - _loaded.CentroidPlace, high - _loaded.CentroidPlace);
             return;
         }
 
@@ -113,25 +114,6 @@ internal sealed class MemoryUnloading : IChordIntegrand
         AddPart(level, low, first, RuleFor(first - low), sums);
         AddPart(level, first, second, GaussRule.Three, sums);
         AddPart(level, second, high, RuleFor(high - second), sums);
-    }
-
-    /// <summary>A chord of one stress.</summary>
-    private void AddEven(double level, double low, double high, double stress, double stiffness, Span<double> sums)
-    {
-        double d = level - _loaded.CentroidLevel;
-        double from = low - _loaded.CentroidPlace;
-        double to = high - _loaded.CentroidPlace;
-        double width = high - low;
-        double first = width * (from + to) / 2;
-        sums[0] += stress * width;
-        sums[1] += stress * width * d;
-        sums[2] += stress * first;
-        sums[3] += stiffness * width;
-        sums[4] += stiffness * width * d;
-        sums[5] += stiffness * first;
-        sums[6] += stiffness * width * d * d;
-        sums[7] += stiffness * first * d;
-        sums[8] += stiffness * width * (from * from + from * to + to * to) / 3;
     }
 
     private GaussRule RuleFor(double length)
@@ -156,17 +138,7 @@ internal sealed class MemoryUnloading : IChordIntegrand
             double b = place - _loaded.CentroidPlace;
             (double stress, double stiffness, _) = _metal.Respond(_fiber, Strain(place));
             double weight = half * rule.Weights[i];
-            double force = weight * stress;
-            double s = weight * stiffness;
-            sums[0] += force;
-            sums[1] += force * d;
-            sums[2] += force * b;
-            sums[3] += s;
-            sums[4] += s * d;
-            sums[5] += s * b;
-            sums[6] += s * d * d;
-            sums[7] += s * d * b;
-            sums[8] += s * b * b;
+            FiberSums.AddPoint(sums, weight * stress, weight * stiffness, d, b);
         }
     }
 

@@ -59,6 +59,37 @@ internal readonly struct FiberSums
 
     public double Sbb { get; }
 
+    /// <summary>Adds one point of a rule: its force and stiffness, weight included, at its distances from the centroid.</summary>
+    public static void AddPoint(Span<double> sums, double force, double stiffness, double d, double b)
+    {
+        sums[0] += force;
+        sums[1] += force * d;
+        sums[2] += force * b;
+        sums[3] += stiffness;
+        sums[4] += stiffness * d;
+        sums[5] += stiffness * b;
+        sums[6] += stiffness * d * d;
+        sums[7] += stiffness * d * b;
+        sums[8] += stiffness * b * b;
+    }
+
+    /// <summary>Adds a chord of one stress and one stiffness, between two distances from the centroid.</summary>
+    public static void AddChord(Span<double> sums, double stress, double stiffness, double d, double from, double to)
+    {
+        double width = to - from;
+        double first = width * (from + to) / 2;
+        double second = width * (from * from + from * to + to * to) / 3;
+        sums[0] += stress * width;
+        sums[1] += stress * width * d;
+        sums[2] += stress * first;
+        sums[3] += stiffness * width;
+        sums[4] += stiffness * width * d;
+        sums[5] += stiffness * first;
+        sums[6] += stiffness * width * d * d;
+        sums[7] += stiffness * first * d;
+        sums[8] += stiffness * second;
+    }
+
     /// <summary>The sums of turned axes, seen in the section's own.</summary>
     public FiberSums TurnedBack(double c, double s) => new(
         Force,
