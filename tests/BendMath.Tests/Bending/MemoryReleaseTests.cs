@@ -210,6 +210,20 @@ public sealed class MemoryReleaseTests
             .LoadedTo(Radius(150)).Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Meters;
     }
 
+    /// <summary>
+    /// A flat 6.35 mm deep, let go elastically and with memory. Radii: an independent program to the definitions, not a published source.
+    /// </summary>
+    [Theory]
+    [InlineData(150, 170.29, 174.92)]
+    [InlineData(600, 939.1, 1013.9)]
+    public void Memory_widens_a_ring(double loaded, double elastic, double remembered)
+    {
+        LoadedBend bend = BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25.4), Length.FromMillimeters(6.35)).EasyWay, GuideTests.Material(Mild))
+            .LoadedTo(Radius(loaded));
+        Near.Relative(elastic, bend.Release(Release.Free).Ring.InsideRadius.Millimeters, 1e-4);
+        Near.Relative(remembered, bend.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Millimeters, 1e-4);
+    }
+
     [Fact]
     public void Memory_and_falling_modulus_together_are_advised_of()
     {
