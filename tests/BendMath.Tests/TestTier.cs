@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using FsCheck.Xunit;
 
 namespace BendMath.Tests;
@@ -22,6 +23,7 @@ internal static class TestTier
 
 /// <summary>A property that is tried on fewer cases in a plain run; the cases are other ones each time.</summary>
 [AttributeUsage(AttributeTargets.Method)]
+[SuppressMessage("Extensibility", "xUnit3003", Justification = "The attribute it derives from takes no source information.")]
 public sealed class TieredPropertyAttribute : PropertyAttribute
 {
     public TieredPropertyAttribute(int plain, int full) => MaxTest = TestTier.Cases(plain, full);

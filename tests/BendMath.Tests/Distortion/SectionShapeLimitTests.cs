@@ -33,7 +33,7 @@ public sealed class SectionShapeLimitTests
         const double B = Leg - T / 2;
         double radius = B * B / (ratio * T);
         EqualAngle angle = new(Length.FromMeters(Leg), Length.FromMeters(T), AngleFillets.Sharp);
-        LegShape shape = Report(angle.FlangeOut, Elastic, radius).ShapeOfLegs()!;
+        LegShape shape = Report(angle.FlangeOut, Elastic, radius).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
         double curvature = shape.Bend!.Curvature.InverseMeters;
         double offset = T / 2 - shape.Bend.NeutralAxisFromInside.Meters;
         double plate = 200e9 * T * T * T / (12 * (1 - Poisson * Poisson));
@@ -69,7 +69,7 @@ public sealed class SectionShapeLimitTests
     public void Elastic_leg_goes_back(string flange)
     {
         EqualAngle angle = new(Length.FromMillimeters(Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
-        LegTurn turn = Assert.Single(Report(flange == "out" ? angle.FlangeOut : angle.FlangeIn, Elastic, 2).ShapeOfLegs()!.Turns);
+        LegTurn turn = Assert.Single(Report(flange == "out" ? angle.FlangeOut : angle.FlangeIn, Elastic, 2).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(0, turn.ReleasedEdgeDisplacement / turn.EdgeDisplacement, 2e-3);
     }
 
@@ -81,9 +81,9 @@ public sealed class SectionShapeLimitTests
     public void Elastic_tube_flattens_as_Brazier_says()
     {
         RoundTube tube = new(Length.FromMillimeters(50), Length.FromMillimeters(1));
-        TubeShape slight = Report(tube.Section, Elastic, 15).ShapeOfTube()!;
+        TubeShape slight = Report(tube.Section, Elastic, 15).ShapeOfTube(cancellationToken: TestContext.Current.CancellationToken)!;
         Near.Relative(slight.ElasticFormula.DecimalFractions, slight.Ovality!.Value.DecimalFractions, 2e-3);
-        TubeShape more = Report(tube.Section, Elastic, 6).ShapeOfTube()!;
+        TubeShape more = Report(tube.Section, Elastic, 6).ShapeOfTube(cancellationToken: TestContext.Current.CancellationToken)!;
         Near.Relative(more.ElasticFormula.DecimalFractions, more.Ovality!.Value.DecimalFractions, 1e-2);
         Assert.True(more.Ovality > slight.Ovality);
     }
@@ -111,7 +111,7 @@ public sealed class SectionShapeLimitTests
     public void Compressed_half_ripples_as_the_closed_form_says()
     {
         PerfectlyPlastic law = new(Modulus, Pressure.FromMegapascals(250));
-        HardWayRipple ripple = Report(new FlatBar(Length.FromMillimeters(50), Length.FromMillimeters(5)).HardWay, law, 0.6).RippleOfFlat()!;
+        HardWayRipple ripple = Report(new FlatBar(Length.FromMillimeters(50), Length.FromMillimeters(5)).HardWay, law, 0.6).RippleOfFlat(cancellationToken: TestContext.Current.CancellationToken)!;
         double strain = ripple.CompressedHalf.DecimalFractions;
         Near.Relative(0.2 * 0.2 / 3 * (1 + Math.Log(strain / law.YieldStrain)), strain, 1e-3);
     }
@@ -120,9 +120,9 @@ public sealed class SectionShapeLimitTests
     public void From_three_depths_on_a_known_distance_makes_a_beam()
     {
         DistortionReport report = Report(new FlatBar(Length.FromMillimeters(50), Length.FromMillimeters(5)).HardWay, Steel, 0.6);
-        Assert.False(report.RippleOfFlat(Length.FromMillimeters(149))!.IsBeamFormula);
-        Assert.True(report.RippleOfFlat(Length.FromMillimeters(150))!.IsBeamFormula);
-        HardWayRipple unknown = report.RippleOfFlat()!;
+        Assert.False(report.RippleOfFlat(Length.FromMillimeters(149), TestContext.Current.CancellationToken)!.IsBeamFormula);
+        Assert.True(report.RippleOfFlat(Length.FromMillimeters(150), TestContext.Current.CancellationToken)!.IsBeamFormula);
+        HardWayRipple unknown = report.RippleOfFlat(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.False(unknown.IsBeamFormula);
         Assert.Equal(200, unknown.HalfWave.Millimeters, 9);
     }
@@ -152,7 +152,7 @@ public sealed class SectionShapeLimitTests
     {
         EqualAngle angle = new(Length.FromMillimeters(Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
         DistortionReport report = Report(angle.FlangeOut, Steel, 0.305);
-        LegShape shape = report.ShapeOfLegs()!;
+        LegShape shape = report.ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.Equal(-0.07, shape.Bend!.BendingMoment / report.Loaded.BendingMoment - 1, 0.01);
         Length kept = report.Loaded.Release(Release.Free).Ring.InsideRadius;
         Near.Relative(kept.Meters, shape.Bend.Release(Release.Free).Ring.InsideRadius.Meters, 6e-3);
@@ -166,7 +166,7 @@ public sealed class SectionShapeLimitTests
     {
         EqualAngle angle = new(Length.FromMillimeters(0.75 * Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
         DistortionReport report = Report(angle.FlangeOut, Steel, 0.127);
-        LegTurn turn = Assert.Single(report.ShapeOfLegs(Length.FromMillimeters(millimeters))!.Turns);
+        LegTurn turn = Assert.Single(report.ShapeOfLegs(Length.FromMillimeters(millimeters), cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(millimeters, turn.EdgeDisplacement.Millimeters, 1e-4);
         Assert.True(turn.MostMean <= turn.Mean);
         Assert.True(turn.LeastMean < turn.Mean);
@@ -176,7 +176,7 @@ public sealed class SectionShapeLimitTests
     public void A_wall_without_clearance_keeps_the_leg_square()
     {
         EqualAngle angle = new(Length.FromMillimeters(0.75 * Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
-        LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, 0.127).ShapeOfLegs(Length.Zero)!.Turns);
+        LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, 0.127).ShapeOfLegs(Length.Zero, cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(0, turn.Mean.Degrees, 1e-3);
     }
 
@@ -192,12 +192,12 @@ public sealed class SectionShapeLimitTests
             foreach (double ratio in new[] { 0.3, 0.5, 0.8, 1 })
             {
                 double radius = Math.Pow((leg - 1.5) / 1e3, 2) / (ratio * 0.003);
-                LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, radius).ShapeOfLegs()!.Turns);
+                LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, radius).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
                 Near.Relative(turn.Mean.Radians, turn.ClosedFormula!.Value.Radians, 0.22, $"leg {leg}, ratio {ratio}");
                 DistortionReport report = Report(tube.Section, Steel, Math.Pow((leg - 1.5) / 1e3, 2) / (1.6 * ratio * 0.0015));
-                WallShape held = report.ShapeOfWalls(sidesHeld: true)!;
+                WallShape held = report.ShapeOfWalls(sidesHeld: true, cancellationToken: TestContext.Current.CancellationToken)!;
                 Near.Relative(held.MostSink!.Value.Meters, held.HeldFormula.Meters, 0.08, $"tube {leg}, ratio {ratio}");
-                Assert.InRange(report.ShapeOfWalls()!.MostSink!.Value / held.MostSink.Value, 2.2, 2.7);
+                Assert.InRange(report.ShapeOfWalls(cancellationToken: TestContext.Current.CancellationToken)!.MostSink!.Value / held.MostSink.Value, 2.2, 2.7);
                 counted++;
             }
         }
@@ -214,11 +214,11 @@ public sealed class SectionShapeLimitTests
     {
         Length t = Length.FromMillimeters(3);
         Channel channel = new(Length.FromMillimeters(60), Length.FromMillimeters(30), t, t, FlangeFillets.Sharp);
-        LegShape hardWay = Report(channel.HardWay, Steel, 1.5).ShapeOfLegs()!;
+        LegShape hardWay = Report(channel.HardWay, Steel, 1.5).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.Equal(2, hardWay.Turns.Count);
         Assert.True(hardWay.Turns[0].Mean.Degrees > 0.3);
-        LegShape leaning = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs()!;
-        LegShape held = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs(flangesHeld: true)!;
+        LegShape leaning = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
+        LegShape held = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs(flangesHeld: true, cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.NotEqual(0, Assert.Single(leaning.Turns).AtEdge.Degrees);
         Assert.Equal(0, Assert.Single(held.Turns).AtEdge.Degrees);
         Assert.True(Math.Abs(held.Turns[0].EdgeDisplacement.Millimeters) < Math.Abs(leaning.Turns[0].EdgeDisplacement.Millimeters));
@@ -228,15 +228,15 @@ public sealed class SectionShapeLimitTests
     public void What_passes_its_bound_has_no_size()
     {
         EqualAngle angle = new(Length.FromMillimeters(2 * Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
-        LegShape legs = Report(angle.HeelIn, Steel, 0.305).ShapeOfLegs()!;
+        LegShape legs = Report(angle.HeelIn, Steel, 0.305).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.True(legs.Folds);
         Assert.Empty(legs.Turns);
         RoundTube round = new(Length.FromMillimeters(Inch), Length.FromMillimeters(1.65));
-        TubeShape tube = Report(round.Section, Steel, 0.1).ShapeOfTube()!;
+        TubeShape tube = Report(round.Section, Steel, 0.1).ShapeOfTube(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.True(tube.Kinks);
         Assert.Null(tube.Ovality);
         SquareTube square = new(Length.FromMillimeters(2 * Inch), Length.FromMillimeters(1.2), CornerRadii.Sharp);
-        WallShape walls = Report(square.Section, Steel, 0.3).ShapeOfWalls()!;
+        WallShape walls = Report(square.Section, Steel, 0.3).ShapeOfWalls(cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.True(walls.Collapses);
         Assert.Null(walls.MostSink);
     }
