@@ -40,7 +40,7 @@ public sealed record AngleFillets
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the distance is less than the thickness.</exception>
     /// <remarks>
-    /// Equation: root radius r₁ = 0.8·(k − t), toe radius r₂ = 0.3·(k − t).
+    /// Equation: root radius r₁ = 0.8·(k − t), toe radius r₂ = 0.3·(k − t); a radius below 0.001 mm is left out.
     /// Range: L-shapes of the AISC shapes database v16.0, 2 to 12 in.
     /// Source: <see cref="Sources.AiscFilletFit"/>
     /// </remarks>
@@ -48,9 +48,12 @@ public sealed record AngleFillets
     {
         double k = Guard.Positive(designDistance, nameof(designDistance));
         double t = Guard.Positive(thickness, nameof(thickness));
-        return k >= t ? new(0.8 * (k - t), 0.3 * (k - t))
+        return k >= t ? new(Radius(0.8 * (k - t)), Radius(0.3 * (k - t)))
             : throw Guard.Fault(nameof(designDistance), designDistance, $"must not be less than the thickness, {Guard.MillimetersText(t)}");
     }
+
+    /// <summary>A radius that <see cref="Of"/> takes: none where it would be below the smallest length.</summary>
+    private static double Radius(double meters) => meters < Guard.LeastMeters ? 0 : meters;
 
     /// <summary>The same radii, the toe no rounder than a thickness allows.</summary>
     internal AngleFillets Within(double thickness) => ToeMeters <= thickness ? this : new(RootMeters, thickness);

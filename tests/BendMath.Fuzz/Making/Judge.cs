@@ -12,5 +12,7 @@ internal static class Judge
         ? Doors.ParametersOf(door).Any(parameter => parameter.Name == argument.ParamName) && Promises(door, thrown)
         : thrown is InvalidOperationException or FormatException && Promises(door, thrown);
 
-    private static bool Promises(MemberInfo door, Exception thrown) => Documentation[door.DeclaringType!.Assembly].Promises(door, thrown.GetType());
+    /// <summary>A type of another library may refuse what was drawn for it.</summary>
+    private static bool Promises(MemberInfo door, Exception thrown) =>
+        !Documentation.TryGetValue(door.DeclaringType!.Assembly, out DocumentationFile? ours) || ours.Promises(door, thrown.GetType());
 }

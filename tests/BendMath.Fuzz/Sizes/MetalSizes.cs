@@ -15,7 +15,7 @@ internal static class MetalSizes
         rules.SetMade<StressStrainLaw>(string.Empty, frame => frame.Maker.MakeAnew(frame.Tape.Of(frame.Scene.Laws), frame));
         rules.Set("name", frame => frame.Tape.Of(Names));
         rules.Set("elasticModulus", frame => Megapascals(frame, frame.Tape.Chance(0.1) ? frame.Tape.Log(1e7, 1e17) : frame.Tape.Log(2e9, 5e11)));
-        rules.Set("yieldStress proofStress yieldStrength", frame => Megapascals(frame, Modulus(frame) * Strain(frame)));
+        rules.Set("yieldStress proofStress yieldStrength plateauStress", frame => Megapascals(frame, Modulus(frame) * Strain(frame)));
         rules.Set("tangentModulus", frame => frame.Tape.Chance(0.8) ? Megapascals(frame, Modulus(frame) * frame.Tape.Log(1e-5, 0.9)) : Pressure.Zero);
         rules.Set("strengthCoefficient", frame => Megapascals(frame, Modulus(frame) * frame.Tape.Log(5e-4, frame.Tape.Chance(0.1) ? 0.9 : 0.02)));
         rules.Set("hardeningExponent", Exponent);
@@ -29,6 +29,7 @@ internal static class MetalSizes
         rules.Set("BarMaterial.WithSofterUnloading.share", frame => Ratio.FromPercent(frame.Scene.Cut(frame.Tape.Between(100, 50))));
         rules.Set("maximumYield", frame => frame.Value("yieldStrength", Pressure.Zero) * 1.4);
         rules.Set("ultimateStrength", frame => frame.Value("yieldStrength", Pressure.Zero) * 1.5);
+        rules.Set("HotRolledSteel.ultimateStrength", frame => Megapascals(frame, frame.Value("plateauStress", Pressure.FromMegapascals(300)).Pascals * frame.Tape.Log(1.001, 2)));
         rules.Set("maximumUltimate", frame => frame.Value("yieldStrength", Pressure.Zero) * 1.9);
     }
 
