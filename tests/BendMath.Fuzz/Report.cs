@@ -17,7 +17,16 @@ internal static class Report
     public static void Print(Run run, TextWriter to)
     {
         Ends(run, to);
-        Kinds(run, to);
+        if (run.IsAgain)
+        {
+            to.WriteLine();
+            to.WriteLine(Printable(run.Trying ?? string.Empty));
+        }
+        else
+        {
+            Kinds(run, to);
+        }
+
         Slowest(run, to);
         foreach (string kind in run.Never)
         {

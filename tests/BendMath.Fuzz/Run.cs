@@ -57,6 +57,9 @@ internal sealed class Run
     /// <summary>What is being tried, as C# or as the text of a file.</summary>
     public string? Trying => _tape?.Trying?.Invoke();
 
+    /// <summary>Whether one input is tried again, and is to be printed.</summary>
+    public bool IsAgain => _options.Again is not null;
+
     public void All()
     {
         if (_options.Again is { } number)

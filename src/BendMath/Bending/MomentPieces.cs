@@ -12,6 +12,11 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
     /// <summary>Stretches of ln κ̂ that are not cut any more.</summary>
     private const double Finest = 1e-5;
 
+    /// <summary>The same once there are so many pieces that it is rounding what does not fit.</summary>
+    private const double FinestOfMany = 1e-2;
+
+    private const int Many = 200;
+
     /// <summary>How near to the end of a piece a break may lie unseen.</summary>
     private const double Beside = 1e-7;
 
@@ -33,6 +38,8 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
 
     private readonly bool _round = profile.Arcs.Length > 0;
 
+    private readonly double _rounding = RoundingOf(profile);
+
     private Extrapolation _axes = new();
 
     public MomentPiece[] Between(double start, bool startsAtBreak, double end)
@@ -53,6 +60,18 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         }
 
         return [.. _pieces];
+    }
+
+    /// <summary>How much of the sums over the section is lost to rounding, against one of straight edges: a thin wall is the difference of its round outside and inside.</summary>
+    private static double RoundingOf(BandProfile profile)
+    {
+        double gross = 0;
+        foreach (ref readonly ArcTerm arc in profile.Arcs.AsSpan())
+        {
+            gross += Math.Abs(arc.WidthFactor) * arc.Radius * arc.Radius;
+        }
+
+        return Math.Max(1, gross / profile.Moments.Area);
     }
 
     private void Cut(double start, bool rootAtStart, double end, bool rootAtEnd)
@@ -80,12 +99,13 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         }
 
         MomentPiece piece = Fit(start, end, map, nodes, rates, out bool fits);
-        double? found = end - start < Finest ? null : fits ? BreakAtEnds(piece, nodes) : BreakIn(nodes) ?? BreakAtEnds(piece, nodes);
+        bool isFinest = end - start < (_pieces.Count < Many ? Finest : FinestOfMany);
+        double? found = isFinest ? null : fits ? BreakAtEnds(piece, nodes) : BreakIn(nodes) ?? BreakAtEnds(piece, nodes);
         if (found is { } place)
         {
             CutAt(place, nodes, start, rootAtStart, end, rootAtEnd, true);
         }
-        else if (fits || end - start < Finest)
+        else if (fits || isFinest)
         {
             _pieces.Add(piece);
         }
@@ -174,8 +194,8 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         Node node = default;
         for (int i = 0; i < Steps && axis > 0 && axis < profile.Height; i++)
         {
-            node = new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), out double step, out double core);
-            if (Math.Abs(step) <= Math.Max(Math.Min(1e-11, 1e-10 * core), 4e-16 / core) * profile.Height)
+            node = new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), _rounding, out double step, out double core);
+            if (Math.Abs(step) <= Math.Max(Math.Min(1e-11, 1e-10 * core), 4e-16 * _rounding / core) * profile.Height)
             {
                 return Keep(node);
             }
@@ -190,7 +210,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         }
 
         axis = law.AxisAtCurvature(profile, curvature, _guess);
-        return Keep(new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), out _, out _));
+        return Keep(new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), _rounding, out _, out _));
     }
 
     private Node Keep(in Node node)
@@ -285,7 +305,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
     /// </summary>
     private readonly struct Node
     {
-        public Node(in AreaMoments m, double t, double curvature, double axis, in PlasticSums s, out double step, out double core)
+        public Node(in AreaMoments m, double t, double curvature, double axis, in PlasticSums s, double rounding, out double step, out double core)
         {
             double elastic = m.Area - s.C0;
             core = elastic / m.Area;
@@ -298,7 +318,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
             ShareSlope = (s.C2 + s.C1 * lean) / m.SecondY - Share;
             Mixed = (s.Pr / curvature - s.Cr0 * step) / m.SecondY;
             MixedSlope = (s.Cr1 + s.Cr0 * lean) / m.SecondY - Mixed;
-            Noise = 4e-15 / Math.Max(1e-12, core);
+            Noise = 4e-15 * rounding / Math.Max(1e-12, core);
         }
 
         private Node(double t, double axis, double axisSlope)
