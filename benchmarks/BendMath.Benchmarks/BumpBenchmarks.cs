@@ -1,4 +1,6 @@
 using BenchmarkDotNet.Attributes;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Benchmarks;

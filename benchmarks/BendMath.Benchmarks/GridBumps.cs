@@ -1,8 +1,11 @@
+using BendMath.Forming.Bumps;
+
+
 namespace BendMath.Benchmarks;
 
 /// <summary>
 /// Bump-by-bump bending of a rectangular bar of linear hardening, written the straightforward way: permanent curvature on a grid along the bar, the moment under the nose by bisection of the
-/// trapezoidal sum, the curvature of each grid point by Newton's method, then the running maximum. Metres and pascals.
+/// trapezoidal sum, the curvature of each grid point by Newton's method, then the running maximum. Meters and pascals.
 /// </summary>
 internal sealed class GridBumps(double width, double depth, double modulus, double yield, double tangent, double halfSpan, int steps)
 {

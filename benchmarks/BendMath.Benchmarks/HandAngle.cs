@@ -1,7 +1,7 @@
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// A sharp-cornered equal angle, flange out, of linearly hardening metal, written out by hand for speed: plain doubles in metres and pascals, closed forms,
+/// A sharp-cornered equal angle, flange out, of linearly hardening metal, written out by hand for speed: plain doubles in meters and pascals, closed forms,
 /// no allocation. The section is a rectangle h × t with a rectangle t × (h − t) beside its inside end, so every integral is one power of a
 /// positive part for each.
 /// </summary>

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using BendMath.Stock.Standard;
 
 namespace BendMath.Benchmarks;
 

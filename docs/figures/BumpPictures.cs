@@ -1,5 +1,8 @@
 using BendMath;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
 using BendMath.Plotting;
+using BendMath.Plotting.Drawing;
 using ScottPlot;
 using UnitsNet;
 

@@ -1,4 +1,7 @@
 using BendMath;
+using BendMath.Forming.Variation;
+using BendMath.Learning;
+using BendMath.Plotting;
 using UnitsNet;
 
 namespace Figures;
@@ -10,7 +13,7 @@ internal static class LearningPictures
 
     private static readonly int[] Radii = [200, 250, 300, 360], RadiiInInches = [8, 10, 12, 14];
 
-    private static readonly DieRack Rack = new(Radii.Select(radius => new Die($"{radius}", Mm(radius), StampedFace.InsideOfBar)));
+    private static readonly DieRack Rack = new(Radii.Select(radius => new Die($"{radius}", Mm(radius), ReferenceFace.InsideOfBar)));
 
     private static readonly WrapBending Wrap = new();
 
@@ -32,8 +35,8 @@ internal static class LearningPictures
     private static DieAdviceFigure Bounds()
     {
         BendAnalysis bending = BendAnalysis.Of(Angle, Steel(new(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355))));
-        RingScatter scatter = new(bending.Material.YieldRange, curvature: Ratio.FromPercent(2));
-        DieRack rack = new(RadiiInInches.Select(radius => new Die($"{radius} in", Length.FromInches(radius), StampedFace.InsideOfBar)));
+        InputVariation scatter = new(bending.Material.YieldRange, curvature: Ratio.FromPercent(2));
+        DieRack rack = new(RadiiInInches.Select(radius => new Die($"{radius} in", Length.FromInches(radius), ReferenceFace.InsideOfBar)));
         return new(
             DieAdvice.For(rack, bending, BendRadius.InsideDiameter(Length.FromInches(24.5)), Length.FromInches(0.25), Wrap, Release.Free, scatter: scatter), FigureUnit.Inches, name: "Nothing measured yet: bounds");
     }

@@ -1,4 +1,7 @@
 using BendMath;
+using BendMath.Plotting;
+using BendMath.Plotting.Drawing;
+using BendMath.Stock.Standard;
 using UnitsNet;
 
 namespace Figures;

@@ -1,4 +1,5 @@
 using BendMath;
+using BendMath.Json;
 using RingPlanner.Pages;
 
 namespace RingPlanner;

@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Csv;
 
 /// <summary>One thing wrong with a CSV file: the row, the column and what is wrong, with the value. Immutable and thread-safe.</summary>
 public sealed record CsvFault

@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Csv;
 
 /// <summary>How a CSV file separates cells and writes decimals; spreadsheets expect the one of the language they are set to.</summary>
 public enum CsvStyle

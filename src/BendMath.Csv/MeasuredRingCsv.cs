@@ -1,8 +1,9 @@
 using System.Text;
 using BendMath.Csv.Rows;
-using BendMath.Json.Reading;
+using BendMath.Json;
+using BendMath.Json.Parts;
 
-namespace BendMath;
+namespace BendMath.Csv;
 
 /// <summary>
 /// Reads and writes the rings a shop has measured as CSV, one ring a row, for a spreadsheet. What is written reads back as the same rings, to the last digit.

@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Csv;
 
 /// <summary>What a CSV file of measured rings holds: its rings, or everything that is wrong with it. Immutable and thread-safe.</summary>
 public sealed class MeasuredRingCsvReading

@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Json;
 
 /// <summary>One thing wrong with a job file: where it stands and what is wrong, with the value. Immutable and thread-safe.</summary>
 public sealed record JobFault

@@ -1,9 +1,10 @@
 using System.Text;
 using System.Text.Json;
+using BendMath.Json.Parts;
 using BendMath.Json.Reading;
 using BendMath.Json.Writing;
 
-namespace BendMath;
+namespace BendMath.Json;
 
 /// <summary>
 /// Reads and writes the rings a shop has measured, as JSON. Lengths are text with their unit, as in job files; what is written reads back as the same rings, to the last digit.

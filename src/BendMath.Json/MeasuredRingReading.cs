@@ -1,6 +1,8 @@
 using BendMath.Json.Reading;
 
-namespace BendMath;
+
+
+namespace BendMath.Json;
 
 /// <summary>What a file of measured rings holds: its rings, or everything that is wrong with it. Immutable and thread-safe.</summary>
 public sealed class MeasuredRingReading

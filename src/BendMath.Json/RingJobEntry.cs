@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Json;
 
 /// <summary>One job as it stands in a file: the job, its note, and the kind of unit it is written in. Immutable and thread-safe.</summary>
 public sealed class RingJobEntry

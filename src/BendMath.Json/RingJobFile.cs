@@ -1,6 +1,9 @@
+using BendMath.Json.Parts;
 using BendMath.Json.Reading;
 
-namespace BendMath;
+
+
+namespace BendMath.Json;
 
 /// <summary>
 /// Reads ring jobs written by people as JSON. A length is text with its unit, such as <c>"30 mm"</c> or <c>"1 1/4 in"</c>; a misspelled, doubled

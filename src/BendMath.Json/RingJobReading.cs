@@ -1,7 +1,7 @@
 using BendMath.Json.Reading;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Json;
 
 /// <summary>What a job file holds: its jobs, or everything that is wrong with it. Immutable and thread-safe.</summary>
 public sealed class RingJobReading

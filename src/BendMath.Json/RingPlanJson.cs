@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Unicode;
 using BendMath.Json.Writing;
 
-namespace BendMath;
+namespace BendMath.Json;
 
 /// <summary>
 /// Writes ring plans as JSON for programs: every number of the plan, its unit in its name, as in <c>insideDiameterMillimeters</c>; what a plan

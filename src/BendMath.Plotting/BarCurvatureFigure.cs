@@ -1,6 +1,9 @@
-using BendMath.Plotting;
+using BendMath.Forming.Bumps;
+using BendMath.Plotting.Drawing;
 
-namespace BendMath;
+
+
+namespace BendMath.Plotting;
 
 /// <summary>
 /// The curvature along a bumped bar, let go: facets between the bumps, both tails, the kink of a first bite where there is one, the mean with its radius. Places count along the unbent bar

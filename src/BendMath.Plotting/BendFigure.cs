@@ -1,7 +1,7 @@
 using System.Text;
-using BendMath.Plotting;
+using BendMath.Plotting.Drawing;
 
-namespace BendMath;
+namespace BendMath.Plotting;
 
 /// <summary>
 /// A picture to print, as SVG, PNG or a plot to go on with. It is black and gray: nothing is told by color. No setting of the plotting library is changed. Immutable and thread-safe.

@@ -1,6 +1,9 @@
-using BendMath.Plotting;
+using BendMath.Learning;
+using BendMath.Plotting.Drawing;
 
-namespace BendMath;
+
+
+namespace BendMath.Plotting;
 
 /// <summary>
 /// The finished ring against the die: what the model says, what the fit to measured rings says with its 95 % interval, or bounds where nothing was measured, the measured rings, the wanted ring

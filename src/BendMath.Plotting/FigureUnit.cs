@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Plotting;
 
 /// <summary>The unit a figure counts in: axes, labels and dimensions.</summary>
 public enum FigureUnit

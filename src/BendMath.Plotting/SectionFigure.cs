@@ -1,6 +1,8 @@
-using BendMath.Plotting;
+using BendMath.Plotting.Drawing;
 
-namespace BendMath;
+
+
+namespace BendMath.Plotting;
 
 /// <summary>
 /// The picture of a section as it lies in the bender, y upward from the inside face and z to the right, drawn to equal scales: the bar filled, with its holes, the inside and outside face,

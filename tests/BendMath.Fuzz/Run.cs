@@ -1,6 +1,8 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 
+
+
 namespace BendMath.Fuzz;
 
 /// <summary>Draws inputs, kind by kind by their shares of the time, and keeps what came of them.</summary>

@@ -1,5 +1,8 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
+using BendMath.Fuzz.Walking;
+
+
 
 namespace BendMath.Fuzz;
 

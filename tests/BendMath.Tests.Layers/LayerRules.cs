@@ -12,11 +12,11 @@ internal static class LayerRules
 {
     public static readonly string[] Order =
     [
-        "Numerics", "Evidence", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming", "Learning", "Layout", "Planning",
+        "Numerics", "Guards", "Evidence", "Lengths", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming", "Learning", "Cutting", "Layout", "Planning",
     ];
 
-    /// <summary>Usable from everywhere: stand-ins for what an older runtime lacks, and what results rest on.</summary>
-    private static readonly string[] Free = ["Polyfills", "Evidence"];
+    /// <summary>Usable from everywhere: stand-ins for what an older runtime lacks, the checks at the door, and what results rest on.</summary>
+    private static readonly string[] Free = ["Polyfills", "Guards", "Evidence"];
 
     /// <summary>The layer that uses nothing a user of the library could not use: the whole job shows that the parts suffice.</summary>
     private const string PublicOnly = "Planning";

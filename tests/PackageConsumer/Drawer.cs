@@ -1,4 +1,8 @@
 using BendMath;
+using BendMath.Csv;
+using BendMath.Forming.Pairs;
+using BendMath.Learning;
+using BendMath.Plotting;
 using UnitsNet;
 
 namespace PackageConsumer;
@@ -36,7 +40,7 @@ public static class Drawer
         return svg.StartsWith("<?xml", StringComparison.Ordinal) && png.Length > 8 && png[1] == 'P' && png[2] == 'N' && png[3] == 'G' ? 0 : 5;
 
         static Die Made(string name, double radius) => new(
-            name, Length.FromMillimeters(radius), StampedFace.InsideOfBar, mate: DieMate.OfFace(Length.FromMillimeters(radius + 10), Length.FromMillimeters(100)));
+            name, Length.FromMillimeters(radius), ReferenceFace.InsideOfBar, mate: MatingDie.OfFace(Length.FromMillimeters(radius + 10), Length.FromMillimeters(100)));
 
         MeasuredRing Measured(Die die, double insideDiameter) => new(die, bending, BendRadius.InsideDiameter(Length.FromMillimeters(insideDiameter)), Release.Free);
     }

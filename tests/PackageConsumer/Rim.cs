@@ -1,4 +1,6 @@
 using BendMath;
+using BendMath.Json;
+using BendMath.Stock.Standard;
 using UnitsNet;
 
 namespace PackageConsumer;

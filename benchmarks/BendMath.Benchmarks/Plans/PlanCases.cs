@@ -1,3 +1,7 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Stock.Tolerances;
 using UnitsNet;
 
 namespace BendMath.Benchmarks.Plans;
@@ -33,7 +37,7 @@ internal static class PlanCases
         foreach ((string name, Func<StressStrainLaw> law) in Laws)
         {
             double share = name == Laws[0].Name ? 1 : 3;
-            RingScatter Pinched(MillTolerance mill) => new(Range(law()), mill, Millimeters(0.1), Ratio.FromPercent(0.5));
+            InputVariation Pinched(MillTolerance mill) => new(Range(law()), mill, Millimeters(0.1), Ratio.FromPercent(0.5));
             yield return new($"wrap, six dies, without ranges; {name}", () => Job(Angle30(), law(), Wrap, Stamps, null), share);
             yield return new($"wrap, six dies, all that scatters; {name}", () => Job(Angle30(), law(), Wrap, Stamps, bar => new(Range(law()), Mill(bar), null, Ratio.FromPercent(0.5))), 4 * share);
             yield return new($"three-point, six dies, without ranges; {name}", () => Job(Angle30(), law(), ThreePoint, Stamps, null), 3 * share);
@@ -45,11 +49,11 @@ internal static class PlanCases
         }
     }
 
-    private static RingJob Job(EqualAngle bar, StressStrainLaw law, Func<FormingModel> model, double[] stamps, Func<EqualAngle, RingScatter>? scatter) => new(
+    private static RingJob Job(EqualAngle bar, StressStrainLaw law, Func<FormingModel> model, double[] stamps, Func<EqualAngle, InputVariation>? scatter) => new(
         "planter rim",
         BendAnalysis.Of(bar.FlangeOut, new BarMaterial("invented steel", law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(24))),
         new WantedRing(BendRadius.Inside(Millimeters(stamps.Length == 1 ? stamps[0] + 10 : Wanted)), ArcExtent.FullRing),
-        new Bender(new DieRack([.. stamps.Select(stamp => new Die($"die {stamp}", Millimeters(stamp), StampedFace.InsideOfBar))]), model()),
+        new Bender(new DieRack([.. stamps.Select(stamp => new Die($"die {stamp}", Millimeters(stamp), ReferenceFace.InsideOfBar))]), model()),
         new CuttingRules(BlankEnds.None, Millimeters(2), barLength: Length.FromMeters(6)),
         scatter: scatter?.Invoke(bar));
 

@@ -1,4 +1,5 @@
 using BendMath;
+using BendMath.Numerics.Geometry;
 using RingPlanner.Pages;
 
 namespace RingPlanner.Drawings;

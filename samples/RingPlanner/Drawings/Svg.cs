@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using BendMath.Json.Reading;
 
 namespace RingPlanner.Drawings;
 

@@ -1,4 +1,7 @@
 using BendMath;
+using BendMath.Json;
+using BendMath.Plotting;
+using BendMath.Plotting.Drawing;
 using RingPlanner.Drawings;
 using RingPlanner.Papers;
 

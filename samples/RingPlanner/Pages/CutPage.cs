@@ -1,5 +1,7 @@
 using System.Globalization;
 using BendMath;
+using BendMath.Cutting;
+using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;
@@ -45,7 +47,7 @@ internal static class CutPage
         bar.IsOffcutUseful ? "yes" : "no",
     ];
 
-    private static string Proof(CutGroup group) => group.End == CutSearchEnd.Proven
+    private static string Proof(CutGroup group) => group.End == CutSearchStatus.Proven
         ? "no list takes less"
         : string.Create(CultureInfo.InvariantCulture, $"at most {group.Gap.Percent:0.0} % more than the least there can be");
 }

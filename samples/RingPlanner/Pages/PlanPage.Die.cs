@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendMath;
+using BendMath.Learning;
 using RingPlanner.Papers;
 using UnitsNet;
 
@@ -43,12 +44,12 @@ internal sealed partial class PlanPage
             _paper.Fact("Next test ring", _units.Sentence(next.Sentence));
         }
 
-        foreach (DieCorrection correction in _plan.Fit is null ? _plan.Corrections : [])
+        foreach (RingDiagnosis correction in _plan.Fit is null ? _plan.Corrections : [])
         {
             Explain(correction);
         }
 
-        foreach (ExplanationAgreement agreement in _plan.Fit is null ? _plan.Agreements : [])
+        foreach (HypothesisAgreement agreement in _plan.Fit is null ? _plan.Agreements : [])
         {
             _paper.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
         }
@@ -68,8 +69,8 @@ internal sealed partial class PlanPage
             return "no die of this kind leaves the wanted ring";
         }
 
-        StampedFace face = _plan.Model.FaceOf(ideal.Die!);
-        string stamp = face == StampedFace.InsideOfBar ? string.Empty : $"; its stamp, if it means {(face == StampedFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
+        ReferenceFace face = _plan.Model.FaceOf(ideal.Die!);
+        string stamp = face == ReferenceFace.InsideOfBar ? string.Empty : $"; its stamp, if it means {(face == ReferenceFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
         string stroke = ideal.Contact is { WrapsNose: false } contact ? $"; the stroke to set is then {_units.Fine(contact.SetStroke)}" : string.Empty;
         string tight = ideal.Loaded.Advisories.Count > 0 ? ". So tight a bend is doubtful: make a trial first" : string.Empty;
         return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted ring{stamp}{stroke}{tight}";
@@ -166,10 +167,10 @@ internal sealed partial class PlanPage
             : FormattableString.Invariant($"; dished, the section leans {Math.Abs(degrees):0.0}° with its toe {(degrees > 0 ? "outward" : "inward")}");
     }
 
-    private void Explain(DieCorrection correction)
+    private void Explain(RingDiagnosis correction)
     {
         _paper.Fact("Measured ring", Ring(correction.Ring));
-        foreach (Explanation explanation in correction.Explanations)
+        foreach (Hypothesis explanation in correction.Hypotheses)
         {
             bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Calibration.Correction;
             _paper.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));

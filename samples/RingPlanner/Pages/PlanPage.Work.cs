@@ -1,5 +1,8 @@
 using System.Globalization;
 using BendMath;
+using BendMath.Distortion;
+using BendMath.Forming.Effort;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace RingPlanner.Pages;

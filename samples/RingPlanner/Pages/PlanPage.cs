@@ -1,5 +1,8 @@
 using System.Globalization;
 using BendMath;
+using BendMath.Evidence;
+using BendMath.Json;
+using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;
@@ -98,7 +101,7 @@ internal sealed partial class PlanPage
 
     private void Cautions(PlanStep step)
     {
-        foreach (Caution caution in Caution.All.Where(caution => caution.Step == step))
+        foreach (SafetyNotice caution in SafetyNotice.All.Where(caution => caution.Step == step))
         {
             _paper.Marked("CAUTION", caution.Text);
         }

@@ -1,4 +1,11 @@
 using BendMath;
+using BendMath.Cutting;
+using BendMath.Distortion;
+using BendMath.Evidence;
+using BendMath.Forming.Effort;
+using BendMath.Json;
+using BendMath.Learning;
+using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 using UnitsNet;
 

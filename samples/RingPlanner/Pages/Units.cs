@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using BendMath;
+using BendMath.Lengths;
 using UnitsNet;
 
 namespace RingPlanner.Pages;

@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BendMath.Guards;
+using BendMath.Json;
 
 namespace BendMath.Csv.Rows;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BendMath.Guards;
 using CsvHelper;
 using CsvHelper.Configuration;
 

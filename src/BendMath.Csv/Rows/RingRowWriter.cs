@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using BendMath.Json;
 using CsvHelper;
 using CsvHelper.Configuration;
 

@@ -1,3 +1,8 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
+using BendMath.Json.Parts;
+using BendMath.Learning;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -84,7 +89,7 @@ internal static class BenderReader
         return rings;
     }
 
-    public static ExplanationKind? Correction(JobObject job, bool setupGiven)
+    public static HypothesisKind? Correction(JobObject job, bool setupGiven)
     {
         string? word = job.OptionalWord("correction", "stamped face", "stroke", "curvature ratio", "none");
         if (word is not (null or "none") && !(job.Find("measured rings") is { Items.Count: > 0 }))
@@ -99,9 +104,9 @@ internal static class BenderReader
 
         return word switch
         {
-            "stamped face" => ExplanationKind.StampedFace,
-            "stroke" => ExplanationKind.Stroke,
-            "curvature ratio" => ExplanationKind.CurvatureRatio,
+            "stamped face" => HypothesisKind.ReferenceFace,
+            "stroke" => HypothesisKind.Stroke,
+            "curvature ratio" => HypothesisKind.CurvatureRatio,
             _ => null,
         };
     }

@@ -1,3 +1,6 @@
+using BendMath.Forming.Pairs;
+using BendMath.Guards;
+using BendMath.Json.Parts;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -11,7 +14,7 @@ internal static class DieReader
     {
         string? name = die.Text("name", "\"A\"");
         Length? radius = die.Length("stamped radius", "250 mm");
-        StampedFace? face = Face(die);
+        ReferenceFace? face = Face(die);
         bool again = name is not null && !others.Reserve(name);
         if (again)
         {
@@ -20,7 +23,7 @@ internal static class DieReader
 
         Length? length = die.OptionalLength("face length", "150 mm");
         Length? nose = die.OptionalLength("nose radius", "20 mm", zero: true);
-        DieMate? mate = Mate(die);
+        MatingDie? mate = Mate(die);
         Die? made = name is not null && !again && radius is { } stamp && face is not null && die.Sound
             ? die.Build(() => new Die(name, stamp, face, length, nose, mate), ("stampedRadius", "stamped radius"), ("faceLength", "face length"), ("noseRadius", "nose radius"))
             : null;
@@ -28,19 +31,19 @@ internal static class DieReader
         return made;
     }
 
-    private static StampedFace? Face(JobObject die)
+    private static ReferenceFace? Face(JobObject die)
     {
         JsonPart? part = die.Require("stamp means", "\"stamp means\": \"inside of the bar\"");
         if (part is { Kind: JsonKind.Object } && die.OptionalObject("stamp means") is { } face)
         {
             Length? offset = face.Length("offset", "3 mm", zero: true);
             face.Close();
-            return offset is { } distance ? face.Build(() => StampedFace.OffsetBy(distance)) : null;
+            return offset is { } distance ? face.Build(() => ReferenceFace.OffsetBy(distance)) : null;
         }
 
         if (part is null || (part.Kind == JsonKind.Text && Faces.Contains(part.Text)))
         {
-            return part is null ? null : part.Text == Faces[0] ? StampedFace.InsideOfBar : StampedFace.OutsideOfBar;
+            return part is null ? null : part.Text == Faces[0] ? ReferenceFace.InsideOfBar : ReferenceFace.OutsideOfBar;
         }
 
         die.Fault("stamp means", $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but is {part.Described}.");
@@ -48,7 +51,7 @@ internal static class DieReader
     }
 
     /// <summary>A hollow face by its radius, or supports by how far they stand out.</summary>
-    private static DieMate? Mate(JobObject die)
+    private static MatingDie? Mate(JobObject die)
     {
         if (die.OptionalObject("mate") is not { } mate)
         {
@@ -74,8 +77,8 @@ internal static class DieReader
         }
 
         Length? shims = mate.OptionalLength("shims", "2 mm", zero: true);
-        DieMate? made = !mate.Sound ? null : mate.Build(
-            () => radius is { } hollow ? DieMate.OfFace(hollow, span!.Value, shims) : DieMate.OfSupports(span!.Value, rise!.Value, support!.Value, shims),
+        MatingDie? made = !mate.Sound ? null : mate.Build(
+            () => radius is { } hollow ? MatingDie.OfFace(hollow, span!.Value, shims) : MatingDie.OfSupports(span!.Value, rise!.Value, support!.Value, shims),
             ("radius", "face radius"), ("halfSpan", "half-span"), ("supportRadius", "support radius"));
         mate.Close();
         return made;

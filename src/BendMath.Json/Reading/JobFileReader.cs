@@ -1,3 +1,9 @@
+using BendMath.Distortion;
+using BendMath.Forming.Effort;
+using BendMath.Forming.Variation;
+using BendMath.Json.Parts;
+using BendMath.Learning;
+using BendMath.Lengths;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -75,11 +81,11 @@ internal static class JobFileReader
         Force? limit = job.OptionalForce("pull limit", "200 N");
         Length? tolerance = job.OptionalLength("tolerance", "5 mm");
         int? quantity = job.OptionalCount("quantity");
-        RingScatter? scatter = ShopReader.Scatter(job, section, material);
+        InputVariation? scatter = ShopReader.Scatter(job, section, material);
         DistortionSettings? distortion = ShopReader.Distortion(job);
         BendAnalysis? analysis = section is not null && material is not null ? BendAnalysis.Of(section, material) : null;
         IReadOnlyList<MeasuredRing> rings = BenderReader.Measured(job, dies, analysis, faults);
-        ExplanationKind? correction = BenderReader.Correction(job, model?.Setup is not null || job.Has("bender"));
+        HypothesisKind? correction = BenderReader.Correction(job, model?.Setup is not null || job.Has("bender"));
         DieRack? rack = dies.Sound.Count == 0 ? null : job.Build(() => new DieRack(dies.Sound));
         job.Close();
         if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null || ends is null)
@@ -94,7 +100,7 @@ internal static class JobFileReader
         CuttingRules? cutting = job.Build(() => new CuttingRules(ends, kerf, bar, rule), ("barLength", "bar length"));
 
         // A ring or a bender that could not be read is a fault already; without it the correction would be refused a second time.
-        bool isLost = rings.Count == 0 || (correction == ExplanationKind.Stroke && model.Setup is null);
+        bool isLost = rings.Count == 0 || (correction == HypothesisKind.Stroke && model.Setup is null);
         Calibration? calibration = job.Build(() => new Calibration(rings, isLost ? null : correction, error), ("measuringError", "measuring error"));
         if (analysis is null || ring is null || drive is null || cutting is null || calibration is null)
         {

@@ -1,3 +1,5 @@
+using BendMath.Json.Parts;
+
 namespace BendMath.Json.Reading;
 
 /// <summary>Reads a whole file of measured rings.</summary>

@@ -1,3 +1,6 @@
+using BendMath.Guards;
+using BendMath.Json.Parts;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;

@@ -1,3 +1,5 @@
+using BendMath.Json.Parts;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;

@@ -1,3 +1,7 @@
+using BendMath.Distortion;
+using BendMath.Forming.Variation;
+using BendMath.Json.Parts;
+using BendMath.Stock.Tolerances;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -8,7 +12,7 @@ internal static class ShopReader
     private static readonly string[] Standards = ["EN 10056-2", "EN 10058", "EN 10059", "EN 10060", "EN 10210-2", "EN 10219-2", "ASTM A6", "ASTM A53", "ASTM A500"];
 
     /// <summary>Null where the file says nothing; the yield range of the material scatters anyway.</summary>
-    public static RingScatter? Scatter(JobObject job, OrientedSection? section, BarMaterial? material)
+    public static InputVariation? Scatter(JobObject job, OrientedSection? section, BarMaterial? material)
     {
         if (job.OptionalObject("scatter") is not { } scatter)
         {
@@ -20,7 +24,7 @@ internal static class ShopReader
         Ratio? curvature = scatter.OptionalPercent("curvature", "1 %");
         scatter.Close();
         MillTolerance? mill = standard is not null && section is not null ? Mill(scatter, section, standard) : null;
-        return material is null ? null : scatter.Build(() => new RingScatter(material.YieldRange, mill, stroke, curvature));
+        return material is null ? null : scatter.Build(() => new InputVariation(material.YieldRange, mill, stroke, curvature));
     }
 
     public static DistortionSettings? Distortion(JobObject job)

@@ -1,3 +1,4 @@
+using BendMath.Json.Parts;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;

@@ -1,3 +1,7 @@
+using BendMath.Json.Parts;
+using BendMath.Stock.Standard;
+
+
 namespace BendMath.Json.Reading;
 
 /// <summary>Reads the bar, by its shape or by the designation of a standard size, and how it lies.</summary>

@@ -1,3 +1,6 @@
+using BendMath.Guards;
+
+
 namespace BendMath.Json.Reading;
 
 /// <summary>Lists of allowed words in a sentence.</summary>

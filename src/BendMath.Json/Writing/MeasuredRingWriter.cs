@@ -1,5 +1,9 @@
 using System.Text.Json;
+using BendMath.Distortion;
+using BendMath.Forming.Pairs;
+using BendMath.Guards;
 using BendMath.Json.Reading;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Json.Writing;
@@ -184,11 +188,11 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Face(StampedFace face, OrientedSection any)
+    private void Face(ReferenceFace face, OrientedSection any)
     {
-        if (face == StampedFace.InsideOfBar || face == StampedFace.OutsideOfBar)
+        if (face == ReferenceFace.InsideOfBar || face == ReferenceFace.OutsideOfBar)
         {
-            json.WriteString("stamp means", face == StampedFace.InsideOfBar ? "inside of the bar" : "outside of the bar");
+            json.WriteString("stamp means", face == ReferenceFace.InsideOfBar ? "inside of the bar" : "outside of the bar");
             return;
         }
 
@@ -197,7 +201,7 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Mate(DieMate? mate)
+    private void Mate(MatingDie? mate)
     {
         if (mate is null)
         {

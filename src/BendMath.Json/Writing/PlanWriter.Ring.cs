@@ -1,3 +1,8 @@
+using BendMath.Distortion;
+using BendMath.Evidence;
+using BendMath.Forming.Effort;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
 using UnitsNet;
 
 namespace BendMath.Json.Writing;
@@ -26,14 +31,14 @@ internal sealed partial class PlanWriter
         json.WriteEndObject();
     }
 
-    private void Bounds(RingRange range)
+    private void Bounds(RingBounds range)
     {
         json.WriteStartObject("bounds");
         json.WriteString("whatDiffers", range.Scatter.ToString());
         Range("insideDiameter", range.InsideDiameter);
         Range("developedLength", range.DevelopedLength);
         json.WriteStartArray("influences");
-        foreach (RingInfluence influence in range.Influences)
+        foreach (InputContribution influence in range.Influences)
         {
             json.WriteStartObject();
             json.WriteString("input", influence.Input);

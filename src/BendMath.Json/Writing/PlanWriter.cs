@@ -1,4 +1,6 @@
 using System.Text.Json;
+using BendMath.Evidence;
+using BendMath.Learning;
 using UnitsNet;
 
 namespace BendMath.Json.Writing;
@@ -14,14 +16,14 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Measured("usedRing", plan.UsedRing);
         Sentences("fit", plan.Fit?.Sentences ?? []);
         json.WriteStartArray("corrections");
-        foreach (DieCorrection correction in plan.Corrections)
+        foreach (RingDiagnosis correction in plan.Corrections)
         {
             Correction(correction);
         }
 
         json.WriteEndArray();
         json.WriteStartArray("agreements");
-        foreach (ExplanationAgreement agreement in plan.Agreements)
+        foreach (HypothesisAgreement agreement in plan.Agreements)
         {
             json.WriteStartObject();
             json.WriteString("kind", CamelCase(agreement.Kind.ToString()));
@@ -63,10 +65,10 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
     private void Cautions()
     {
         json.WriteStartObject("cautions");
-        foreach (IGrouping<PlanStep, Caution> step in Caution.All.GroupBy(caution => caution.Step))
+        foreach (IGrouping<PlanStep, SafetyNotice> step in SafetyNotice.All.GroupBy(caution => caution.Step))
         {
             json.WriteStartArray(CamelCase(step.Key.ToString()));
-            foreach (Caution caution in step)
+            foreach (SafetyNotice caution in step)
             {
                 json.WriteStringValue(caution.Text);
             }
@@ -150,12 +152,12 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Correction(DieCorrection correction)
+    private void Correction(RingDiagnosis correction)
     {
         json.WriteStartObject();
         Measured("ring", correction.Ring);
         json.WriteStartArray("explanations");
-        foreach (Explanation explanation in correction.Explanations)
+        foreach (Hypothesis explanation in correction.Hypotheses)
         {
             json.WriteStartObject();
             json.WriteString("kind", CamelCase(explanation.Kind.ToString()));

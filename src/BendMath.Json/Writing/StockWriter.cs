@@ -1,3 +1,5 @@
+using BendMath.Json.Reading;
+using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath.Json.Writing;

@@ -1,8 +1,9 @@
 using System.Globalization;
+using BendMath.Forming.Bumps;
 using ScottPlot;
 using UnitsNet;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Lays out the curvature along a bumped bar: the curve, gray tails with their length, a mark under each place bumped, the mean radius, the kink.</summary>
 internal static class BarCurvatureDrawing

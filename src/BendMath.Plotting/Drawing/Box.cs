@@ -1,4 +1,4 @@
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>An upright rectangle on the drawing, in pixels.</summary>
 internal readonly struct Box(Spot center, double width, double height)

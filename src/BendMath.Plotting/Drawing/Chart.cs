@@ -1,8 +1,9 @@
 using System.Globalization;
+using BendMath.Numerics.Geometry;
 using ScottPlot;
 using ScottPlot.TickGenerators;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>A quantity against another: black lines told apart by pattern and gray, words beside them, round numbers on the axes. Places are in units of the axes.</summary>
 internal sealed class Chart

@@ -1,6 +1,7 @@
+using BendMath.Stock.Geometry;
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>What lines, marks and areas of a chart mean, sample by sample, in a corner where nothing else is. Sizes are in pixels of a figure of the usual size.</summary>
 internal sealed class ChartKey

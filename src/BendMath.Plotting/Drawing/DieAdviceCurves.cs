@@ -1,6 +1,7 @@
+using BendMath.Learning;
 using UnitsNet;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>One place on the axis of dies: what comes off there, in meters.</summary>
 internal sealed class DiePlace(double x, Die die, FormedBend? formed, double? ring, double? plain, LengthRange? interval)
@@ -24,7 +25,7 @@ internal sealed class DiePlace(double x, Die die, FormedBend? formed, double? ri
     public bool IsBeyond { get; } = formed is not null && formed.Advisories.Any(advisory => advisory.Code == "outside-measured-radii");
 }
 
-/// <summary>A measured ring that may stand beside what is foretold, in meters.</summary>
+/// <summary>A measured ring that may stand beside what is predicted, in meters.</summary>
 internal sealed class RingPoint(double x, double diameter, int number, bool isOdd)
 {
     public double X => x;
@@ -54,14 +55,14 @@ internal sealed class DieAdviceCurves
         IsSwept = rack.All(IsAlike);
         MeasuredRing[] shown = [.. model.Evidence.Where(IsComparable)];
         NotShown = model.Evidence.Count - shown.Length;
-        StampedFace[] faces = [.. rack.Concat(shown.Select(ring => ring.Die)).Select(model.FaceOf).Distinct()];
+        ReferenceFace[] faces = [.. rack.Concat(shown.Select(ring => ring.Die)).Select(model.FaceOf).Distinct()];
         IsByStamp = faces.Length == 1;
         Rings = [.. shown.Select(ring => new RingPoint(
             X(ring.Die),
             ring.Ring.InsideDiameter.Meters,
             model.Evidence.TakeWhile(one => !ReferenceEquals(one, ring)).Count() + 1,
             ReferenceEquals(fit?.OddRing?.Ring, ring)))];
-        Rack = [.. advice.Prospects.Select(one => Foretold(X(one.Outcome.Die), one.Forecast)).OrderBy(place => place.X)];
+        Rack = [.. advice.Prospects.Select(one => Predicted(X(one.Outcome.Die), one.Forecast)).OrderBy(place => place.X)];
         double[] places = [.. Rack.Select(place => place.X).Concat(Rings.Select(ring => ring.X))];
         double span = places.Max() - places.Min();
         double margin = span > 0 ? 0.06 * span : 0.1 * Math.Abs(places[0]);
@@ -109,18 +110,18 @@ internal sealed class DieAdviceCurves
 
     private DiePlace Between(double x, bool isRanged)
     {
-        Die die = new("between", Length.FromMeters(x), IsByStamp ? _first.Face : StampedFace.InsideOfBar, noseRadius: _first.NoseRadius, mate: _first.Mate);
+        Die die = new("between", Length.FromMeters(x), IsByStamp ? _first.Face : ReferenceFace.InsideOfBar, noseRadius: _first.NoseRadius, mate: _first.Mate);
         DieChoice choice = _advice.Choice;
         if (isRanged)
         {
-            return Foretold(x, RingForecast.Of(choice.Model, _advice.Analysis, die, choice.Release, _advice.Scatter));
+            return Predicted(x, DiePrediction.Of(choice.Model, _advice.Analysis, die, choice.Release, _advice.Scatter));
         }
 
         FormedBend? formed = Formed(choice.Model, die);
         return new(x, die, formed, Diameter(formed), Plain(die), null);
     }
 
-    private DiePlace Foretold(double x, RingForecast forecast) => new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
+    private DiePlace Predicted(double x, DiePrediction forecast) => new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
 
     private double? Plain(Die die) => _advice.Choice.Model.Basis is { } basis ? Diameter(Formed(basis, die)) : null;
 

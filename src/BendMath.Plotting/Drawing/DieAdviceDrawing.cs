@@ -1,7 +1,9 @@
 using System.Globalization;
+using BendMath.Distortion.Shape;
+using BendMath.Learning;
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Lays out the finished ring against the die: lines and band, measured rings, the wanted ring, the dies along the axis with their names, and a key where nothing else is.</summary>
 internal sealed class DieAdviceDrawing

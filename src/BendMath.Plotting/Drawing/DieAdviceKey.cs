@@ -1,7 +1,8 @@
 using System.Globalization;
+using BendMath.Learning;
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Says what the lines, marks and areas of an advice mean.</summary>
 internal static class DieAdviceKey
@@ -26,10 +27,10 @@ internal static class DieAdviceKey
             }
         }
 
-        RingForecast[] forecasts = [.. advice.Prospects.Select(one => one.Forecast).Where(forecast => forecast.Ring is not null)];
+        DiePrediction[] forecasts = [.. advice.Prospects.Select(one => one.Forecast).Where(forecast => forecast.Ring is not null)];
         if (Array.Find(forecasts, forecast => forecast.Interval is not null) is { } ranged)
         {
-            key.Add(ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", RingForecast.Confidence.Percent) : ranged.IntervalNote, Shade);
+            key.Add(ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", DiePrediction.Confidence.Percent) : ranged.IntervalNote, Shade);
         }
         else if (forecasts.Length > 0)
         {

@@ -1,6 +1,6 @@
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>A distance between two places with its number: arrows inside and the number on the line where there is room, otherwise arrows from outside and the number beyond one of them.</summary>
 internal sealed class Dimension

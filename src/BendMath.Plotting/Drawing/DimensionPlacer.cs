@@ -1,4 +1,4 @@
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Finds for each distance between parallel faces the place where its number covers least.</summary>
 internal sealed class DimensionPlacer(SectionShape shape, Box room, IEnumerable<Spot> marks, double equalAreaAxis)

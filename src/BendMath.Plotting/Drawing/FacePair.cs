@@ -1,4 +1,7 @@
-namespace BendMath.Plotting;
+using BendMath.Sections.Outlines;
+
+
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Two parallel straight faces with metal from one to the other: a leg, a wall, a solid bar.</summary>
 internal sealed class FacePair(Spot origin, Spot along, double distance, double low, double high)

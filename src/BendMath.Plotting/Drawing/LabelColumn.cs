@@ -1,4 +1,4 @@
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Spreads labels in a column so that none covers another and each lies as near to what it names as can be.</summary>
 internal static class LabelColumn

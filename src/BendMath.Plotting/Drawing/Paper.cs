@@ -1,6 +1,6 @@
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>What all figures share: white paper, black words in one font, sizes that grow with the figure.</summary>
 internal static class Paper

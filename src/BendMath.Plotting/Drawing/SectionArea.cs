@@ -1,7 +1,7 @@
 using ScottPlot;
 using SkiaSharp;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>The metal: the outer polygon filled but for the holes, with a line around each.</summary>
 internal sealed class SectionArea(Coordinates[][] polygons, float lineWidth) : IPlottable

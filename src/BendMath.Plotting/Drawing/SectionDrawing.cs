@@ -1,8 +1,9 @@
 using System.Globalization;
+using BendMath.Sections.Outlines;
 using ScottPlot;
 using ScottPlot.TickGenerators;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>
 /// Lays the figure out in pixels of a figure of the usual size, from the corner of the section at z = 0 on the inside face: a column of names to the left, dimensions to the right and below,

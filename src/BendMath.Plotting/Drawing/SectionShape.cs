@@ -1,4 +1,7 @@
-namespace BendMath.Plotting;
+using BendMath.Sections.Outlines;
+
+
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>The outline of a section as polygons, in the unit of the caller.</summary>
 internal sealed class SectionShape

@@ -1,6 +1,6 @@
 using ScottPlot;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>Puts lines, arrows and words on a plot. Places are in pixels of a figure of the usual size, from the corner of the section.</summary>
 /// <param name="plot">The plot.</param>

@@ -1,4 +1,4 @@
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>A place or a step on the drawing, x to the right and y up, in whatever unit its owner counts.</summary>
 internal readonly struct Spot(double x, double y)

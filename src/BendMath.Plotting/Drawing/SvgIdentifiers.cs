@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace BendMath.Plotting;
+namespace BendMath.Plotting.Drawing;
 
 /// <summary>The drawing library numbers clip paths through the life of the process; counted from 1 in each file, equal figures are equal files. They stand in attributes, behind a quotation mark, which no text in the file holds.</summary>
 internal static class SvgIdentifiers

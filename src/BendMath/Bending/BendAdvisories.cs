@@ -1,5 +1,8 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Bending.Unloading;
+using BendMath.Evidence;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Features;
 
 namespace BendMath.Bending;
 

@@ -1,5 +1,9 @@
-using BendMath.Bending;
+using BendMath.Bending.Guides;
+using BendMath.Bending.Unloading;
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,6 +1,12 @@
 using System.Globalization;
 using BendMath.Bending;
+using BendMath.Bending.Guides;
+using BendMath.Bending.MomentCurves;
+using BendMath.Bending.Unloading;
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,11 +1,13 @@
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;
 
 /// <summary>
-/// One section and law over many radii, for plots, sliders and optimizers: plain numbers in metres and newton-metres in and out, nothing allocated. Each point starts from
+/// One section and law over many radii, for plots, sliders and optimizers: plain numbers in meters and newton-meters in and out, nothing allocated. Each point starts from
 /// its neighbor, so radii in order are fastest; any order gives the same answers to rounding. Immutable and thread-safe.
 /// </summary>
 public sealed class BendSweep
@@ -22,8 +24,8 @@ public sealed class BendSweep
     public static BendSweep Of(BendAnalysis analysis) => new(Guard.NotNull(analysis, nameof(analysis)));
 
     /// <summary>Finished inside radii from loaded inside radii, at the centroid's axial position.</summary>
-    /// <param name="loadedMeters">Loaded inside radii in metres, each in the range of <see cref="BendRadius"/>.</param>
-    /// <param name="finishedMeters">Receives the finished inside radii in metres, positive infinity where the bar springs back straight. May be the same memory.</param>
+    /// <param name="loadedMeters">Loaded inside radii in meters, each in the range of <see cref="BendRadius"/>.</param>
+    /// <param name="finishedMeters">Receives the finished inside radii in meters, positive infinity where the bar springs back straight. May be the same memory.</param>
     /// <param name="release">How the bar is let go.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range, or the release is not a defined value. Places before the bad radius are written.</exception>
@@ -53,8 +55,8 @@ public sealed class BendSweep
     }
 
     /// <summary>Loaded inside radii that leave finished inside radii: the inverse of <see cref="FinishedRadii"/>.</summary>
-    /// <param name="finishedMeters">Finished inside radii in metres, each in the range of <see cref="BendRadius"/>.</param>
-    /// <param name="loadedMeters">Receives the loaded inside radii in metres. May be the same memory.</param>
+    /// <param name="finishedMeters">Finished inside radii in meters, each in the range of <see cref="BendRadius"/>.</param>
+    /// <param name="loadedMeters">Receives the loaded inside radii in meters. May be the same memory.</param>
     /// <param name="release">How the bar is let go.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range or tighter than the tightest bend leaves, or the release is not a defined value. Places before the bad radius are written.</exception>
@@ -77,8 +79,8 @@ public sealed class BendSweep
     }
 
     /// <summary>Neutral axes, measured from the inside face, at loaded inside radii.</summary>
-    /// <param name="loadedMeters">Loaded inside radii in metres, each in the range of <see cref="BendRadius"/>.</param>
-    /// <param name="axisMeters">Receives the distances y_n in metres. May be the same memory.</param>
+    /// <param name="loadedMeters">Loaded inside radii in meters, each in the range of <see cref="BendRadius"/>.</param>
+    /// <param name="axisMeters">Receives the distances y_n in meters. May be the same memory.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range. Places before it are written.</exception>
     public void NeutralAxes(ReadOnlySpan<double> loadedMeters, Span<double> axisMeters)
@@ -92,8 +94,8 @@ public sealed class BendSweep
     }
 
     /// <summary>Bending moments while loaded to inside radii.</summary>
-    /// <param name="loadedMeters">Loaded inside radii in metres, each in the range of <see cref="BendRadius"/>.</param>
-    /// <param name="momentNewtonMeters">Receives the bending moments M_b in newton-metres. May be the same memory.</param>
+    /// <param name="loadedMeters">Loaded inside radii in meters, each in the range of <see cref="BendRadius"/>.</param>
+    /// <param name="momentNewtonMeters">Receives the bending moments M_b in newton-meters. May be the same memory.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range. Places before it are written.</exception>
     public void BendingMoments(ReadOnlySpan<double> loadedMeters, Span<double> momentNewtonMeters)

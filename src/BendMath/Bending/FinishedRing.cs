@@ -1,5 +1,8 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,4 +1,8 @@
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
+
+
 
 namespace BendMath.Bending;
 

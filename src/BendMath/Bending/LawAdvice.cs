@@ -1,5 +1,6 @@
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;

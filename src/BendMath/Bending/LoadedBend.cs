@@ -1,6 +1,10 @@
 using System.Globalization;
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Bending.Unloading;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;
@@ -59,7 +63,7 @@ public sealed class LoadedBend
     /// </remarks>
     public Torque HoldDownMoment => Torque.FromNewtonMeters(HoldDown);
 
-    /// <summary>Couple per unit length the hold-down supplies along the bent part, signed as its moment: newton-metres per metre of bar.</summary>
+    /// <summary>Couple per unit length the hold-down supplies along the bent part, signed as its moment: newton-meters per meter of bar.</summary>
     /// <remarks>
     /// Equation: m = κ·M_r.
     /// Range: any held-flat bend; zero for a section symmetric about the plane of the ring.
@@ -92,7 +96,7 @@ public sealed class LoadedBend
         }
     }
 
-    /// <summary>How much moment one more unit of curvature takes, held flat at constant axial force: dM_b/dκ, in newton square metres.</summary>
+    /// <summary>How much moment one more unit of curvature takes, held flat at constant axial force: dM_b/dκ, in newton square meters.</summary>
     /// <remarks>
     /// Equation: dM_b/dκ = ∫E_t(y − ȳ)² dA − (∫E_t(y − ȳ) dA)²/∫E_t dA.
     /// Range: held flat; E·I_b while elastic, near zero when fully plastic without hardening.

@@ -1,3 +1,6 @@
+using BendMath.Bending;
+
+
 namespace BendMath;
 
 /// <summary>How a bent bar is let go.</summary>

@@ -1,6 +1,11 @@
 using System.Globalization;
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Bending.Unloading;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Materials.Unloading;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;

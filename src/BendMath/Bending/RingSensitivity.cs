@@ -1,6 +1,8 @@
 using System.Globalization;
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;

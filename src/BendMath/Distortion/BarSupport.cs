@@ -1,6 +1,7 @@
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>How the bar is held in shape and in its plane while it is bent. Immutable and thread-safe.</summary>
 public sealed record BarSupport

@@ -1,3 +1,4 @@
+using BendMath.Evidence;
 using UnitsNet;
 
 namespace BendMath.Distortion;
@@ -11,7 +12,7 @@ internal sealed record DemandEquation(string Symbol, string Equation, params Dem
     /// <summary>The inside radius of a bend, which most demands hold.</summary>
     public static DemandTerm LoadedRadius(double meters) => new("R", "loaded radius of the inside face", Length.FromMeters(meters));
 
-    public Working Of(DistortionFinding finding, bool inInches) =>
+    public WorkedStep Of(DistortionFinding finding, bool inInches) =>
         new($"{finding.Check}, what the bend asks", Symbol, Equation, [.. Terms.Select(term => term.In(inInches))], finding.Demand, string.Empty, finding.Source);
 }
 
@@ -39,5 +40,5 @@ internal sealed record DemandTerm
         _unit = unit;
     }
 
-    public WorkingTerm In(bool inches) => inches && _length is { } length ? new(_symbol, _meaning, length.Inches, "in") : new(_symbol, _meaning, _number, _unit);
+    public WorkedTerm In(bool inches) => inches && _length is { } length ? new(_symbol, _meaning, length.Inches, "in") : new(_symbol, _meaning, _number, _unit);
 }

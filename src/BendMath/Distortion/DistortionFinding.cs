@@ -1,8 +1,8 @@
 using System.Globalization;
-using BendMath.Distortion;
+using BendMath.Evidence;
 using BendMath.Numerics;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>How likely a form of distortion is.</summary>
 public enum RiskLevel
@@ -70,7 +70,7 @@ public sealed record DistortionFinding
 
     /// <summary>How the demand follows, as an equation that can be done again on paper; where it has no closed form, with the sentence of the check in place of one.</summary>
     /// <param name="inInches">Whether lengths are put in in inches; in millimeters otherwise.</param>
-    public Working WorkingFor(bool inInches = false) => Equation?.Of(this, inInches)
+    public WorkedStep WorkingFor(bool inInches = false) => Equation?.Of(this, inInches)
         ?? new(Check, "d_" + new string([.. Check.Where(char.IsLetterOrDigit)]), Sentence, [], Demand, string.Empty, Source, isSearched: true);
 
     /// <summary>Equal when all but the remedies, which follow from the bend, is equal.</summary>

@@ -1,6 +1,6 @@
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>What is changed to lower a risk of distortion.</summary>
 public enum RemedyKind

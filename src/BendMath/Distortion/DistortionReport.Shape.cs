@@ -1,6 +1,7 @@
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 public sealed partial class DistortionReport
 {

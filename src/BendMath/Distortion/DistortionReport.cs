@@ -1,6 +1,9 @@
-using BendMath.Distortion;
+using BendMath.Distortion.Checks;
+using BendMath.Guards;
 
-namespace BendMath;
+
+
+namespace BendMath.Distortion;
 
 /// <summary>All distortion checks that apply to a bend, the worst first. Immutable and thread-safe.</summary>
 public sealed partial class DistortionReport

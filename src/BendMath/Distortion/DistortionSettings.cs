@@ -1,6 +1,9 @@
+using BendMath.Distortion.Checks;
+using BendMath.Guards;
+using BendMath.Sections.Features;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>A rule of a code on strain or radius that a user may switch on. None is a rule for rings of bar.</summary>
 public enum StrainRule

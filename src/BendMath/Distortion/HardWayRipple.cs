@@ -1,7 +1,9 @@
+using BendMath.Distortion.Checks;
 using BendMath.Distortion.Shape;
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>
 /// When a flat bent the hard way begins to wave sideways: strains of its edge at which theory lets it, beside the strain of the bend.

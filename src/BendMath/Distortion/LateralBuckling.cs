@@ -1,9 +1,10 @@
 using System.Globalization;
-using BendMath.Distortion;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>
 /// Lateral buckling of the length between sideways supports of a bar bent about an axis that is not its weakest: it leans over and twists. In the plastic
@@ -30,13 +31,13 @@ public sealed record LateralBuckling
     /// <summary>The moment the bar is bent with.</summary>
     public Torque Moment => Torque.FromNewtonMeters(_moment);
 
-    /// <summary>Sideways bending stiffness B that is left, in newton square metres.</summary>
+    /// <summary>Sideways bending stiffness B that is left, in newton square meters.</summary>
     public double LateralStiffness { get; }
 
-    /// <summary>Torsional stiffness C by deformation theory, in newton square metres.</summary>
+    /// <summary>Torsional stiffness C by deformation theory, in newton square meters.</summary>
     public double DeformationTorsionalStiffness { get; }
 
-    /// <summary>Torsional stiffness C by incremental theory, in newton square metres: the elastic one.</summary>
+    /// <summary>Torsional stiffness C by incremental theory, in newton square meters: the elastic one.</summary>
     public double IncrementalTorsionalStiffness { get; }
 
     /// <summary>Distance between supports at which the bar buckles, by deformation theory.</summary>
@@ -79,8 +80,8 @@ public sealed record LateralBuckling
     }
 
     /// <summary>Buckling moment of a straight bar, bent evenly, its ends kept from moving sideways and from twisting.</summary>
-    /// <param name="lateralStiffness">Sideways bending stiffness B in newton square metres, greater than zero.</param>
-    /// <param name="torsionalStiffness">Torsional stiffness C in newton square metres, greater than zero.</param>
+    /// <param name="lateralStiffness">Sideways bending stiffness B in newton square meters, greater than zero.</param>
+    /// <param name="torsionalStiffness">Torsional stiffness C in newton square meters, greater than zero.</param>
     /// <param name="unsupportedLength">Distance between the supports, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite.</exception>
     /// <remarks>
@@ -93,8 +94,8 @@ public sealed record LateralBuckling
         * Math.Sqrt(Guard.Positive(lateralStiffness, nameof(lateralStiffness)) * Guard.Positive(torsionalStiffness, nameof(torsionalStiffness))));
 
     /// <summary>Buckling moment of a bar that has the shape of an arc of a circle already.</summary>
-    /// <param name="lateralStiffness">Sideways bending stiffness B in newton square metres, greater than zero.</param>
-    /// <param name="torsionalStiffness">Torsional stiffness C in newton square metres, greater than zero.</param>
+    /// <param name="lateralStiffness">Sideways bending stiffness B in newton square meters, greater than zero.</param>
+    /// <param name="torsionalStiffness">Torsional stiffness C in newton square meters, greater than zero.</param>
     /// <param name="radius">Radius of the arc, greater than zero.</param>
     /// <param name="opening">Angle between the supports, greater than zero and less than 180°.</param>
     /// <param name="closing">Whether the moment closes the arc, as in bending; a moment that opens it is the smaller one.</param>

@@ -1,9 +1,10 @@
 using BendMath.Distortion.Shape;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Numerics.Geometry;
 using BendMath.Sections;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>How one leg or flange along the axis of the ring, or at 45° to it, moves out of square. Immutable and thread-safe.</summary>
 /// <remarks>

@@ -1,7 +1,8 @@
 using BendMath.Distortion.Shape;
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>A round tube as it flattens when it is bent. Immutable and thread-safe.</summary>
 /// <remarks>

@@ -1,7 +1,8 @@
 using BendMath.Distortion.Shape;
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Distortion;
 
 /// <summary>The walls of a square or rectangular tube as they sink and bulge when it is bent. Immutable and thread-safe.</summary>
 /// <remarks>

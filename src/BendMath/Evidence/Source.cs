@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Evidence;
 
 /// <summary>How far a cited value can be relied upon.</summary>
 public enum SourceKind

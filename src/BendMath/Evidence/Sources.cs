@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Evidence;
 
 /// <summary>Every source the library cites, one property each. Doc comments refer to these by <c>cref</c>, so a citation that does not exist does not compile.</summary>
 public static class Sources
@@ -189,13 +189,13 @@ public static class Sources
     public static Source AstmA53Dimensions { get; } = new("astm-a53-dimensions", "ASTM A53/A53M, dimensional tolerances", SourceKind.FromMemory);
 
     /// <summary>Dimensions of rolled angles.</summary>
-    public static Source En10056Tables { get; } = new("en-10056-1-tables", "Section tables of equal and unequal angles to EN 10056-1: SCI P363; sizes it lacks from a mill's catalogue of sections and merchant bars", SourceKind.Published);
+    public static Source En10056Tables { get; } = new("en-10056-1-tables", "Section tables of equal and unequal angles to EN 10056-1: SCI P363; sizes it lacks from a mill's catalog of sections and merchant bars", SourceKind.Published);
 
     /// <summary>Dimensions of European hollow sections.</summary>
     public static Source HollowSectionTables { get; } = new("sci-p363-hollow", "SCI P363, section property tables of hollow sections to EN 10219-2:2006 and EN 10210-2:2006", SourceKind.Published);
 
     /// <summary>Diameters of European round bars.</summary>
-    public static Source En10060Rounds { get; } = new("en-10060-rounds", "A mill's catalogue of hot rolled round bars, dimensions to EN 10060", SourceKind.Published);
+    public static Source En10060Rounds { get; } = new("en-10060-rounds", "A mill's catalog of hot rolled round bars, dimensions to EN 10060", SourceKind.Published);
 
     /// <summary>Sides of European square bars.</summary>
     public static Source En10059Squares { get; } = new("en-10059-squares", "EN 10059:2003, Table 1", SourceKind.FromMemory);

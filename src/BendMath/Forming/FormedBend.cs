@@ -1,3 +1,7 @@
+using BendMath.Evidence;
+using BendMath.Forming.ThreePoint;
+
+
 namespace BendMath;
 
 /// <summary>What a forming model says of one bar on one die: the loaded state under the tool and the ring that comes off. Immutable and thread-safe.</summary>

@@ -1,6 +1,10 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using BendMath.Evidence;
 using BendMath.Forming;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Guards;
 using BendMath.Numerics;
 using UnitsNet;
 
@@ -61,7 +65,7 @@ public abstract class FormingModel
     /// <summary>The face of the bar the model takes a die's stamp to mean: what the die says, unless a measured ring says otherwise.</summary>
     /// <param name="die">The die.</param>
     /// <exception cref="ArgumentNullException">The die is null.</exception>
-    public virtual StampedFace FaceOf(Die die) => Guard.NotNull(die, nameof(die)).Face;
+    public virtual ReferenceFace FaceOf(Die die) => Guard.NotNull(die, nameof(die)).Face;
 
     /// <summary>What a person can set at the bender, such as the stroke, for a bar on a die; empty where the die alone decides the ring.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -77,7 +81,7 @@ public abstract class FormingModel
     /// <returns>The stamped radius, or null when no die of this model leaves the ring.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value, or the wanted radius leaves no inside radius.</exception>
-    public Length? StampFor(BendAnalysis analysis, BendRadius wanted, Release release, StampedFace face)
+    public Length? StampFor(BendAnalysis analysis, BendRadius wanted, Release release, ReferenceFace face)
     {
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
         double target = Guard.NotNull(wanted, nameof(wanted)).InsideOf(section, nameof(wanted));

@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Forming;

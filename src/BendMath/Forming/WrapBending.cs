@@ -1,5 +1,7 @@
 using System.Globalization;
+using BendMath.Evidence;
 using BendMath.Forming;
+using BendMath.Forming.ThreePoint;
 
 namespace BendMath;
 
@@ -14,14 +16,14 @@ public sealed class WrapBending : FormingModel
     /// <summary>Depths of the bar within which it cannot be pushed, as for the half-span of a three-point bender.</summary>
     private const double ShortestReach = 4;
 
-    private readonly StampedFace? _face;
+    private readonly ReferenceFace? _face;
 
     /// <summary>The model without any measured ring.</summary>
     /// <param name="setup">Half-span and nose of the bender, by which a measured ring is explained that was pinched rather than wrapped; null when the bender has none or nobody measured them.</param>
     public WrapBending(ThreePointSetup? setup = null)
         : base([]) => Setup = setup;
 
-    internal WrapBending(StampedFace face, ThreePointSetup? setup, MeasuredRing evidence)
+    internal WrapBending(ReferenceFace face, ThreePointSetup? setup, MeasuredRing evidence)
         : base([evidence])
     {
         _face = face;
@@ -40,7 +42,7 @@ public sealed class WrapBending : FormingModel
         : $"The bar lies on the face of the die and springs back when let go; the stamp is taken to mean a face {_face}.";
 
     /// <inheritdoc/>
-    public override StampedFace FaceOf(Die die) => _face ?? base.FaceOf(die);
+    public override ReferenceFace FaceOf(Die die) => _face ?? base.FaceOf(die);
 
     internal override FormingTrial Try(BendAnalysis analysis, Die die)
     {
@@ -66,7 +68,7 @@ public sealed class WrapBending : FormingModel
         yield return new(pinched ? "pinched-not-wrapped" : "face-length", string.Format(
             CultureInfo.InvariantCulture,
             pinched
-                ? "The bar can lie on {0:0.##} mm of this die only. Wherever it is pushed, more of it is bent beside the die than on it: it is pinched, not wrapped, and the ring follows the contacts. Reckon it as three-point bending with this die for a nose."
+                ? "The bar can lie on {0:0.##} mm of this die only. Wherever it is pushed, more of it is bent beside the die than on it: it is pinched, not wrapped, and the ring follows the contacts. Calculate it as three-point bending with this die for a nose."
                 : "The bar can lie on {0:0.##} mm of this die. Push it within {1:0.#} mm of where it leaves the face; from farther away more of it is bent beside the die than on it, and it is pinched, not wrapped.",
             die.FaceLength!.Value.Millimeters,
             reach.Millimeters), Sources.Dies, isMinor: !pinched);
@@ -76,7 +78,7 @@ public sealed class WrapBending : FormingModel
     {
         if (_face is not null && !_face.IsFaceOf(section))
         {
-            string faces = string.Join(", ", StampedFace.FacesOf(section).Select(face => (face * 1e3).ToString("0.##", CultureInfo.InvariantCulture)));
+            string faces = string.Join(", ", ReferenceFace.FacesOf(section).Select(face => (face * 1e3).ToString("0.##", CultureInfo.InvariantCulture)));
             yield return new("no-such-face", string.Format(
                 CultureInfo.InvariantCulture,
                 "The stamp is taken to mean a face {0:0.##} mm outside the inside of the bar, where the bar has none (its faces lie at {1} mm): the offset may stand for something else, and then it does not carry over to other dies.",

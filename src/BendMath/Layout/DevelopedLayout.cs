@@ -1,6 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using BendMath.Layout;
+using BendMath.Cutting;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Lengths;
 using UnitsNet;
 
 namespace BendMath;
@@ -82,7 +85,7 @@ public sealed class DevelopedLayout
     /// <param name="cutStyle">What each piece is rounded up to when it is cut, as in <see cref="CutLengthIn"/>; null for the exact blank.</param>
     /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
-    public BarYield PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
+    public BarUtilization PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
         BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
 
     /// <summary>Blanks from a bar, unless a bar is more than a million of them long.</summary>
@@ -92,7 +95,7 @@ public sealed class DevelopedLayout
     /// <returns>Whether they were counted.</returns>
     /// <exception cref="ArgumentException">The style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar is not positive and finite.</exception>
-    public bool TryPiecesFrom(Length barLength, LengthStyle? cutStyle, [NotNullWhen(true)] out BarYield? pieces)
+    public bool TryPiecesFrom(Length barLength, LengthStyle? cutStyle, [NotNullWhen(true)] out BarUtilization? pieces)
     {
         double blank = cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle));
         pieces = BarCuts.TryPieces(blank, _kerf, Guard.Positive(barLength, nameof(barLength)));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,5 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;

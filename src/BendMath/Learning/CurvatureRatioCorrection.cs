@@ -1,9 +1,12 @@
 using System.Globalization;
+using BendMath.Evidence;
 using BendMath.Forming;
-using BendMath.Learning;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Guards;
 using BendMath.Numerics;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>A model whose finished curvature is multiplied by the ratio measured rings showed: one ratio for every die, or a ratio that changes with the radius.</summary>
 /// <remarks>
@@ -117,7 +120,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
     internal LeastSquares Fit => _fit;
 
     /// <inheritdoc/>
-    public override StampedFace FaceOf(Die die) => Basis.FaceOf(die);
+    public override ReferenceFace FaceOf(Die die) => Basis.FaceOf(die);
 
     /// <summary>The ratio at a radius; beyond the measured radii a line is carried on, but not beyond the ratios a bender can have.</summary>
     /// <param name="radiusOverDepth">Inside radius the model leaves, over the depth of the bar; greater than zero.</param>

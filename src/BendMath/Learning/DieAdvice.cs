@@ -1,9 +1,11 @@
 using System.Globalization;
-using BendMath.Forming;
-using BendMath.Learning;
+using BendMath.Distortion;
+using BendMath.Evidence;
+using BendMath.Forming.Variation;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>One die against a wanted ring and a tolerance: what it leaves, with what chance, at what risk to the section. Immutable and thread-safe.</summary>
 public sealed class DieProspect
@@ -12,7 +14,7 @@ public sealed class DieProspect
 
     private string? _sentence;
 
-    internal DieProspect(DieOutcome outcome, RingForecast forecast, BendRadius wanted, Length tolerance, DistortionSettings settings)
+    internal DieProspect(DieOutcome outcome, DiePrediction forecast, BendRadius wanted, Length tolerance, DistortionSettings settings)
     {
         Outcome = outcome;
         Forecast = forecast;
@@ -25,9 +27,9 @@ public sealed class DieProspect
     public DieOutcome Outcome { get; }
 
     /// <summary>The ring with its interval, and what the interval rests on.</summary>
-    public RingForecast Forecast { get; }
+    public DiePrediction Forecast { get; }
 
-    /// <summary>Chance of being within the tolerance; null where no scatter is known, and <see cref="RingForecast.ChanceNote"/> says why.</summary>
+    /// <summary>Chance of being within the tolerance; null where no scatter is known, and <see cref="DiePrediction.ChanceNote"/> says why.</summary>
     public Ratio? Chance { get; }
 
     /// <summary>The distortion checks, or null when the die leaves no ring.</summary>
@@ -71,16 +73,16 @@ public sealed class DieAdvice
 {
     private IReadOnlyList<string>? _sentences;
 
-    private DieAdvice(DieChoice choice, BendAnalysis analysis, Length tolerance, DistortionSettings settings, RingScatter? scatter)
+    private DieAdvice(DieChoice choice, BendAnalysis analysis, Length tolerance, DistortionSettings settings, InputVariation? scatter)
     {
         Choice = choice;
         Analysis = analysis;
         Scatter = scatter;
         Tolerance = tolerance;
-        RingScatter given = scatter ?? new RingScatter(analysis.Material.YieldRange);
+        InputVariation given = scatter ?? new InputVariation(analysis.Material.YieldRange);
         ScatterBars bars = new(analysis, given.Mill);
         Prospects = [.. choice.Outcomes.Select(outcome => new DieProspect(
-            outcome, RingForecast.Of(choice.Model, analysis, outcome, choice.Release, given, bars), choice.Wanted, tolerance, settings))];
+            outcome, DiePrediction.Of(choice.Model, analysis, outcome, choice.Release, given, bars), choice.Wanted, tolerance, settings))];
         Best = Prospects.Where(one => one.Outcome.Difference is not null)
             .OrderByDescending(one => Math.Round((one.Chance?.DecimalFractions ?? 0) / AlikeChance.DecimalFractions))
             .ThenBy(one => Math.Abs(one.Outcome.Difference!.Value.Meters))
@@ -98,7 +100,7 @@ public sealed class DieAdvice
     public BendAnalysis Analysis { get; }
 
     /// <summary>What may differ from ring to ring where no measured rings tell, as it was given; null for the yield range of the material.</summary>
-    public RingScatter? Scatter { get; }
+    public InputVariation? Scatter { get; }
 
     /// <summary>Accepted difference in diameter, either way.</summary>
     public Length Tolerance { get; }
@@ -128,7 +130,7 @@ public sealed class DieAdvice
     /// <exception cref="ArgumentException">The mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, the tolerance is not positive and finite, or the release is not a defined value.</exception>
     public static DieAdvice For(
-        DieRack rack, BendAnalysis analysis, BendRadius wanted, Length tolerance, FormingModel model, Release release, DistortionSettings? settings = null, RingScatter? scatter = null)
+        DieRack rack, BendAnalysis analysis, BendRadius wanted, Length tolerance, FormingModel model, Release release, DistortionSettings? settings = null, InputVariation? scatter = null)
     {
         DieChoice choice = DieChoice.For(rack, analysis, wanted, model, release);
         return new(choice, analysis, Length.FromMeters(Guard.Positive(tolerance, nameof(tolerance))), settings ?? DistortionSettings.Default, scatter);

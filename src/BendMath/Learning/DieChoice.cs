@@ -1,8 +1,9 @@
 using System.Globalization;
 using BendMath.Forming;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>What one die of the rack would leave. Immutable and thread-safe.</summary>
 public sealed class DieOutcome
@@ -101,7 +102,7 @@ public sealed class DieChoice
         Guard.NotNull(model, nameof(model));
         Guard.Defined(release, nameof(release));
         DieOutcome[] outcomes = [.. Guard.NotNull(rack, nameof(rack)).Select(die => new DieOutcome(die, model.Try(analysis, die), release, wanted))];
-        StampedFace face = outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face ?? rack[0].Face;
+        ReferenceFace face = outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face ?? rack[0].Face;
         FormedBend? ideal = model.StampFor(analysis, wanted, release, face) is { } stamp ? model.Try(analysis, Die.Trial(stamp.Meters, face)).Formed : null;
         return new(wanted, release, model, [.. outcomes], ideal);
     }

@@ -1,8 +1,9 @@
 using System.Globalization;
+using BendMath.Guards;
 
 namespace BendMath.Learning;
 
-/// <summary>One ratio or a line: a line only from rings enough on dies enough, and only when it foretells left-out rings clearly better.</summary>
+/// <summary>One ratio or a line: a line only from rings enough on dies enough, and only when it predicts left-out rings clearly better.</summary>
 internal static class FitChoice
 {
     public static (LeastSquares Fit, string Reason) Of(IReadOnlyList<double> x, IReadOnlyList<double> y, IReadOnlyList<double> stamps, FitForm? asked)
@@ -33,8 +34,8 @@ internal static class FitChoice
         return (better ? line : ratio, string.Format(
             CultureInfo.InvariantCulture,
             better
-                ? "A line in the radius: it foretells each ring from the others to {0:0.00} %, one ratio only to {1:0.00} %."
-                : "One ratio for every radius: a line foretells each ring from the others to {0:0.00} %, one ratio to {1:0.00} %, and a line is taken only from {2:0} % of that down (a setting).",
+                ? "A line in the radius: it predicts each ring from the others to {0:0.00} %, one ratio only to {1:0.00} %."
+                : "One ratio for every radius: a line predicts each ring from the others to {0:0.00} %, one ratio to {1:0.00} %, and a line is taken only from {2:0} % of that down (a setting).",
             100 * after,
             100 * before,
             RingFit.LineGain.Percent));

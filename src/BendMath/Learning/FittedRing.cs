@@ -1,8 +1,8 @@
 using System.Globalization;
-using BendMath.Learning;
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>One measured ring within a fit: what the model said of it, and how much it weighs. Immutable and thread-safe.</summary>
 public sealed class FittedRing
@@ -22,7 +22,7 @@ public sealed class FittedRing
         StudentizedResidual = fit.Studentized(place);
         OddChance = fit.OddChance(place) is { } chance ? Ratio.FromDecimalFractions(chance) : null;
         _deleted = fit.Deleted[place];
-        IsAlone = fit.IsAlone(place) && Math.Abs(_deleted!.Value) > ExplanationAgreement.Limit.DecimalFractions;
+        IsAlone = fit.IsAlone(place) && Math.Abs(_deleted!.Value) > HypothesisAgreement.Limit.DecimalFractions;
     }
 
     /// <summary>The measured ring.</summary>
@@ -74,7 +74,7 @@ public sealed class FittedRing
     /// </remarks>
     public double? CookDistance { get; }
 
-    /// <summary>Distance from what the other rings foretell, in its standard errors (externally studentized residual). Null with too few rings to tell.</summary>
+    /// <summary>Distance from what the other rings predict, in its standard errors (externally studentized residual). Null with too few rings to tell.</summary>
     /// <remarks>
     /// Equation: t = e/(s₍ᵢ₎·√(1 − h)), s₍ᵢ₎² = (SSE − e²/(1 − h))/(n − p − 1).
     /// Range: at least two rings more than the fit has numbers, which scatter without this one too.
@@ -90,20 +90,20 @@ public sealed class FittedRing
     /// </remarks>
     public Ratio? OddChance { get; }
 
-    /// <summary>What the other rings foretell of this one's inside radius, less what was measured; null where they foretell nothing.</summary>
+    /// <summary>What the other rings predict of this one's inside radius, less what was measured; null where they predict nothing.</summary>
     /// <remarks>
     /// Equation: (R_measured + n)·(exp(e/(1 − h)) − 1).
     /// Range: leverage below 1.
     /// Source: <see cref="Sources.LearningFromRings"/>
     /// </remarks>
-    public Length? ForetoldLessMeasured => _deleted is { } deleted && Math.Abs(deleted) < 100
+    public Length? PredictedLessMeasured => _deleted is { } deleted && Math.Abs(deleted) < 100
         ? Length.FromMeters((Ring.Ring.Inside + Modeled.Fiber) * (Math.Exp(deleted) - 1))
         : null;
 
     /// <summary>Whether the other rings agree to the last digit and this one does not agree with them.</summary>
     internal bool IsAlone { get; }
 
-    /// <summary>Logarithm of this ring's curvature over what the others foretell; null where they foretell nothing.</summary>
+    /// <summary>Logarithm of this ring's curvature over what the others predict; null where they predict nothing.</summary>
     internal double? DeletedResidual => _deleted;
 
     /// <summary>Number, ring and what is left of it.</summary>

@@ -47,7 +47,7 @@ internal sealed class LeastSquares
     /// <summary>Standard deviation of the scatter, or null where nothing is left to tell it.</summary>
     public double? Deviation => Freedom > 0 ? Math.Sqrt(SumOfSquares / Freedom) : null;
 
-    /// <summary>Deleted residuals: value less what the fit without it foretells; null where the fit cannot be made without it.</summary>
+    /// <summary>Deleted residuals: value less what the fit without it predicts; null where the fit cannot be made without it.</summary>
     public IReadOnlyList<double?> Deleted { get; }
 
     /// <summary>Root mean square of the deleted residuals, or null where one is missing.</summary>

@@ -1,8 +1,9 @@
 using System.Globalization;
-using BendMath.Learning;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>What one more test ring on a die would do to the interval at the wanted ring. Immutable and thread-safe.</summary>
 public sealed class NextRingOption
@@ -107,13 +108,13 @@ public sealed class NextRing
                 return null;
             }
 
-            double width = 4 * middle * Math.Sinh(LeastSquares.Quantile(freedom, RingForecast.Confidence.DecimalFractions) * error.Value);
+            double width = 4 * middle * Math.Sinh(LeastSquares.Quantile(freedom, DiePrediction.Confidence.DecimalFractions) * error.Value);
             return width < 1e6 ? Length.FromMeters(width) : null;
         }
 
         NextRingOption Option(Die die)
         {
-            RingForecast forecast = fit.Forecast(die, release);
+            DiePrediction forecast = fit.Forecast(die, release);
             if (forecast.Ring is not { } ring || model.Basis.Try(analysis, die).Formed is not { } formed || formed.IsStraightWhen(model.Release))
             {
                 return new(die, null, forecast.Refusal ?? "the bar springs back straight", double.PositiveInfinity);

@@ -1,10 +1,11 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using BendMath.Evidence;
 using BendMath.Forming;
-using BendMath.Learning;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>What a fit to measured rings may be.</summary>
 public enum FitForm
@@ -91,7 +92,7 @@ public sealed class RingFit
     /// </remarks>
     public Ratio? Scatter => _fit.Deviation is { } s ? Ratio.FromDecimalFractions(s) : null;
 
-    /// <summary>How far off, root mean square and as a share of the radius, each ring is foretold by the others; null where one cannot be left out.</summary>
+    /// <summary>How far off, root mean square and as a share of the radius, each ring is predicted by the others; null where one cannot be left out.</summary>
     /// <remarks>
     /// Equation: √(∑(e/(1 − h))²/n).
     /// Range: leverage below 1.
@@ -99,7 +100,7 @@ public sealed class RingFit
     /// </remarks>
     public Ratio? LeaveOneOutError => _fit.LeaveOneOutError is { } error ? Ratio.FromDecimalFractions(error) : null;
 
-    /// <summary>The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no scatter, one that is off by more than <see cref="ExplanationAgreement.Limit"/>.</summary>
+    /// <summary>The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no scatter, one that is off by more than <see cref="HypothesisAgreement.Limit"/>.</summary>
     public FittedRing? OddRing { get; }
 
     /// <summary>What is doubtful about the fit.</summary>
@@ -110,7 +111,7 @@ public sealed class RingFit
 
     /// <summary>Fits the rings that speak for a bar: those of the same bar where there are more than <see cref="Few"/>, otherwise those of a wider group.</summary>
     /// <param name="rings">The measured rings; at least one.</param>
-    /// <param name="analysis">Section and material of the bar to foretell.</param>
+    /// <param name="analysis">Section and material of the bar to predict.</param>
     /// <param name="basis">The model to correct.</param>
     /// <param name="form">One ratio or a line; null to let the rings decide.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
@@ -136,7 +137,7 @@ public sealed class RingFit
 
     /// <summary>The fit <see cref="Of"/> gives, or why the basis can speak of none of the rings.</summary>
     /// <param name="rings">The measured rings; at least one.</param>
-    /// <param name="analysis">Section and material of the bar to foretell.</param>
+    /// <param name="analysis">Section and material of the bar to predict.</param>
     /// <param name="basis">The model to correct.</param>
     /// <param name="fit">The fit, or null.</param>
     /// <param name="refusal">Why not, for the first ring, or null.</param>
@@ -165,7 +166,7 @@ public sealed class RingFit
     /// <param name="release">How the ring is let go.</param>
     /// <exception cref="ArgumentNullException">The die is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
-    public RingForecast Forecast(Die die, Release release) => RingForecast.Of(Model, Analysis, die, release);
+    public DiePrediction Forecast(Die die, Release release) => DiePrediction.Of(Model, Analysis, die, release);
 
     /// <summary>Form, number of rings and group.</summary>
     public override string ToString() => $"{(Form == FitForm.Line ? "line" : "curvature ratio")} from {Counted.Text(Rings.Count, "ring")} {RingGroups.Words(Group, Analysis)}";

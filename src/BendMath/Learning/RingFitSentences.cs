@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 
 namespace BendMath.Learning;
 
@@ -25,7 +27,7 @@ internal static class RingFitSentences
         {
             yield return new("odd-ring", odd.IsAlone ? Alone(odd) : string.Format(
                 CultureInfo.InvariantCulture,
-                "Look at ring {0} again ({1}{2}): it lies {3:0.0} standard errors from what the others foretell, and by chance the oddest of {4} rings does so {5}. Was it read rightly, was it that bar, that die? It is still in the fit.",
+                "Look at ring {0} again ({1}{2}): it lies {3:0.0} standard errors from what the others predict, and by chance the oddest of {4} rings does so {5}. Was it read rightly, was it that bar, that die? It is still in the fit.",
                 odd.Number,
                 odd.Ring,
                 odd.Ring.Note is null ? string.Empty : ", " + odd.Ring.Note,
@@ -82,7 +84,7 @@ internal static class RingFitSentences
 
     private static string Alone(FittedRing odd) => string.Format(
         CultureInfo.InvariantCulture,
-        "Look at ring {0} again ({1}{2}): it is {3} than the others foretell, and they agree to the last digit. Was it read rightly, was it that bar, that die? It is still in the fit.",
+        "Look at ring {0} again ({1}{2}): it is {3} than the others predict, and they agree to the last digit. Was it read rightly, was it that bar, that die? It is still in the fit.",
         odd.Number,
         odd.Ring,
         odd.Ring.Note is null ? string.Empty : ", " + odd.Ring.Note,
@@ -108,7 +110,7 @@ internal static class RingFitSentences
             s.Percent,
             Counted.Text(fit.DegreesOfFreedom, "degree of freedom", "degrees of freedom"),
             fit.LeaveOneOutError is { } error
-                ? string.Format(CultureInfo.InvariantCulture, "; each ring is foretold by the others to {0:0.00} %", error.Percent)
+                ? string.Format(CultureInfo.InvariantCulture, "; each ring is predicted by the others to {0:0.00} %", error.Percent)
                 : "; without one of them the fit cannot be made");
 
     private static string Curved(double ratio) =>

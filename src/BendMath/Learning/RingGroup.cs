@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>Which of the measured rings a fit is from, from the narrowest to the widest.</summary>
 public enum RingGroup

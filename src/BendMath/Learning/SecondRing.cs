@@ -1,13 +1,15 @@
 using System.Globalization;
+using BendMath.Evidence;
 using BendMath.Forming;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
-/// <summary>What one explanation foretells of a die. Immutable and thread-safe.</summary>
-public sealed class ForetoldRing
+/// <summary>What one explanation predicts of a die. Immutable and thread-safe.</summary>
+public sealed class PredictedRing
 {
-    internal ForetoldRing(Explanation explanation, BendAnalysis analysis, Die die, Release release)
+    internal PredictedRing(Hypothesis explanation, BendAnalysis analysis, Die die, Release release)
     {
         Kind = explanation.Kind;
         FormingTrial trial = explanation.Model!.Try(analysis, die);
@@ -16,7 +18,7 @@ public sealed class ForetoldRing
     }
 
     /// <summary>Which explanation.</summary>
-    public ExplanationKind Kind { get; }
+    public HypothesisKind Kind { get; }
 
     /// <summary>The ring, or null when the die leaves none.</summary>
     public FinishedRing? Ring { get; }
@@ -24,25 +26,25 @@ public sealed class ForetoldRing
     /// <summary>Why there is no ring, or null.</summary>
     public string? Refusal { get; }
 
-    /// <summary>Explanation and inside diameter.</summary>
+    /// <summary>Hypothesis and inside diameter.</summary>
     public override string ToString() => Ring is null
-        ? $"{Explanation.Words(Kind)}: {Refusal}"
-        : string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm", Explanation.Words(Kind), Ring.InsideDiameter.Millimeters);
+        ? $"{Hypothesis.Words(Kind)}: {Refusal}"
+        : string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm", Hypothesis.Words(Kind), Ring.InsideDiameter.Millimeters);
 }
 
 /// <summary>How well a second ring on one die would tell the explanations apart. Immutable and thread-safe.</summary>
 public sealed class SecondRingOption
 {
-    internal SecondRingOption(Die die, IReadOnlyList<ForetoldRing> foretold, double measuringError)
+    internal SecondRingOption(Die die, IReadOnlyList<PredictedRing> predicted, double measuringError)
     {
         Die = die;
-        Foretold = foretold;
-        if (foretold.Count < 2 || foretold.Any(one => one.Ring is null))
+        Predicted = predicted;
+        if (predicted.Count < 2 || predicted.Any(one => one.Ring is null))
         {
             return;
         }
 
-        double[] diameters = [.. foretold.Select(one => one.Ring!.InsideDiameter.Meters).OrderBy(one => one)];
+        double[] diameters = [.. predicted.Select(one => one.Ring!.InsideDiameter.Meters).OrderBy(one => one)];
         double smallest = diameters.Skip(1).Zip(diameters, (wide, tight) => wide - tight).Min();
         SmallestSeparation = Length.FromMeters(smallest);
         SeparationOverError = smallest / measuringError;
@@ -51,8 +53,8 @@ public sealed class SecondRingOption
     /// <summary>The die.</summary>
     public Die Die { get; }
 
-    /// <summary>What each fitting explanation foretells of it.</summary>
-    public IReadOnlyList<ForetoldRing> Foretold { get; }
+    /// <summary>What each fitting explanation predicts of it.</summary>
+    public IReadOnlyList<PredictedRing> Predicted { get; }
 
     /// <summary>Smallest difference in inside diameter between two explanations; null where one of them leaves no ring or fewer than two fit.</summary>
     /// <remarks>
@@ -72,14 +74,14 @@ public sealed class SecondRingOption
 
     /// <summary>Die and separation.</summary>
     public override string ToString() => SmallestSeparation is { } apart
-        ? string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm apart ({2})", Die.Name, apart.Millimeters, string.Join(", ", Foretold))
-        : $"{Die.Name}: {string.Join(", ", Foretold)}";
+        ? string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm apart ({2})", Die.Name, apart.Millimeters, string.Join(", ", Predicted))
+        : $"{Die.Name}: {string.Join(", ", Predicted)}";
 }
 
 /// <summary>The second ring that tells the explanations of the first apart. Immutable and thread-safe.</summary>
 public sealed class SecondRing
 {
-    private SecondRing(DieCorrection correction, double error, IReadOnlyList<SecondRingOption> options)
+    private SecondRing(RingDiagnosis correction, double error, IReadOnlyList<SecondRingOption> options)
     {
         Correction = correction;
         MeasuringError = Length.FromMeters(error);
@@ -93,7 +95,7 @@ public sealed class SecondRing
     public static double LeastSeparation => 2;
 
     /// <summary>What the first ring teaches.</summary>
-    public DieCorrection Correction { get; }
+    public RingDiagnosis Correction { get; }
 
     /// <summary>How far a measured diameter may be off.</summary>
     public Length MeasuringError { get; }
@@ -113,41 +115,41 @@ public sealed class SecondRing
     /// <param name="measuringError">How far a measured diameter may be off, greater than zero.</param>
     /// <exception cref="ArgumentNullException">Correction or rack is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The error is not positive and finite.</exception>
-    public static SecondRing For(DieCorrection correction, DieRack rack, Length measuringError)
+    public static SecondRing For(RingDiagnosis correction, DieRack rack, Length measuringError)
     {
         MeasuredRing ring = Guard.NotNull(correction, nameof(correction)).Ring;
         Guard.NotNull(rack, nameof(rack));
         double error = Guard.Positive(measuringError, nameof(measuringError));
-        Explanation[] fitting = [.. correction.Explanations.Where(one => one.Fits)];
+        Hypothesis[] fitting = [.. correction.Hypotheses.Where(one => one.Fits)];
         return new(
             correction,
             error,
-            [.. rack.Select(die => new SecondRingOption(die, [.. fitting.Select(one => new ForetoldRing(one, ring.Analysis, die, ring.Release))], error))]);
+            [.. rack.Select(die => new SecondRingOption(die, [.. fitting.Select(one => new PredictedRing(one, ring.Analysis, die, ring.Release))], error))]);
     }
 
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
 
-    private string Say(DieCorrection correction, SecondRingOption? widest)
+    private string Say(RingDiagnosis correction, SecondRingOption? widest)
     {
-        Explanation[] fitting = [.. correction.Explanations.Where(one => one.Fits)];
+        Hypothesis[] fitting = [.. correction.Hypotheses.Where(one => one.Fits)];
         if (fitting.Length < 2)
         {
             return fitting.Length == 0
                 ? "No explanation fits this ring: measure it again, and check die and bar, before bending a second one."
-                : $"Only the {Explanation.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.";
+                : $"Only the {Hypothesis.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.";
         }
 
-        string[] names = [.. fitting.Select(one => "the " + Explanation.Words(one.Kind))];
+        string[] names = [.. fitting.Select(one => "the " + Hypothesis.Words(one.Kind))];
         string words = string.Join(", ", names.Take(names.Length - 1)) + " and " + names[names.Length - 1];
         return Recommended is { } best
             ? string.Format(
                 CultureInfo.InvariantCulture,
-                "Bend the second ring on die {0}: {1} foretell rings there that differ by at least {2:0.0} mm in inside diameter ({3}), {4:0.#} times what measuring may be off.",
+                "Bend the second ring on die {0}: {1} predict rings there that differ by at least {2:0.0} mm in inside diameter ({3}), {4:0.#} times what measuring may be off.",
                 best.Die.Name,
                 words,
                 best.SmallestSeparation!.Value.Millimeters,
-                string.Join(", ", best.Foretold),
+                string.Join(", ", best.Predicted),
                 best.SeparationOverError)
             : widest is null
                 ? $"None of your dies tells {words} apart: on each of them one of these leaves no ring."

@@ -1,6 +1,7 @@
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Learning;
 
 /// <summary>One way to reach the wanted ring from the die at hand, with its number. Immutable and thread-safe.</summary>
 public sealed class ShopChange

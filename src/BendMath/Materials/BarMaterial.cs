@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Materials;
 using UnitsNet;
 

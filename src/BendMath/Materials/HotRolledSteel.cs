@@ -1,5 +1,9 @@
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Materials;
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;

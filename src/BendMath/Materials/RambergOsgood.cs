@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Materials;
-using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using UnitsNet;
 
 namespace BendMath;

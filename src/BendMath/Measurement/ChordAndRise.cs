@@ -1,6 +1,8 @@
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>Radius from a straightedge laid across an arc, and back.</summary>
 public static class ChordAndRise

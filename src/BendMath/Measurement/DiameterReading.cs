@@ -1,7 +1,8 @@
 using System.Globalization;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>A diameter measured across a ring at an angle. Immutable and thread-safe.</summary>
 public sealed record DiameterReading

@@ -1,9 +1,12 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Outlines;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>
 /// The best circle through measured points of a ring or arc: the sum of the squared distances from it is least. Its intervals tell how far the scatter of the points leaves the circle open;

@@ -1,7 +1,8 @@
 using System.Globalization;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>Heights of a ring above a plate at one angle. Immutable and thread-safe.</summary>
 public sealed record HeightReading

@@ -1,7 +1,9 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>
 /// A length marked on the straight bar and the turn it became: it tells which fiber kept its length. Around a closed ring the marks meet, and the turn is 360°. Immutable and thread-safe.

@@ -1,7 +1,8 @@
 using System.Globalization;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>
 /// A length as measured, with its error: the true value lies within the error of it in about 95 of 100 cases, which is two standard errors. Errors of readings are stated in the same sense, and

@@ -1,8 +1,10 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>How far from round a ring is, from diameters at several angles. Diameters cannot show a shape with three lobes: measure points for that. Immutable and thread-safe.</summary>
 /// <remarks>

@@ -1,8 +1,10 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>
 /// How flat a ring lies, from heights above a plate: how far it is from its best plane, and how its section leans, which is its dish. Measure with z = 0 down, for an angle its radial leg on

@@ -1,7 +1,9 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>How a ring was measured.</summary>
 public enum ReadingKind

@@ -1,8 +1,10 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using MathNet.Numerics.Distributions;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>What a measurement says of a ring.</summary>
 public enum RingConformity

@@ -1,6 +1,8 @@
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Measurement;
 
 /// <summary>Diameter from a tape laid around a closed ring. A tape shows the length of its middle, so its thickness counts.</summary>
 public static class TapeMeasure

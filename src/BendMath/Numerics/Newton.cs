@@ -21,8 +21,8 @@ internal static class Newton
     /// <summary>A Newton step this small, relative to the root, has squared its error below rounding: the next one would not change the root.</summary>
     private const double Settled = 1e-10;
 
-    /// <summary>Below this step, relative to the root, the last two steps foretell the next one, s·(s/s₋₁)², and with it whether it would change the root.</summary>
-    private const double Foretold = 1e-7;
+    /// <summary>Below this step, relative to the root, the last two steps predict the next one, s·(s/s₋₁)², and with it whether it would change the root.</summary>
+    private const double Predicted = 1e-7;
 
     /// <param name="function">Continuous, negative at <paramref name="low"/> and positive at <paramref name="high"/> or the reverse.</param>
     /// <param name="low">Lower end of the bracket.</param>
@@ -58,7 +58,7 @@ internal static class Newton
             {
                 double step = Math.Abs(next - x);
                 double size = Math.Abs(x);
-                if (step <= Settled * size || (step <= Foretold * size && step * step * step <= 0.1 * Rounding * size * previousStep * previousStep))
+                if (step <= Settled * size || (step <= Predicted * size && step * step * step <= 0.1 * Rounding * size * previousStep * previousStep))
                 {
                     return next;
                 }

@@ -1,3 +1,4 @@
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;

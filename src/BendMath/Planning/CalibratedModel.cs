@@ -1,9 +1,13 @@
+using BendMath.Guards;
+using BendMath.Learning;
+
+
 namespace BendMath.Planning;
 
 /// <summary>What the measured rings of a job make of its forming model.</summary>
 internal sealed class CalibratedModel
 {
-    private CalibratedModel(FormingModel model, IReadOnlyList<DieCorrection> corrections, RingFit? fit, MeasuredRing? used)
+    private CalibratedModel(FormingModel model, IReadOnlyList<RingDiagnosis> corrections, RingFit? fit, MeasuredRing? used)
     {
         Model = model;
         Corrections = corrections;
@@ -15,7 +19,7 @@ internal sealed class CalibratedModel
     public FormingModel Model { get; }
 
     /// <summary>What each ring would teach.</summary>
-    public IReadOnlyList<DieCorrection> Corrections { get; }
+    public IReadOnlyList<RingDiagnosis> Corrections { get; }
 
     /// <summary>The fit of several rings, or null.</summary>
     public RingFit? Fit { get; }
@@ -32,30 +36,30 @@ internal sealed class CalibratedModel
     /// <exception cref="ArgumentException">The correction does not explain its ring.</exception>
     public static CalibratedModel Of(Calibration calibration, FormingModel model, BendAnalysis analysis, BendRadius wanted, string name)
     {
-        DieCorrection[] corrections = [.. calibration.Rings.Select(ring => DieCorrection.Of(ring, model))];
+        RingDiagnosis[] corrections = [.. calibration.Rings.Select(ring => RingDiagnosis.Of(ring, model))];
         if (calibration.Correction is not { } kind)
         {
             return new(model, Array.AsReadOnly(corrections), null, null);
         }
 
-        if (kind == ExplanationKind.CurvatureRatio && corrections.Length > 1)
+        if (kind == HypothesisKind.CurvatureRatio && corrections.Length > 1)
         {
             return RingFit.TryOf(calibration.Rings, analysis, model, out RingFit? fit, out string? none)
                 ? new(fit.Model, Array.AsReadOnly(corrections), fit, null)
-                : throw Guard.Refused(name, "must explain at least one of its rings", $"by the {Explanation.Words(kind)} it explains none: {none}");
+                : throw Guard.Refused(name, "must explain at least one of its rings", $"by the {Hypothesis.Words(kind)} it explains none: {none}");
         }
 
-        DieCorrection nearest = Nearest(corrections, analysis, wanted);
+        RingDiagnosis nearest = Nearest(corrections, analysis, wanted);
         return nearest.Find(kind) switch
         {
-            null => throw Guard.Refused(name, $"must come with the half-span and nose of the bender where it corrects by the {Explanation.Words(kind)}", $"{model.Name} has none"),
+            null => throw Guard.Refused(name, $"must come with the half-span and nose of the bender where it corrects by the {Hypothesis.Words(kind)}", $"{model.Name} has none"),
             { Fits: true, Model: { } corrected } => new(corrected, Array.AsReadOnly(corrections), null, nearest.Ring),
-            { Sentence: var why } => throw Guard.Refused(name, $"must explain its ring {nearest.Ring}", $"by the {Explanation.Words(kind)} it does not: {why}"),
+            { Sentence: var why } => throw Guard.Refused(name, $"must explain its ring {nearest.Ring}", $"by the {Hypothesis.Words(kind)} it does not: {why}"),
         };
     }
 
     /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
-    private static DieCorrection Nearest(DieCorrection[] corrections, BendAnalysis analysis, BendRadius wanted)
+    private static RingDiagnosis Nearest(RingDiagnosis[] corrections, BendAnalysis analysis, BendRadius wanted)
     {
         double inside = wanted.InsideRadiusOf(analysis.Section).Meters;
         return corrections

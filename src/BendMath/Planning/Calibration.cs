@@ -1,3 +1,5 @@
+using BendMath.Guards;
+using BendMath.Learning;
 using UnitsNet;
 
 namespace BendMath;
@@ -12,7 +14,7 @@ public sealed class Calibration
     /// <exception cref="ArgumentNullException">The rings or one of them are null.</exception>
     /// <exception cref="ArgumentException">A correction is asked for without a measured ring.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and finite.</exception>
-    public Calibration(IEnumerable<MeasuredRing> rings, ExplanationKind? correction = null, Length? measuringError = null)
+    public Calibration(IEnumerable<MeasuredRing> rings, HypothesisKind? correction = null, Length? measuringError = null)
     {
         Rings = Array.AsReadOnly([.. Guard.NotNull(rings, nameof(rings)).Select(ring => Guard.NotNull(ring, nameof(rings)))]);
         Correction = correction is { } kind ? Guard.Defined(kind, nameof(correction)) : null;
@@ -33,7 +35,7 @@ public sealed class Calibration
     public IReadOnlyList<MeasuredRing> Rings { get; }
 
     /// <summary>The explanation by which measured rings correct the model, or null; by a curvature ratio, several rings are fitted together.</summary>
-    public ExplanationKind? Correction { get; }
+    public HypothesisKind? Correction { get; }
 
     /// <summary>How well the shop measures a diameter.</summary>
     public Length MeasuringError { get; }
@@ -44,11 +46,11 @@ public sealed class Calibration
     /// <param name="measuringError">Another error, or null.</param>
     /// <exception cref="ArgumentException">A ring is null, or a correction is asked for without a measured ring.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and finite.</exception>
-    public Calibration With(IEnumerable<MeasuredRing>? rings = null, ExplanationKind? correction = null, Length? measuringError = null) =>
+    public Calibration With(IEnumerable<MeasuredRing>? rings = null, HypothesisKind? correction = null, Length? measuringError = null) =>
         new(rings ?? Rings, correction ?? Correction, measuringError ?? MeasuringError);
 
     /// <summary>Number of rings and correction.</summary>
     public override string ToString() => Rings.Count == 0
         ? "no measured ring"
-        : $"{Counted.Text(Rings.Count, "measured ring")}, {(Correction is { } kind ? $"corrected by the {Explanation.Words(kind)}" : "no correction")}";
+        : $"{Counted.Text(Rings.Count, "measured ring")}, {(Correction is { } kind ? $"corrected by the {Hypothesis.Words(kind)}" : "no correction")}";
 }

@@ -1,3 +1,5 @@
+using BendMath.Guards;
+using BendMath.Lengths;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Learning;
 using UnitsNet;
 
 namespace BendMath.Planning;
@@ -6,7 +8,7 @@ namespace BendMath.Planning;
 /// <summary>What is doubtful about a plan as a whole, beside what its formed bar says of itself.</summary>
 internal static class PlanAdvisories
 {
-    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, RingFit? fit, IReadOnlyList<ExplanationAgreement> agreements)
+    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, RingFit? fit, IReadOnlyList<HypothesisAgreement> agreements)
     {
         if (ring is { Serves: false })
         {
@@ -33,7 +35,7 @@ internal static class PlanAdvisories
 
         if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Calibration.Correction) is { Agrees: false } used)
         {
-            string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Explanation.Words(one.Kind))];
+            string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Hypothesis.Words(one.Kind))];
             yield return new("correction-disagrees", string.Format(
                 CultureInfo.InvariantCulture,
                 "The measured rings contradict the correction in use: {0}. {1}",

@@ -1,3 +1,6 @@
+using BendMath.Cutting;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,3 +1,12 @@
+using BendMath.Bending.NeutralAxes;
+using BendMath.Cutting;
+using BendMath.Distortion;
+using BendMath.Forming.Effort;
+using BendMath.Forming.Variation;
+using BendMath.Guards;
+using BendMath.Learning;
+using BendMath.Lengths;
+using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath;
@@ -9,7 +18,7 @@ public sealed class PlannedRing
 
     private readonly FormingModel _model;
 
-    private RingRange? _range;
+    private RingBounds? _range;
 
     internal PlannedRing(RingJob job, FormingModel model, DieProspect prospect)
     {
@@ -29,7 +38,7 @@ public sealed class PlannedRing
         Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
-        Bar = job.Cutting.BarLength is { } bar && Layout.TryPiecesFrom(bar, job.Cutting.CutStyle, out BarYield? pieces) ? pieces : null;
+        Bar = job.Cutting.BarLength is { } bar && Layout.TryPiecesFrom(bar, job.Cutting.CutStyle, out BarUtilization? pieces) ? pieces : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.Bender.Drive);
         Work = Energy.FromJoules(Layout.DevelopedLength.Meters * Effort.WorkPerLength.Newtons);
@@ -53,7 +62,7 @@ public sealed class PlannedRing
     public FinishedRing Flattened { get; }
 
     /// <summary>The free ring over everything that scatters.</summary>
-    public RingRange Range => _range ??= RingRange.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
+    public RingBounds Range => _range ??= RingBounds.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
 
     /// <summary>Distortion checks of the loaded bend.</summary>
     public DistortionReport Distortion => Prospect.Distortion!;
@@ -71,7 +80,7 @@ public sealed class PlannedRing
     public Length CutLength { get; }
 
     /// <summary>Blanks of that cut length from a bar, or null when no bar length is given or a bar is more than a million of them long.</summary>
-    public BarYield? Bar { get; }
+    public BarUtilization? Bar { get; }
 
     /// <summary>Mass of one blank.</summary>
     public Mass BlankMass { get; }

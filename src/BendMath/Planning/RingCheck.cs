@@ -1,4 +1,7 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath;

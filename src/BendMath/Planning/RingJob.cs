@@ -1,3 +1,6 @@
+using BendMath.Distortion;
+using BendMath.Forming.Variation;
+using BendMath.Guards;
 using BendMath.Planning;
 using UnitsNet;
 
@@ -9,7 +12,7 @@ namespace BendMath;
 /// </summary>
 public sealed class RingJob
 {
-    private readonly RingScatter? _scatter;
+    private readonly InputVariation? _scatter;
 
     /// <summary>Makes a job.</summary>
     /// <param name="name">What the shop calls it; not empty.</param>
@@ -32,7 +35,7 @@ public sealed class RingJob
         WantedRing wanted,
         Bender bender,
         CuttingRules cutting,
-        RingScatter? scatter = null,
+        InputVariation? scatter = null,
         Calibration? calibration = null,
         DistortionSettings? distortion = null)
     {
@@ -42,7 +45,7 @@ public sealed class RingJob
         Bender = Guard.NotNull(bender, nameof(bender));
         Cutting = Guard.NotNull(cutting, nameof(cutting));
         _scatter = scatter;
-        Scatter = scatter ?? new RingScatter(analysis.Material.YieldRange);
+        Scatter = scatter ?? new InputVariation(analysis.Material.YieldRange);
         Calibration = calibration ?? Calibration.None;
         Distortion = distortion ?? DistortionSettings.Default;
         double inside = wanted.Radius.InsideOf(analysis.Section, nameof(wanted));
@@ -70,7 +73,7 @@ public sealed class RingJob
     public CuttingRules Cutting { get; }
 
     /// <summary>What may differ from ring to ring.</summary>
-    public RingScatter Scatter { get; }
+    public InputVariation Scatter { get; }
 
     /// <summary>Rings made before and what they correct.</summary>
     public Calibration Calibration { get; }
@@ -101,7 +104,7 @@ public sealed class RingJob
         WantedRing? wanted = null,
         Bender? bender = null,
         CuttingRules? cutting = null,
-        RingScatter? scatter = null,
+        InputVariation? scatter = null,
         Calibration? calibration = null,
         DistortionSettings? distortion = null) => new(
             name ?? Name, analysis ?? Analysis, wanted ?? Wanted, bender ?? Bender, cutting ?? Cutting, scatter ?? _scatter, calibration ?? Calibration, distortion ?? Distortion);

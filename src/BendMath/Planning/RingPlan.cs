@@ -1,4 +1,11 @@
+using BendMath.Evidence;
+using BendMath.Forming.Bumps;
+using BendMath.Guards;
+using BendMath.Learning;
+using BendMath.Measurement;
 using BendMath.Planning;
+
+
 
 namespace BendMath;
 
@@ -24,7 +31,7 @@ public sealed class RingPlan
         Corrections = calibrated.Corrections;
         Advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion, job.Scatter);
         Ring = Advice.Best is { } best ? new PlannedRing(job, Model, best) : null;
-        Agreements = ExplanationAgreement.Of(Corrections);
+        Agreements = HypothesisAgreement.Of(Corrections);
     }
 
     /// <summary>The job.</summary>
@@ -40,10 +47,10 @@ public sealed class RingPlan
     public RingFit? Fit { get; }
 
     /// <summary>What each measured ring would teach, explanation by explanation.</summary>
-    public IReadOnlyList<DieCorrection> Corrections { get; }
+    public IReadOnlyList<RingDiagnosis> Corrections { get; }
 
     /// <summary>Each kind of explanation held against all measured rings; empty when they are of fewer than two dies.</summary>
-    public IReadOnlyList<ExplanationAgreement> Agreements { get; }
+    public IReadOnlyList<HypothesisAgreement> Agreements { get; }
 
     /// <summary>Which die to take, with chances where measured rings give them, and what to change; judged as the ring comes off, free.</summary>
     public DieAdvice Advice { get; }
@@ -52,7 +59,7 @@ public sealed class RingPlan
     public DieChoice Choice => Advice.Choice;
 
     /// <summary>On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one explanation that fits.</summary>
-    public SecondRing? SecondRing => _second ??= Agreements.Count == 0 && Corrections.Count > 0 && Corrections[Corrections.Count - 1].Explanations.Count(one => one.Fits) > 1
+    public SecondRing? SecondRing => _second ??= Agreements.Count == 0 && Corrections.Count > 0 && Corrections[Corrections.Count - 1].Hypotheses.Count(one => one.Fits) > 1
         ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Bender.Rack, Job.Calibration.MeasuringError)
         : null;
 

@@ -1,3 +1,5 @@
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Guards;
+using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath;
@@ -16,7 +18,7 @@ public abstract class BarStock : IEquatable<BarStock>
     /// <summary>The shape in words, such as <c>angle</c>; of a drawn bar, what it is called.</summary>
     public abstract string Shape { get; }
 
-    /// <summary>Shape and dimensions in millimetres, such as <c>angle 30 × 30 × 3 mm</c>. It says nothing of fillets and corners of tubes: bars of one name may differ.</summary>
+    /// <summary>Shape and dimensions in millimeters, such as <c>angle 30 × 30 × 3 mm</c>. It says nothing of fillets and corners of tubes: bars of one name may differ.</summary>
     public abstract string Name { get; }
 
     /// <summary>The name with all that tells bars of one name apart: fillets and corners, of a drawn bar its extent and area.</summary>
@@ -87,7 +89,7 @@ public abstract class BarStock : IEquatable<BarStock>
             || Orientations.Any(way => other.Orientations.Any(lying => way.IsWithin(lying, apart, Turning.None) || way.IsWithin(lying, apart, Turning.EndForEnd)));
     }
 
-    /// <summary>Mass of one metre of bar.</summary>
+    /// <summary>Mass of one meter of bar.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive and finite.</exception>
     public LinearDensity MassPerLength(Density density) => Orientations[0].Properties.MassPerLength(density);

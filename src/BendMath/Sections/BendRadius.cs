@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath;
@@ -70,7 +72,7 @@ public sealed record BendRadius
     /// </remarks>
     public Length InsideRadiusOf(OrientedSection section) => Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
 
-    /// <summary>Radius and line, in millimetres.</summary>
+    /// <summary>Radius and line, in millimeters.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} mm to the {1}", Radius * 1e3, Reference switch
     {
         RadiusReference.InsideFace => "inside face",

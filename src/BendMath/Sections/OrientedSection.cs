@@ -1,4 +1,8 @@
+using BendMath.Guards;
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Features;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath;
@@ -101,7 +105,7 @@ public sealed class OrientedSection
     /// <summary>Whether another section is of the same shape lying the same way, whatever its size.</summary>
     internal bool IsOfKind(OrientedSection other) => Stock.IsOfShape(other.Stock) && Orientation == other.Orientation;
 
-    /// <summary>Whether both outlines come within the tolerance, in metres, of each other when the other bar is turned.</summary>
+    /// <summary>Whether both outlines come within the tolerance, in meters, of each other when the other bar is turned.</summary>
     internal bool IsWithin(OrientedSection other, double tolerance, Turning turning)
     {
         if (turning == Turning.None && (ReferenceEquals(this, other) || (Orientation == other.Orientation && Stock == other.Stock)))
@@ -124,7 +128,7 @@ public sealed class OrientedSection
         };
     }
 
-    /// <summary>The level of a fiber in metres from the inside face, or an exception by name when it lies outside the section.</summary>
+    /// <summary>The level of a fiber in meters from the inside face, or an exception by name when it lies outside the section.</summary>
     internal double LevelOf(Length fromInside, string name)
     {
         double level = Guard.Place(fromInside, name);

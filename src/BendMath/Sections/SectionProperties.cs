@@ -1,5 +1,7 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;
@@ -143,7 +145,7 @@ public sealed record SectionProperties
 
     internal double PrincipalMinor { get; }
 
-    /// <summary>Mass of one metre of bar.</summary>
+    /// <summary>Mass of one meter of bar.</summary>
     /// <param name="density">Density of the material, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive and finite.</exception>
     public LinearDensity MassPerLength(Density density) =>
@@ -156,7 +158,7 @@ public sealed record SectionProperties
     /// <inheritdoc/>
     public override int GetHashCode() => (_moments, _radial, _axial).GetHashCode();
 
-    /// <summary>Area, depth, centroid and equal-area axis, in millimetres.</summary>
+    /// <summary>Area, depth, centroid and equal-area axis, in millimeters.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "A {0:0.###} mm², depth {1:0.###} mm, centroid {2:0.###} mm and equal-area axis {3:0.###} mm from the inside face, I_b {4:0.###} mm⁴",

@@ -1,3 +1,6 @@
+using BendMath.Stock.Geometry;
+
+
 namespace BendMath.Sections;
 
 /// <summary>How one end of a flat wall is held by the rest of the section.</summary>
@@ -26,10 +29,10 @@ internal readonly record struct WallEnd(bool Moves, int Corner)
 /// A flat wall, or half of a symmetric one: s runs over its middle from z₀, y₀ under the angle β to the axis of the ring.
 /// </summary>
 /// <param name="Name">What it is called beside the other walls of the section.</param>
-/// <param name="Place">y₀ and z₀, in metres.</param>
+/// <param name="Place">y₀ and z₀, in meters.</param>
 /// <param name="Direction">sin β and cos β.</param>
-/// <param name="Width">Its width, or half of it, in metres.</param>
-/// <param name="Thickness">In metres.</param>
+/// <param name="Width">Its width, or half of it, in meters.</param>
+/// <param name="Thickness">In meters.</param>
 /// <param name="Start">How it is held at s = 0.</param>
 /// <param name="End">How it is held at the end.</param>
 internal sealed record FlatWallStrip(

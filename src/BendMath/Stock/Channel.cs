@@ -1,4 +1,6 @@
-using BendMath.Stock;
+using BendMath.Guards;
+using BendMath.Sections.Features;
+using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,5 +1,7 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;
@@ -86,7 +88,7 @@ public sealed record CornerRadii
     /// <inheritdoc/>
     public override int GetHashCode() => Identity.GetHashCode();
 
-    /// <summary>Both radii in millimetres.</summary>
+    /// <summary>Both radii in millimeters.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "corners {0:0.###} mm outside, {1:0.###} mm inside", OutsideMeters * 1e3, InsideMeters * 1e3);
 }

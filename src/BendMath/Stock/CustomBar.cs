@@ -1,4 +1,8 @@
-using BendMath.Numerics;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Features;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,6 +1,10 @@
 using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Numerics;
-using BendMath.Stock;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Features;
+using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath;
@@ -65,7 +69,7 @@ public sealed record AngleFillets
     /// <inheritdoc/>
     public override int GetHashCode() => Identity.GetHashCode();
 
-    /// <summary>Both radii in millimetres.</summary>
+    /// <summary>Both radii in millimeters.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
 }
 

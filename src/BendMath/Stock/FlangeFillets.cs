@@ -1,5 +1,6 @@
 using System.Globalization;
-using BendMath.Numerics;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
 using UnitsNet;
 
 namespace BendMath;
@@ -57,7 +58,7 @@ public sealed record FlangeFillets
     /// <inheritdoc/>
     public override int GetHashCode() => Identity.GetHashCode();
 
-    /// <summary>All radii in millimetres.</summary>
+    /// <summary>All radii in millimeters.</summary>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm, outer {2:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3, OuterMeters * 1e3);
 }

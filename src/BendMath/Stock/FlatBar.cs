@@ -1,5 +1,7 @@
-using BendMath.Numerics;
-using BendMath.Stock;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Features;
+using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath;

@@ -1,5 +1,6 @@
-using BendMath.Numerics;
-using BendMath.Stock;
+using BendMath.Guards;
+using BendMath.Numerics.Geometry;
+using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath;

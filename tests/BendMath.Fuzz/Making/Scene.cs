@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
+using BendMath.Numerics;
 
 namespace BendMath.Fuzz.Making;
 

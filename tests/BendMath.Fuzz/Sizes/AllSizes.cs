@@ -1,5 +1,7 @@
 using BendMath.Fuzz.Making;
 
+
+
 namespace BendMath.Fuzz.Sizes;
 
 /// <summary>The usual rules, later ones over earlier ones.</summary>

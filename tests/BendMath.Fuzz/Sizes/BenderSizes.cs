@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using BendMath.Fuzz.Making;
 using UnitsNet;
 
@@ -56,10 +57,10 @@ internal static class BenderSizes
 
     private static void Mates(Rules rules)
     {
-        rules.Set("DieMate.OfFace.radius", frame => frame.Length(Math.Min(frame.Scene.Most, (frame.Meters("stampedRadius") + frame.Scene.Height) * frame.Tape.Log(0.8, 1.5))));
-        rules.Set("DieMate.OfFace.halfSpan", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Meters("radius") * frame.Tape.Between(0.05, 0.95))));
-        rules.Set("DieMate.OfSupports.halfSpan", frame => frame.Length(Near(frame, 0.1, 1)));
-        rules.Set("DieMate.OfSupports.rise", frame => frame.Length(Math.Max(Math.Min(frame.Scene.Least, frame.Meters("halfSpan")), frame.Meters("halfSpan") * frame.Tape.Between(0.02, 0.95))));
+        rules.Set("MatingDie.OfFace.radius", frame => frame.Length(Math.Min(frame.Scene.Most, (frame.Meters("stampedRadius") + frame.Scene.Height) * frame.Tape.Log(0.8, 1.5))));
+        rules.Set("MatingDie.OfFace.halfSpan", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Meters("radius") * frame.Tape.Between(0.05, 0.95))));
+        rules.Set("MatingDie.OfSupports.halfSpan", frame => frame.Length(Near(frame, 0.1, 1)));
+        rules.Set("MatingDie.OfSupports.rise", frame => frame.Length(Math.Max(Math.Min(frame.Scene.Least, frame.Meters("halfSpan")), frame.Meters("halfSpan") * frame.Tape.Between(0.02, 0.95))));
         rules.Set("supportRadius", frame => frame.Share(0.9 * frame.Meters("halfSpan")));
         rules.Set("shims", frame => frame.Share(frame.Scene.Height));
     }

@@ -65,7 +65,7 @@ internal static class FileSpoiler
                 owner.Remove(word);
                 return ("a word is missing", root.ToJsonString(Plain));
             case 4:
-                owner["colour"] = "red";
+                owner["color"] = "red";
                 return ("a word is unknown", root.ToJsonString(Plain));
             case 5:
                 return tape.Chance(0.5)

@@ -1,5 +1,8 @@
 using System.Reflection;
 using BendMath.Fuzz.Making;
+using BendMath.Learning;
+using BendMath.Lengths;
+using BendMath.Stock.Tolerances;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;
@@ -9,7 +12,7 @@ internal static class JobSizes
 {
     private static readonly string[] Names = ["planter rim", "hoop", "=2+3", "A;=cmd", "<script>alert(1)</script>", "Reif Ø 500, „außen“", "🙂", " x "];
 
-    private static readonly MethodInfo Learning = typeof(DieCorrection).GetMethod(nameof(DieCorrection.Of))!;
+    private static readonly MethodInfo Learning = typeof(RingDiagnosis).GetMethod(nameof(RingDiagnosis.Of))!;
 
     private static readonly MethodInfo[] Mills =
         [.. typeof(MillTolerance).GetMethods(BindingFlags.Public | BindingFlags.Static).Where(method => method.ReturnType == typeof(MillTolerance))];
@@ -29,7 +32,7 @@ internal static class JobSizes
         rules.Set("barLength", frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.5, 100), frame.Scene.Least, frame.Scene.Most)));
         rules.SetMade<IEnumerable<MeasuredRing>>("measuredRings rings", frame => frame.Scene.Rings);
         rules.SetMade<IReadOnlyList<MeasuredRing>>("measuredRings rings", frame => frame.Scene.Rings);
-        rules.SetMade<ExplanationKind>("correction", Correction);
+        rules.SetMade<HypothesisKind>("correction", Correction);
         rules.SetMade<Calibration>(string.Empty, frame => frame.Tape.Chance(0.9) ? frame.Maker.Call(typeof(Calibration).GetConstructors()[0], null, frame) : Made.Of(Calibration.None));
         rules.Require("correction");
         rules.Set("tolerance", frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(1e-5, 0.5), frame.Scene.Least, frame.Scene.Most)));
@@ -56,8 +59,8 @@ internal static class JobSizes
 
     private static void Scatter(Rules rules)
     {
-        rules.SetMade<Length>("RingScatter.stroke", frame => frame.Scene.Pinches ? Made.Of(frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-4, 0.1)))) : Made.Of(null));
-        rules.Set("RingScatter.curvature", frame => Ratio.FromPercent(frame.Scene.Cut(frame.Tape.Log(1e-3, 40))));
+        rules.SetMade<Length>("InputVariation.stroke", frame => frame.Scene.Pinches ? Made.Of(frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-4, 0.1)))) : Made.Of(null));
+        rules.Set("InputVariation.curvature", frame => Ratio.FromPercent(frame.Scene.Cut(frame.Tape.Log(1e-3, 40))));
         rules.SetMade<MillTolerance>(string.Empty, Mill);
     }
 
@@ -93,8 +96,8 @@ internal static class JobSizes
             return Made.Of(null);
         }
 
-        DieCorrection[] learned = [.. frame.Scene.Rings.Arguments.Select(ring => (DieCorrection)frame.Maker.CallWith(Learning, ring, frame.Scene.Model).Value!)];
-        ExplanationKind[] fitting = [.. Enum.GetValues<ExplanationKind>().Where(kind => learned.All(one => one.Find(kind) is { Fits: true }))];
+        RingDiagnosis[] learned = [.. frame.Scene.Rings.Arguments.Select(ring => (RingDiagnosis)frame.Maker.CallWith(Learning, ring, frame.Scene.Model).Value!)];
+        HypothesisKind[] fitting = [.. Enum.GetValues<HypothesisKind>().Where(kind => learned.All(one => one.Find(kind) is { Fits: true }))];
         return fitting.Length == 0 ? Made.Of(null) : Made.Of(frame.Tape.Of(fitting));
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BendMath.Fuzz.Making;
+using BendMath.Json.Reading;
 
 namespace BendMath.Fuzz.Sizes;
 

@@ -1,4 +1,8 @@
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
 using BendMath.Fuzz.Making;
+using BendMath.Learning;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;
@@ -20,24 +24,24 @@ internal sealed record KnownFault(string Name, IReadOnlyList<Type> Models, Rules
         new("a stroke scatters where none is set: a pair", Pair, StrokeScatters()),
         new("a curvature ratio of a ring whose die cannot form the bar", Wrap, Over(rules =>
         {
-            Correct(rules, ExplanationKind.CurvatureRatio);
+            Correct(rules, HypothesisKind.CurvatureRatio);
             rules.SetMade<Die>("MeasuredRing.die", frame => SwallowedDie(frame));
             MeasureAs(rules, frame => frame.Scene.InsideRadius);
         })),
         new("a correction by the stamped face of a ring wider than its stamp", Wrap, Over(rules =>
         {
-            Correct(rules, ExplanationKind.StampedFace);
+            Correct(rules, HypothesisKind.ReferenceFace);
             MeasureAs(rules, frame => 5 * ((Die)frame.Find<Die>("die")!.Value!).StampedRadius.Meters);
         })),
         new("a correction by the stroke of a bender nobody measured", Wrap, Over(rules =>
         {
-            Correct(rules, ExplanationKind.Stroke);
+            Correct(rules, HypothesisKind.Stroke);
             rules.SetMade<ThreePointSetup>("WrapBending.setup", _ => Made.Of(null));
         })),
         new("several rings on dies without a mate, bent between pairs", Pair, Over(rules =>
         {
-            Correct(rules, ExplanationKind.CurvatureRatio);
-            rules.SetMade<DieMate>("mate", _ => Made.Of(null));
+            Correct(rules, HypothesisKind.CurvatureRatio);
+            rules.SetMade<MatingDie>("mate", _ => Made.Of(null));
         })),
         new("a saw cut of more than a tenth of the ring", Wrap, Over(rules =>
         {
@@ -66,10 +70,10 @@ internal sealed record KnownFault(string Name, IReadOnlyList<Type> Models, Rules
     private static Rules StrokeScatters() => Over(rules =>
     {
         rules.Require("scatter", "stroke");
-        rules.Set("RingScatter.stroke", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-4, 0.1))));
+        rules.Set("InputVariation.stroke", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-4, 0.1))));
     });
 
-    private static void Correct(Rules rules, ExplanationKind kind)
+    private static void Correct(Rules rules, HypothesisKind kind)
     {
         rules.Require("calibration");
         rules.SetMade<Calibration>(string.Empty, frame => frame.Maker.Call(typeof(Calibration).GetConstructors()[0], null, frame));
@@ -78,7 +82,7 @@ internal sealed record KnownFault(string Name, IReadOnlyList<Type> Models, Rules
 
     /// <summary>A die stamped for the outside of the bar with a radius of half its depth.</summary>
     private static Made SwallowedDie(Frame frame) => frame.Maker.CallWith(
-        typeof(Die).GetConstructors()[0], Made.Of("A"), Made.Of(frame.Length(Math.Max(frame.Scene.Least, 0.5 * frame.Scene.Height))), frame.Maker.Call(typeof(StampedFace).GetProperty(nameof(StampedFace.OutsideOfBar))!, null, frame), Made.Of(null), Made.Of(null), Made.Of(null));
+        typeof(Die).GetConstructors()[0], Made.Of("A"), Made.Of(frame.Length(Math.Max(frame.Scene.Least, 0.5 * frame.Scene.Height))), frame.Maker.Call(typeof(ReferenceFace).GetProperty(nameof(ReferenceFace.OutsideOfBar))!, null, frame), Made.Of(null), Made.Of(null), Made.Of(null));
 
     private static void MeasureAs(Rules rules, Func<Frame, double> inside)
     {

@@ -1,4 +1,8 @@
+using BendMath.Forming.ThreePoint;
 using BendMath.Fuzz.Making;
+using BendMath.Json.Reading;
+using BendMath.Materials.Standard;
+using BendMath.Stock.Standard;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;
@@ -31,7 +35,7 @@ internal static class OtherSizes
         rules.Set<TextWriter>(string.Empty, _ => TextWriter.Null);
         rules.Set("designation", frame => frame.Tape.Of(StandardSizes.All).Designation);
         rules.Set("Grades.Find.name Grades.Named.name", frame => frame.Tape.Of(Grades));
-        rules.Set("RingSample.Of.count", frame => 1 + frame.Tape.Index(20));
+        rules.Set("MonteCarloSample.Of.count", frame => 1 + frame.Tape.Index(20));
         rules.Set("count", frame => 2 + frame.Tape.Index(60));
         rules.Set("fromInside fiber alongFiber fromLeft", frame => frame.Share(frame.Scene.Height));
         rules.Set("axial", frame => frame.Share(frame.Scene.Height, 0.5));

@@ -1,4 +1,5 @@
 using BendMath.Fuzz.Making;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;

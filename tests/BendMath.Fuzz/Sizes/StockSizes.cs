@@ -1,4 +1,5 @@
 using BendMath.Fuzz.Making;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;

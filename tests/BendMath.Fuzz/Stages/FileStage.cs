@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
+using BendMath.Csv;
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
+using BendMath.Json;
 
 namespace BendMath.Fuzz.Stages;
 

@@ -2,6 +2,7 @@ using System.Reflection;
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
+using BendMath.Learning;
 
 namespace BendMath.Fuzz.Stages;
 
@@ -19,7 +20,7 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
         .. Doors.KindsOf(typeof(BarStock)).Select(shape => ("shape", shape.Name)),
         .. Doors.KindsOf(typeof(BarStock)).SelectMany(shape => Doors.OrientationsOf(shape).SelectMany(door => Orientations(shape, door))),
         .. Doors.KindsOf(typeof(StressStrainLaw)).Select(law => ("law", law.Name)),
-        .. Enum.GetNames<ExplanationKind>().Append("none").Select(kind => ("correction", kind)),
+        .. Enum.GetNames<HypothesisKind>().Append("none").Select(kind => ("correction", kind)),
     ];
 
     protected override Outcome Try(Tape tape, Ledger ledger)

@@ -1,6 +1,8 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Walking;
 
+
+
 namespace BendMath.Fuzz.Stages;
 
 internal enum End

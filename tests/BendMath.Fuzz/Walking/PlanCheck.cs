@@ -1,5 +1,7 @@
 using System.Reflection;
 using BendMath.Fuzz.Making;
+using BendMath.Json;
+using BendMath.Planning.Worksheets;
 using UnitsNet;
 
 namespace BendMath.Fuzz.Walking;
@@ -29,8 +31,8 @@ internal static class PlanCheck
         string? fault = walk.FaultOf(plan);
         cut = walk.Cut;
         return fault is not null ? new(fault, "plan", repro())
-            : Asked("the workings", () => plan.Ring is null ? null : PlanWorkings.Of(plan), walk, repro)
-            ?? Asked("the workings in inches", () => plan.Ring is null ? null : PlanWorkings.Of(plan, true), walk, repro)
+            : Asked("the workings", () => plan.Ring is null ? null : PlanWorksheet.Of(plan), walk, repro)
+            ?? Asked("the workings in inches", () => plan.Ring is null ? null : PlanWorksheet.Of(plan, true), walk, repro)
             ?? Asked("the cut list", () => Cuts(plan), walk, repro)
             ?? Asked("the JSON", () => RingPlanJson.Write(plan).ReplaceLineEndings(" "), walk, repro);
     }

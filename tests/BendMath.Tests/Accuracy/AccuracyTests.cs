@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Accuracy;

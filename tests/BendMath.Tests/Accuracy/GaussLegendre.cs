@@ -1,3 +1,6 @@
+using BendMath.Numerics;
+
+
 namespace BendMath.Tests.Accuracy;
 
 /// <summary>∫f dA, ∫f·y dA and ∫f·z dA.</summary>
@@ -19,7 +22,7 @@ internal static class GaussLegendre
 
     private static readonly (DoubleDouble Node, DoubleDouble Weight)[] Rule = Make();
 
-    /// <summary>The error allowed is absolute, of the first integral; those with y and z are smaller by far in metres.</summary>
+    /// <summary>The error allowed is absolute, of the first integral; those with y and z are smaller by far in meters.</summary>
     public static Sums Adaptive(Func<DoubleDouble, Sums> function, DoubleDouble from, DoubleDouble to, double error) =>
         Halve(function, from, to, Once(function, from, to), error, 0);
 

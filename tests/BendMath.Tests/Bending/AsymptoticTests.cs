@@ -1,3 +1,4 @@
+using BendMath.Bending.NeutralAxes;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

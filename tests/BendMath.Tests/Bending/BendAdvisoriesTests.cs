@@ -1,3 +1,4 @@
+using BendMath.Evidence;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Fuzz.Making;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

@@ -1,3 +1,4 @@
+using BendMath.Bending.NeutralAxes;
 using BendMath.Tests.Handbook;
 using UnitsNet;
 

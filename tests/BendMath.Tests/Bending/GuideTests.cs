@@ -1,3 +1,4 @@
+using BendMath.Bending.Guides;
 using BendMath.Tests.Definitions;
 using UnitsNet;
 

@@ -1,4 +1,6 @@
-using BendMath.Numerics;
+using BendMath.Bending.Unloading;
+using BendMath.Materials.Unloading;
+using BendMath.Numerics.Integrals;
 using BendMath.Tests.Fibers;
 using BendMath.Tests.Properties;
 using UnitsNet;

@@ -1,3 +1,5 @@
+using BendMath.Distortion.Shape;
+using BendMath.Evidence;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

@@ -1,3 +1,4 @@
+using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

@@ -1,3 +1,7 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using BendMath.Tests.Properties;
 using FsCheck;
@@ -201,7 +205,7 @@ public sealed class SofterUnloadingTests
         Assert.False(bumps.TryForm(softer, Workshop.Die("B", 250), out _, out string? refusal));
         Assert.Contains("softer line", refusal, StringComparison.Ordinal);
         MeasuredRing measured = new(Workshop.Die("B", 250), Workshop.RimSteel, Workshop.Inside(260), Release.Free);
-        FormingModel corrected = DieCorrection.Of(measured, new WrapBending()).Find(ExplanationKind.CurvatureRatio)!.Model!;
+        FormingModel corrected = RingDiagnosis.Of(measured, new WrapBending()).Find(HypothesisKind.CurvatureRatio)!.Model!;
         Assert.Contains(corrected.Form(softer, Workshop.Die("B", 250)).Advisories, advisory => advisory.Code == "extrapolated" && advisory.Message.Contains("stiffness on release", StringComparison.Ordinal));
     }
 

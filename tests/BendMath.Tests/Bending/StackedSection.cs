@@ -1,11 +1,14 @@
-using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Outlines;
+
+
 
 namespace BendMath.Tests.Bending;
 
 /// <summary>Sections of textbook examples that no stock shape has: trapezoids stacked from the inside face outward, symmetric about the plane of the ring.</summary>
 internal static class StackedSection
 {
-    /// <param name="unit">Metres in one unit of the example.</param>
+    /// <param name="unit">Meters in one unit of the example.</param>
     /// <param name="layers">Depth and the widths at the inside and the outside of each layer.</param>
     public static OrientedSection Of(double unit, params (double Depth, double InsideWidth, double OutsideWidth)[] layers) => Of(unit, layers, null);
 

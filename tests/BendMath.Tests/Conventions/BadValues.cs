@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Conventions;
@@ -19,9 +20,9 @@ internal static class BadValues
         BendRadius.Inside(Length.FromMeters(1e6)),
         BendRadius.OutsideDiameter(Length.FromMillimeters(0.002)),
         BendRadius.OutsideDiameter(Length.FromMeters(1e6)),
-        new Die("speck", Length.FromMillimeters(0.001), StampedFace.InsideOfBar),
-        new Die("swallowed", Length.FromMillimeters(1), StampedFace.OutsideOfBar),
-        new Die("horizon", Length.FromMeters(1e6), StampedFace.InsideOfBar),
+        new Die("speck", Length.FromMillimeters(0.001), ReferenceFace.InsideOfBar),
+        new Die("swallowed", Length.FromMillimeters(1), ReferenceFace.OutsideOfBar),
+        new Die("horizon", Length.FromMeters(1e6), ReferenceFace.InsideOfBar),
         new ThreePointSetup(Length.FromMillimeters(0.001), Length.Zero),
         new ThreePointSetup(Length.FromMillimeters(100), Length.FromMillimeters(0.001)),
         new ThreePointSetup(Length.FromMeters(1e6), Length.FromMeters(1e6)),

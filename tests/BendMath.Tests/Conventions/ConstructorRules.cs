@@ -1,4 +1,5 @@
 using System.Reflection;
+using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

@@ -1,6 +1,8 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BendMath.Evidence;
+using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

@@ -1,5 +1,6 @@
 using System.Reflection;
 using BendMath.Fuzz.Walking;
+using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

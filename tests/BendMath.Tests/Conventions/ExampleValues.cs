@@ -1,4 +1,32 @@
 using System.Reflection;
+using BendMath.Bending.Guides;
+using BendMath.Bending.NeutralAxes;
+using BendMath.Bending.Unloading;
+using BendMath.Csv;
+using BendMath.Cutting;
+using BendMath.Distortion;
+using BendMath.Distortion.Checks;
+using BendMath.Evidence;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.Effort;
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Fuzz.Making;
+using BendMath.Json;
+using BendMath.Layout.BentBars;
+using BendMath.Learning;
+using BendMath.Lengths;
+using BendMath.Materials.Standard;
+using BendMath.Materials.Unloading;
+using BendMath.Measurement;
+using BendMath.Planning.Worksheets;
+using BendMath.Plotting;
+using BendMath.Sections.Outlines;
+using BendMath.Stock.Standard;
+using BendMath.Stock.Tolerances;
+using BendMath.Tests.Distortion;
+using BendMath.Tests.Sections;
 using UnitsNet;
 
 namespace BendMath.Tests.Conventions;
@@ -27,15 +55,15 @@ internal static class ExampleValues
 
     private static readonly LegShape Turning = DistortionReport.Of(Loaded).ShapeOfLegs()!;
 
-    private static readonly Die Die250 = new("250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
+    private static readonly Die Die250 = new("250", Length.FromMillimeters(250), ReferenceFace.InsideOfBar);
 
-    private static readonly DieMate Mate = DieMate.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
+    private static readonly MatingDie Mate = MatingDie.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
 
-    private static readonly Die Paired = new("250 with a mate", Length.FromMillimeters(250), StampedFace.InsideOfBar, Length.FromMillimeters(150), Length.FromMillimeters(20), Mate);
+    private static readonly Die Paired = new("250 with a mate", Length.FromMillimeters(250), ReferenceFace.InsideOfBar, Length.FromMillimeters(150), Length.FromMillimeters(20), Mate);
 
     private static readonly HandDrive Drive = new(Length.FromMeters(0.9), 12, Force.FromNewtons(200));
 
-    private static readonly DieRack Rack = new([Die250, new("300", Length.FromMillimeters(300), StampedFace.OutsideOfBar)]);
+    private static readonly DieRack Rack = new([Die250, new("300", Length.FromMillimeters(300), ReferenceFace.OutsideOfBar)]);
 
     private static readonly ThreePointSetup Setup = new(Length.FromMillimeters(100), Length.FromMillimeters(20));
 
@@ -47,7 +75,7 @@ internal static class ExampleValues
 
     private static readonly MeasuredRing Measured = new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
 
-    private static readonly DieCorrection Correction = DieCorrection.Of(Measured, new WrapBending(Setup));
+    private static readonly RingDiagnosis Correction = RingDiagnosis.Of(Measured, new WrapBending(Setup));
 
     private static readonly EndAllowance Ends = new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(5));
 
@@ -55,12 +83,12 @@ internal static class ExampleValues
 
     private static readonly PlanCuts PlannedCuts = PlanCuts.For([RingPlan.For(Job.With(cutting: Job.Cutting.With(barLength: Length.FromMeters(6))))], Length.Zero);
 
-    private static readonly RingScatter Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
+    private static readonly InputVariation Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
-    private static readonly DieCorrection OnAnotherDie = DieCorrection.Of(
-        new(new("300", Length.FromMillimeters(300), StampedFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
+    private static readonly RingDiagnosis OnAnotherDie = RingDiagnosis.Of(
+        new(new("300", Length.FromMillimeters(300), ReferenceFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
 
     private static readonly BarPart Curve = BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
 
@@ -187,8 +215,8 @@ internal static class ExampleValues
         MemoryLetGo,
         MemoryLetGo.BendAgainTo(BendRadius.Inside(Length.FromMillimeters(150))),
         LengthStyle.Millimeters(1, LengthRounding.Up),
-        StampedFace.OutsideOfBar,
-        StampedFace.OffsetBy(Length.FromMillimeters(3)),
+        ReferenceFace.OutsideOfBar,
+        ReferenceFace.OffsetBy(Length.FromMillimeters(3)),
         Die250,
         Paired,
         Mate,
@@ -213,10 +241,10 @@ internal static class ExampleValues
         Bumped.Trim(),
         Measured,
         Correction,
-        Correction.Explanations[0],
+        Correction.Hypotheses[0],
         OnAnotherDie,
-        ExplanationAgreement.Of([Correction, OnAnotherDie])[0],
-        Correction.Find(ExplanationKind.CurvatureRatio)!.Model!,
+        HypothesisAgreement.Of([Correction, OnAnotherDie])[0],
+        Correction.Find(HypothesisKind.CurvatureRatio)!.Model!,
         Plan.Choice,
         Plan.Choice.Outcomes[0],
         Plan.Ring!.Effort,
@@ -277,15 +305,15 @@ internal static class ExampleValues
         Job.Cutting,
         BlankEnds.FromModel(Length.FromMillimeters(9)),
         Job.Cutting.Ends,
-        new Calibration([Measured], ExplanationKind.CurvatureRatio),
+        new Calibration([Measured], HypothesisKind.CurvatureRatio),
         new JointPreparation(TrimCut.Together, Length.FromMillimeters(2)),
         Scattering,
-        new WorkingTerm("R", "loaded radius of the inside face", 240, "mm"),
-        PlanWorkings.Of(Job, Plan.Ring)[1],
-        RingRange.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering),
-        RingRange.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering).Influences[0],
-        RingSample.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering, count: 20),
-        Caution.All[0],
+        new WorkedTerm("R", "loaded radius of the inside face", 240, "mm"),
+        PlanWorksheet.Of(Job, Plan.Ring)[1],
+        RingBounds.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering),
+        RingBounds.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering).Influences[0],
+        MonteCarloSample.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering, count: 20),
+        SafetyNotice.All[0],
         BendSweep.Of(Loaded.Analysis),
         Loaded.Release(Release.Free).Sensitivity,
         CurvedBar.Of(Angle30.FlangeOut, BendRadius.Inside(Length.FromMillimeters(90))),
@@ -322,10 +350,10 @@ internal static class ExampleValues
         Fitted.Rings[0],
         Fitted.Model,
         Fitted.Forecast(Die250, Release.Free),
-        KeptFiber.Of([Remembered], Angle30.FlangeOut)!,
+        LengthPreservingFiber.Of([Remembered], Angle30.FlangeOut)!,
         Second,
         Second.Options[0],
-        Second.Options[0].Foretold[0],
+        Second.Options[0].Predicted[0],
         Next,
         Next.Options[0],
         Advice,
@@ -458,13 +486,13 @@ internal static class ExampleValues
         ["shims"] = Length.FromMillimeters(2),
         ["ClosedPair.Of.die"] = Paired,
         ["FormingModel.Form.die"] = Paired,
-        ["RingRange.Of.die"] = Paired,
+        ["RingBounds.Of.die"] = Paired,
         ["PlanCuts.PlansOf.group"] = PlannedCuts.List!.Groups[0],
         ["PlanCuts.BarMassOf.group"] = PlannedCuts.List!.Groups[0],
         ["RingFit.Of.rings"] = new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
-        ["RingSample.Of.die"] = Paired,
+        ["MonteCarloSample.Of.die"] = Paired,
         ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),
-        ["DieMate.OfFace.radius"] = Length.FromMillimeters(290),
+        ["MatingDie.OfFace.radius"] = Length.FromMillimeters(290),
         ["supportRadius"] = Length.FromMillimeters(10),
         ["halfSpan"] = Length.FromMillimeters(100),
         ["noseRadius"] = Length.FromMillimeters(20),

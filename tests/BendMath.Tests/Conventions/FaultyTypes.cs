@@ -1,5 +1,6 @@
 #pragma warning disable CA1051, CA1305, CA2208, CA1711, CA1724, CA1805, IDE0032, IDE0060
 using System.Globalization;
+using BendMath.Evidence;
 using UnitsNet;
 
 // Each type breaks one convention on purpose: the convention tests must report it by name.
@@ -99,7 +100,7 @@ public sealed record Sound
     /// </remarks>
     public double Depth => _depth;
 
-    /// <summary>The depth in millimetres.</summary>
+    /// <summary>The depth in millimeters.</summary>
     public override string ToString() => _depth.ToString("0.###", CultureInfo.InvariantCulture);
 }
 

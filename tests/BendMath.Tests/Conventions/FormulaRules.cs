@@ -1,4 +1,5 @@
 using System.Reflection;
+using BendMath.Tests.Conventions.Faulty;
 using UnitsNet;
 
 namespace BendMath.Tests.Conventions;

@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BendMath.Json;
+using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 
@@ -29,7 +31,7 @@ public sealed partial class PrintingTests
     [
         RingJobFile.Read("{ \"jobs\": [] }"),
         RingJobFile.Read(Json.JobTexts.Sound),
-        new DieRack([new Die("250", UnitsNet.Length.FromMillimeters(250), StampedFace.InsideOfBar)]),
+        new DieRack([new Die("250", UnitsNet.Length.FromMillimeters(250), ReferenceFace.InsideOfBar)]),
     ];
 
     private static IEnumerable<string> Plurals(object value) =>

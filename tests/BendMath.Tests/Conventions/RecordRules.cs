@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Reflection;
+using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

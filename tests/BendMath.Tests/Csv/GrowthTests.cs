@@ -1,3 +1,7 @@
+using BendMath.Csv;
+using BendMath.Json;
+
+
 namespace BendMath.Tests.Csv;
 
 /// <summary>Ten times the file costs about ten times the memory, at most twelve: what a reader allocates is counted, because time depends on the machine.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using BendMath.Csv;
 using BendMath.Tests.Json;
 using Microsoft.VisualBasic.FileIO;
 using UnitsNet;
@@ -24,7 +25,7 @@ public sealed class HostileTextTests
         {
             MeasuredRing like = RingSets.Every[0];
             BarMaterial material = new(name, like.Analysis.Material.Law, like.Analysis.Material.Density);
-            Die die = new(name, Length.FromMillimeters(240), StampedFace.InsideOfBar);
+            Die die = new(name, Length.FromMillimeters(240), ReferenceFace.InsideOfBar);
             MeasuredRing ring = new(die, BendAnalysis.Of(like.Analysis.Section, material), like.Reading, like.Release, null, name);
             string text = MeasuredRingCsv.Write([ring], style);
             using TextFieldParser parser = new(new StringReader(text)) { HasFieldsEnclosedInQuotes = true, TrimWhiteSpace = false };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BendMath.Csv;
 using BendMath.Tests.Json;
 using CsvHelper;
 using CsvHelper.Configuration;

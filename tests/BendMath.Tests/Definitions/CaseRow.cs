@@ -1,3 +1,5 @@
+using BendMath.Materials.Unloading;
+using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

@@ -1,3 +1,7 @@
+using BendMath.Bending.Guides;
+using BendMath.Bending.Unloading;
+using BendMath.Materials.Unloading;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

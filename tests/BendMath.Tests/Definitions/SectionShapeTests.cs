@@ -1,3 +1,4 @@
+using BendMath.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

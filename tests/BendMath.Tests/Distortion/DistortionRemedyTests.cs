@@ -1,3 +1,6 @@
+using BendMath.Distortion;
+using BendMath.Distortion.Checks;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 using static BendMath.Tests.Distortion.Bends;
 

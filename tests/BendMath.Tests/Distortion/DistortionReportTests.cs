@@ -1,3 +1,7 @@
+using BendMath.Distortion;
+using BendMath.Distortion.Checks;
+using BendMath.Evidence;
+using BendMath.Sections.Outlines;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

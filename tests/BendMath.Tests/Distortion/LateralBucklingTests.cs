@@ -1,3 +1,4 @@
+using BendMath.Distortion;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
 using static BendMath.Tests.Distortion.Bends;

@@ -1,4 +1,5 @@
 using System.Numerics;
+using BendMath.Distortion;
 using BendMath.Distortion.Shape;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;

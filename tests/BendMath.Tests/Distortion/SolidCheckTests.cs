@@ -1,3 +1,5 @@
+using BendMath.Distortion;
+using BendMath.Distortion.Checks;
 using UnitsNet;
 using static BendMath.Tests.Distortion.Bends;
 

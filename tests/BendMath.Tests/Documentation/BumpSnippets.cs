@@ -1,3 +1,6 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
+using BendMath.Plotting;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;

@@ -1,3 +1,9 @@
+using BendMath.Distortion.Checks;
+using BendMath.Forming.Variation;
+using BendMath.Measurement;
+using BendMath.Stock.Tolerances;
+
+
 namespace BendMath.Tests.Documentation;
 
 /// <summary>The code of the page on joining, checking and method.</summary>
@@ -86,16 +92,16 @@ public sealed class CheckingRecipes : RecipeSnippets
         var bar = BendAnalysis.Of(flat.EasyWay, Steel);
         var wanted = BendRadius.InsideDiameter(Mm(600));
         var needed = bar.LoadedFor(wanted, Release.Free).InsideRadius;
-        var die = new Die("made to measure", needed, StampedFace.InsideOfBar);
+        var die = new Die("made to measure", needed, ReferenceFace.InsideOfBar);
 
         // Another bar may yield from 260 to 340 MPa and be as thick as EN 10058 lets it be.
-        var scatter = new RingScatter(
+        var scatter = new InputVariation(
             new PressureRange(MPa(260), MPa(340)), mill: MillTolerance.En10058(flat));
         var model = new WrapBending();
-        var range = RingRange.Of(model, bar, die, Release.Free, FullTurn, scatter).InsideDiameter!;
+        var range = RingBounds.Of(model, bar, die, Release.Free, FullTurn, scatter).InsideDiameter!;
         Console.WriteLine($"{range.Low.Millimeters:F0} to {range.High.Millimeters:F0} mm");
         //   579 to 636 mm
-        var sample = RingSample.Of(model, bar, die, Release.Free, FullTurn, scatter);
+        var sample = MonteCarloSample.Of(model, bar, die, Release.Free, FullTurn, scatter);
         foreach (double tolerance in new[] { 2, 5, 10 })
         {
             var chance = sample.ChanceWithin(wanted, Mm(tolerance));

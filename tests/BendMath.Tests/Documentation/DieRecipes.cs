@@ -1,3 +1,11 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.Effort;
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Materials.Standard;
+using BendMath.Tests.Distortion;
+
+
 namespace BendMath.Tests.Documentation;
 
 /// <summary>The code of the page on dies and springback.</summary>
@@ -33,7 +41,7 @@ public sealed class DieRecipes : RecipeSnippets
     public void Which_die()
     {
         #region q12
-        Die Stamped(int radius) => new($"{radius}", Mm(radius), StampedFace.InsideOfBar);
+        Die Stamped(int radius) => new($"{radius}", Mm(radius), ReferenceFace.InsideOfBar);
         var rack = new DieRack([Stamped(200), Stamped(250), Stamped(300), Stamped(360)]);
         var bar = BendAnalysis.Of(new SquareBar(Mm(12)).Section, Steel);
         var model = new WrapBending();
@@ -50,7 +58,7 @@ public sealed class DieRecipes : RecipeSnippets
         foreach (double diameter in new[] { 400, 500, 600, 800 })
         {
             var wanted = BendRadius.InsideDiameter(Mm(diameter));
-            var stamp = model.StampFor(bar, wanted, Release.Free, StampedFace.InsideOfBar);
+            var stamp = model.StampFor(bar, wanted, Release.Free, ReferenceFace.InsideOfBar);
             Console.WriteLine($"{diameter} mm hoop: {stamp!.Value.Millimeters:F1} mm");
         }
 
@@ -123,7 +131,7 @@ public sealed class DieRecipes : RecipeSnippets
     {
         #region q15
         var bar = BendAnalysis.Of(new FlatBar(Mm(20), Mm(8)).EasyWay, Steel);
-        var die = new Die("250", Mm(250), StampedFace.InsideOfBar);
+        var die = new Die("250", Mm(250), ReferenceFace.InsideOfBar);
 
         var wrapped = new WrapBending().Form(bar, die).RingWhen(Release.Free);
         Console.WriteLine($"wrapped: {wrapped.InsideRadius.Millimeters:F0} mm");
@@ -205,7 +213,7 @@ public sealed class DieRecipes : RecipeSnippets
     public void By_hand()
     {
         #region q18
-        var die = new Die("290", Mm(290), StampedFace.InsideOfBar);
+        var die = new Die("290", Mm(290), ReferenceFace.InsideOfBar);
         foreach (double side in new[] { 10, 12, 16, 20 })
         {
             var bar = BendAnalysis.Of(new SquareBar(Mm(side)).Section, Steel);

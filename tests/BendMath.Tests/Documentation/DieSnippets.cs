@@ -1,3 +1,6 @@
+using BendMath.Forming.Effort;
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;
@@ -17,7 +20,7 @@ public sealed class DieSnippets
 
         #region short-die
         var die = new Die(
-            "R240", stampedRadius: Length.FromMillimeters(240), face: StampedFace.InsideOfBar,
+            "R240", stampedRadius: Length.FromMillimeters(240), face: ReferenceFace.InsideOfBar,
             faceLength: Length.FromMillimeters(50), noseRadius: Length.FromMillimeters(20));
         var reach = die.LongestReach(new WrapBending().Form(bending, die).Loaded);
         Console.WriteLine($"push within {reach!.Value.Millimeters:F0} mm of the face"); // push within 150 mm of the face
@@ -32,8 +35,8 @@ public sealed class DieSnippets
         BendAnalysis bending = Bending;
 
         #region closed-pair
-        var mate = DieMate.OfFace(radius: Length.FromMillimeters(300), halfSpan: Length.FromMillimeters(90));
-        var die = new Die("R240", Length.FromMillimeters(240), StampedFace.InsideOfBar, mate: mate);
+        var mate = MatingDie.OfFace(radius: Length.FromMillimeters(300), halfSpan: Length.FromMillimeters(90));
+        var die = new Die("R240", Length.FromMillimeters(240), ReferenceFace.InsideOfBar, mate: mate);
         var pair = ClosedPair.Of(die, bending.Section);
         Console.WriteLine(pair); // stops at the middle, 2.75 mm before its ends reach a bar on the die; circle through the contacts 290 mm inside
         Console.WriteLine($"a mate of {pair.MatchingRadius.Millimeters:F0} mm would match"); // a mate of 250 mm would match
@@ -91,7 +94,7 @@ public sealed class DieSnippets
         BendAnalysis bending = Bending;
 
         #region pull
-        var formed = new WrapBending().Form(bending, new Die("R240", Length.FromMillimeters(240), StampedFace.InsideOfBar));
+        var formed = new WrapBending().Form(bending, new Die("R240", Length.FromMillimeters(240), ReferenceFace.InsideOfBar));
         var drive = new HandDrive(leverLength: Length.FromMeters(0.9), pullLimit: Force.FromNewtons(250));
         var effort = BendEffort.Of(formed, drive);
         Console.WriteLine($"{effort.HandForce!.Value.Newtons:F0} N, within the limit: {effort.IsWithinPullLimit}"); // 201 N, within the limit: True

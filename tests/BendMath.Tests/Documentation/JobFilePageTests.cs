@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using BendMath.Json;
+using BendMath.Stock.Standard;
 
 namespace BendMath.Tests.Documentation;
 

@@ -1,3 +1,8 @@
+using BendMath.Cutting;
+using BendMath.Forming.Bumps;
+using BendMath.Layout.BentBars;
+using BendMath.Measurement;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;
@@ -119,7 +124,7 @@ public sealed class LayoutSnippets
         // What next? The die that left it is stamped 250 mm at the inside of the bar, and 262 mm was wanted.
         var square = new SquareBar(Length.FromMillimeters(12)).Section;
         var measured = new MeasuredRing(
-            new Die("A", Length.FromMillimeters(250), StampedFace.InsideOfBar), BendAnalysis.Of(square, steel), BendRadius.Inside(circle.Radius), Release.Free);
+            new Die("A", Length.FromMillimeters(250), ReferenceFace.InsideOfBar), BendAnalysis.Of(square, steel), BendRadius.Inside(circle.Radius), Release.Free);
         Console.WriteLine(NextBend.For(measured, wanted: BendRadius.Inside(Length.FromMillimeters(262)))); // Bend it more: 1.83 % more curvature under load, a stamp of 245.39 mm instead of 250 mm. This one can be bent again on it.
         #endregion
         Check("fit-and-correct", circle.ToString(), NextBend.For(measured, BendRadius.Inside(Length.FromMillimeters(262))).ToString());

@@ -1,3 +1,10 @@
+using BendMath.Csv;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
+using BendMath.Json;
+using BendMath.Learning;
+using BendMath.Measurement;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Json;
 using UnitsNet;
 
@@ -11,7 +18,7 @@ public sealed class LearningSnippets
     private static readonly BarMaterial Steel = new(
         "mild steel", new LinearHardening(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290), Pressure.FromMegapascals(1500)), Density.FromKilogramsPerCubicMeter(7850));
 
-    private static readonly DieRack Rack = new(new[] { 200, 250, 300, 360 }.Select(radius => new Die($"{radius}", Length.FromMillimeters(radius), StampedFace.InsideOfBar)));
+    private static readonly DieRack Rack = new(new[] { 200, 250, 300, 360 }.Select(radius => new Die($"{radius}", Length.FromMillimeters(radius), ReferenceFace.InsideOfBar)));
 
     private readonly List<string> _printed = [];
 
@@ -25,14 +32,14 @@ public sealed class LearningSnippets
         var first = new MeasuredRing(
             rack.Find("250")!, bending, RingReading.TapeAroundInside(Length.FromMillimeters(1476)), Release.Free,
             new MarkedLength(Length.FromMillimeters(1502), UnitsNet.Angle.FromDegrees(360)), "14 March");
-        var correction = DieCorrection.Of(first, new WrapBending(bender));
-        foreach (var explanation in correction.Explanations)
+        var correction = RingDiagnosis.Of(first, new WrapBending(bender));
+        foreach (var explanation in correction.Hypotheses)
         {
             WriteLine(explanation.Sentence);
         }
 
         WriteLine(SecondRing.For(correction, rack, measuringError: Length.FromMillimeters(1)).Sentence);
-        WriteLine(KeptFiber.Of([first], bending.Section)!.Sentence);
+        WriteLine(LengthPreservingFiber.Of([first], bending.Section)!.Sentence);
         #endregion
         Promised("second-ring");
     }

@@ -1,3 +1,7 @@
+using BendMath.Bending.NeutralAxes;
+using BendMath.Cutting;
+using BendMath.Forming.ThreePoint;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;

@@ -1,3 +1,7 @@
+using BendMath.Forming.Variation;
+using BendMath.Json;
+using BendMath.Planning.Worksheets;
+using BendMath.Stock.Tolerances;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;
@@ -13,7 +17,7 @@ public sealed class PlanningSnippets
         Density.FromKilogramsPerCubicMeter(7850),
         yieldRange: new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355)));
 
-    private static readonly Die Die = new("R240", Length.FromMillimeters(240), StampedFace.InsideOfBar);
+    private static readonly Die Die = new("R240", Length.FromMillimeters(240), ReferenceFace.InsideOfBar);
 
     private readonly List<string> _printed = [];
 
@@ -23,11 +27,11 @@ public sealed class PlanningSnippets
     {
         #region ranges
         var bending = BendAnalysis.Of(Rim.FlangeOut, Steel);
-        var scatter = new RingScatter(
+        var scatter = new InputVariation(
             yield: Steel.YieldRange, mill: MillTolerance.En10056(Rim));
         var wrap = new WrapBending();
         var turn = Angle.FromDegrees(360);
-        var bounds = RingRange.Of(
+        var bounds = RingBounds.Of(
             wrap, bending, Die, Release.Free, turn, scatter);
         var least = bounds.InsideDiameter!.Low.Millimeters;
         var most = bounds.InsideDiameter.High.Millimeters;
@@ -37,7 +41,7 @@ public sealed class PlanningSnippets
             WriteLine($"{one.Input} {one.Share.Percent:F0} % of the spread");
         }
 
-        var rings = RingSample.Of(
+        var rings = MonteCarloSample.Of(
             wrap, bending, Die, Release.Free, turn, scatter, count: 2000, seed: 1);
         var low = rings.InsideDiameterBelow(Ratio.FromPercent(5)).Millimeters;
         var high = rings.InsideDiameterBelow(Ratio.FromPercent(95)).Millimeters;
@@ -72,7 +76,7 @@ public sealed class PlanningSnippets
 
         try
         {
-            job.With(scatter: new RingScatter(stroke: Length.FromMillimeters(0.2)));
+            job.With(scatter: new InputVariation(stroke: Length.FromMillimeters(0.2)));
         }
         catch (ArgumentException refused)
         {
@@ -89,7 +93,7 @@ public sealed class PlanningSnippets
         var bending = BendAnalysis.Of(Rim.FlangeOut, Steel);
         var loaded = bending.LoadedTo(
             BendRadius.Inside(Length.FromMillimeters(240)));
-        foreach (var working in PlanWorkings.Of(loaded).Take(3))
+        foreach (var working in PlanWorksheet.Of(loaded).Take(3))
         {
             WriteLine($"{working}");
         }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using BendMath.Fuzz.Making;
 
 namespace BendMath.Tests.Documentation;
 

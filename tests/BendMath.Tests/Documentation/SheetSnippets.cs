@@ -1,3 +1,5 @@
+using BendMath.Evidence;
+using BendMath.Planning.Worksheets;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;
@@ -15,7 +17,7 @@ public sealed class SheetSnippets
             "mild steel", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(280)), Density.FromKilogramsPerCubicMeter(7850));
         var flat = new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5));
         var bent = BendAnalysis.Of(flat.EasyWay, steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(200)));
-        foreach (Working line in PlanWorkings.Of(bent))
+        foreach (WorkedStep line in PlanWorksheet.Of(bent))
         {
             WriteLine(line);
         }
@@ -26,5 +28,5 @@ public sealed class SheetSnippets
         Assert.True(shown.SequenceEqual(_printed), $"the page must print:\n{string.Join("\n", _printed)}");
     }
 
-    private void WriteLine(Working line) => _printed.Add(line.ToString());
+    private void WriteLine(WorkedStep line) => _printed.Add(line.ToString());
 }

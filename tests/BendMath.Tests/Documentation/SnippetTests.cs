@@ -1,3 +1,6 @@
+using BendMath.Evidence;
+
+
 namespace BendMath.Tests.Documentation;
 
 public sealed class SnippetTests

@@ -1,3 +1,10 @@
+using BendMath.Distortion;
+using BendMath.Forming.Variation;
+using BendMath.Plotting;
+using BendMath.Sections.Outlines;
+using BendMath.Stock.Standard;
+using BendMath.Stock.Tolerances;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;
@@ -42,14 +49,14 @@ public sealed class Snippets
     {
         #region yield-range
         var flat = new FlatBar(width: Length.FromMillimeters(25), thickness: Length.FromMillimeters(5));
-        var die = new Die("R250", Length.FromMillimeters(250), StampedFace.InsideOfBar);
+        var die = new Die("R250", Length.FromMillimeters(250), ReferenceFace.InsideOfBar);
         var mild = new BarMaterial(
             "mild steel",
             new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
             Density.FromKilogramsPerCubicMeter(7850),
             yieldRange: new PressureRange(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355)));
-        var scan = RingRange.Of(
-            new WrapBending(), BendAnalysis.Of(flat.EasyWay, mild), die, Release.Free, ArcExtent.FullRing.Turn, new RingScatter(mild.YieldRange));
+        var scan = RingBounds.Of(
+            new WrapBending(), BendAnalysis.Of(flat.EasyWay, mild), die, Release.Free, ArcExtent.FullRing.Turn, new InputVariation(mild.YieldRange));
         Console.WriteLine($"{scan.InsideDiameter!.Low.Millimeters:F1} to {scan.InsideDiameter.High.Millimeters:F1} mm"); // 602.6 to 671.6 mm
         #endregion
 

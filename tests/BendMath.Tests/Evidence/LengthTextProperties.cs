@@ -1,3 +1,4 @@
+using BendMath.Lengths;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

@@ -1,4 +1,5 @@
 using System.Reflection;
+using BendMath.Evidence;
 
 namespace BendMath.Tests.Evidence;
 

@@ -1,5 +1,7 @@
 using BendMath.Tests.Properties;
 
+
+
 namespace BendMath.Tests.Fibers;
 
 /// <summary>Bend, release, bend tighter, release: what a bar of fibers with a memory does, beside what the library says of the last bend alone.</summary>

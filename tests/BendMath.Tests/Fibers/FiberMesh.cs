@@ -7,7 +7,7 @@ namespace BendMath.Tests.Fibers;
 internal readonly record struct Fiber(double Y, double Z, double Area);
 
 /// <summary>
-/// A section cut into fibers at Gauss points, from the sizes of the stock alone: rectangles, and quarter disks whose points are laid out over the angle. Metres. Between the given levels
+/// A section cut into fibers at Gauss points, from the sizes of the stock alone: rectangles, and quarter disks whose points are laid out over the angle. Meters. Between the given levels
 /// nothing is cut, so that a stress that is smooth there is integrated to rounding.
 /// </summary>
 internal static class FiberMesh

@@ -1,3 +1,5 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
 using BendMath.Tests.Properties;
 using FsCheck;
 using FsCheck.Fluent;

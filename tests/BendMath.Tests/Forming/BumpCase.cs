@@ -1,8 +1,10 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;
 
-/// <summary>A flat 20 × 8 mm bumped the easy way over a half-span of 60 mm, until the contacts lie on a circle of 150 mm where nothing else is said. Metals and bender invented. Metres.</summary>
+/// <summary>A flat 20 × 8 mm bumped the easy way over a half-span of 60 mm, until the contacts lie on a circle of 150 mm where nothing else is said. Metals and bender invented. Meters.</summary>
 internal static class BumpCase
 {
     public const double HalfSpan = 0.06, Nominal = 1 / 0.15, Modulus = 205e9, Yield = 280e6, Tangent = 1500e6, Width = 0.02, Depth = 0.008;

@@ -1,4 +1,6 @@
-using BendMath.Forming;
+using BendMath.Forming.Bumps;
+
+
 
 namespace BendMath.Tests.Forming;
 
@@ -20,7 +22,7 @@ public sealed class BumpMemoryTests
         long Allocated()
         {
             MomentEnvelope bar = new(equilibrium.Curve, 1);
-            BumpTent[] tents = new BumpTent[bumps.Length];
+            BumpMomentDiagram[] tents = new BumpMomentDiagram[bumps.Length];
             double[] permanent = new double[bumps.Length];
             bar.Reserve(bumps.Length);
             BumpedBar runner = BumpedBar.Straight(model, BumpCase.Hardening, equilibrium, 1);

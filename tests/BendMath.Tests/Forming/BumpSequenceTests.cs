@@ -1,3 +1,4 @@
+using BendMath.Forming.Bumps;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;

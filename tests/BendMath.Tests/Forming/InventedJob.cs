@@ -1,3 +1,6 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Stock.Tolerances;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;
@@ -5,7 +8,7 @@ namespace BendMath.Tests.Forming;
 /// <summary>Invented jobs: bars of sizes that are sold (EN 10056-1, 10058, 10059, 10060, 10219-2, from memory), dies from tight to wide, everything that may scatter.</summary>
 internal static class InventedJob
 {
-    public static (FormingModel Model, BendAnalysis Analysis, Die Die, RingScatter Scatter) Of(Random random)
+    public static (FormingModel Model, BendAnalysis Analysis, Die Die, InputVariation Scatter) Of(Random random)
     {
         (OrientedSection section, MillTolerance mill) = Bar(random);
         double yield = 220 + 200 * random.NextDouble();
@@ -17,7 +20,7 @@ internal static class InventedJob
             Density.FromKilogramsPerCubicMeter(7850));
         BendAnalysis analysis = BendAnalysis.Of(section, material);
         double depths = Math.Exp(Math.Log(6) + random.NextDouble() * Math.Log(40.0 / 6));
-        Die die = new("invented die", depths * section.Depth, StampedFace.InsideOfBar);
+        Die die = new("invented die", depths * section.Depth, ReferenceFace.InsideOfBar);
         bool pinched = random.Next(20) == 0;
         FormingModel model = pinched ? new IncrementalThreePointBending(new(4.5 * section.Depth, 0.3 * section.Depth)) : new WrapBending();
         double stroke = pinched ? model.Form(analysis, die).Contact!.Stroke.Meters : 0;

@@ -1,8 +1,11 @@
+using BendMath.Forming.Bumps;
+
+
 namespace BendMath.Tests.Forming;
 
 /// <summary>
 /// Bump-by-bump bending written the straightforward way: the permanent curvature on a dense grid along the bar, the moment under the nose by bisection of the trapezoidal sum, then the running
-/// maximum. Metres. It shares nothing with the library.
+/// maximum. Meters. It shares nothing with the library.
 /// </summary>
 /// <param name="metal">The moment–curvature curve.</param>
 /// <param name="halfSpan">Distance from the nose to each support.</param>
@@ -55,7 +58,7 @@ internal sealed class SlowBumps(HardeningFlat metal, double halfSpan, double len
 }
 
 /// <summary>
-/// A rectangular bar of linear hardening in closed form, metres and pascals: beyond the yield curvature κ_y = 2σ_y/(E·h), M = E_t·I·κ + (1 − E_t/E)·σ_y·b·h²/4·(1 − (κ_y/κ)²/3).
+/// A rectangular bar of linear hardening in closed form, meters and pascals: beyond the yield curvature κ_y = 2σ_y/(E·h), M = E_t·I·κ + (1 − E_t/E)·σ_y·b·h²/4·(1 − (κ_y/κ)²/3).
 /// Derived by hand from the stress over the depth.
 /// </summary>
 internal sealed class HardeningFlat(double width, double depth, double modulus, double yield, double tangent)

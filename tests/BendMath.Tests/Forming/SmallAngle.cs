@@ -1,3 +1,5 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;
@@ -16,7 +18,7 @@ internal static class SmallAngle
 
     public static ThreePointSetup Setup { get; } = new(halfSpan: Length.FromInches(3), noseRadius: Length.Zero);
 
-    public static Die FiveInches { get; } = DieOf(5, StampedFace.InsideOfBar);
+    public static Die FiveInches { get; } = DieOf(5, ReferenceFace.InsideOfBar);
 
     public static BendAnalysis Hardening { get; } = BendAnalysis.Of(Bar.FlangeOut, Steel(new LinearHardening(
         Pressure.FromGigapascals(200), Pressure.FromMegapascals(300), Pressure.FromMegapascals(1500))));
@@ -25,9 +27,9 @@ internal static class SmallAngle
         Pressure.FromGigapascals(200), Pressure.FromMegapascals(300))));
 
     /// <summary>The die and a ring of 9 in inside diameter that came off it.</summary>
-    public static DieCorrection Correction { get; } = DieCorrection.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(Setup));
+    public static RingDiagnosis Correction { get; } = RingDiagnosis.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(Setup));
 
-    public static Die DieOf(double inches, StampedFace face) => new(FormattableString.Invariant($"{inches} in"), Length.FromInches(inches), face);
+    public static Die DieOf(double inches, ReferenceFace face) => new(FormattableString.Invariant($"{inches} in"), Length.FromInches(inches), face);
 
     private static BarMaterial Steel(StressStrainLaw law) => new("mild steel", law, Density.FromKilogramsPerCubicMeter(7850));
 }

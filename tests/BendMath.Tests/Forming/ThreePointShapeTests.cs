@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using BendMath.Tests.Definitions;
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.OdeSolvers;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendMath.Forming.ThreePoint;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
 

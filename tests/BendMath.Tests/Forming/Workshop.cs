@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;
@@ -24,7 +25,7 @@ internal static class Workshop
 
     public static PressureRange Range(double low, double high) => new(Pressure.FromMegapascals(low), Pressure.FromMegapascals(high));
 
-    public static Die Die(string name, double millimeters, StampedFace? face = null) => new(name, Length.FromMillimeters(millimeters), face ?? StampedFace.InsideOfBar);
+    public static Die Die(string name, double millimeters, ReferenceFace? face = null) => new(name, Length.FromMillimeters(millimeters), face ?? ReferenceFace.InsideOfBar);
 
     public static BendRadius Inside(double millimeters) => BendRadius.Inside(Length.FromMillimeters(millimeters));
 }

@@ -1,3 +1,5 @@
+using BendMath.Evidence;
+using BendMath.Forming.ThreePoint;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming;
@@ -13,7 +15,7 @@ public sealed class WrapReachTests
     [Fact]
     public void The_moment_exceeds_yield_along_no_more_than_the_face()
     {
-        Die die = new("short", Length.FromMillimeters(200), StampedFace.InsideOfBar, Length.FromMillimeters(60));
+        Die die = new("short", Length.FromMillimeters(200), ReferenceFace.InsideOfBar, Length.FromMillimeters(60));
         LoadedBend loaded = new WrapBending().Form(Square, die).Loaded;
         double reach = die.LongestReach(loaded)!.Value.Meters;
         Near.Relative(0.180, reach, 1e-2, "reach");
@@ -30,7 +32,7 @@ public sealed class WrapReachTests
     [InlineData(10, "pinched-not-wrapped", false)]
     public void A_short_face_is_said(double millimeters, string code, bool minor)
     {
-        Die die = new("short", Length.FromMillimeters(200), StampedFace.InsideOfBar, Length.FromMillimeters(millimeters));
+        Die die = new("short", Length.FromMillimeters(200), ReferenceFace.InsideOfBar, Length.FromMillimeters(millimeters));
         Advisory advisory = Assert.Single(new WrapBending().Form(Square, die).Advisories, advisory => advisory.Code == code);
         Assert.Equal(minor, advisory.IsMinor);
         Assert.DoesNotContain(new WrapBending().Form(Square, Workshop.Die("all around", 200)).Advisories, advisory => advisory.Code is "face-length" or "pinched-not-wrapped");
@@ -40,7 +42,7 @@ public sealed class WrapReachTests
     [Fact]
     public void A_die_brings_its_own_nose()
     {
-        Die own = new("own nose", Length.FromMillimeters(250), StampedFace.InsideOfBar, noseRadius: Length.FromMillimeters(80));
+        Die own = new("own nose", Length.FromMillimeters(250), ReferenceFace.InsideOfBar, noseRadius: Length.FromMillimeters(80));
         FormedBend formed = new IncrementalThreePointBending(Workshop.Bender).Form(Workshop.RimSteel, own);
         FormedBend same = new IncrementalThreePointBending(new ThreePointSetup(Workshop.Bender.HalfSpan, Length.FromMillimeters(80))).Form(Workshop.RimSteel, Workshop.Die("B", 250));
         Assert.Equal(same.RingWhen(Release.Free), formed.RingWhen(Release.Free));

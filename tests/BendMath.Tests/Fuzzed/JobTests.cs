@@ -2,6 +2,8 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
 
+
+
 namespace BendMath.Tests.Fuzzed;
 
 /// <summary>A few of the jobs BendMath.Fuzz draws: whatever the constructors take is planned, with finite numbers and clean texts throughout.</summary>

@@ -1,3 +1,5 @@
+using BendMath.Bending.NeutralAxes;
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

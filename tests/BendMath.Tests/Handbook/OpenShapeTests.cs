@@ -1,3 +1,5 @@
+using BendMath.Sections.Features;
+using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

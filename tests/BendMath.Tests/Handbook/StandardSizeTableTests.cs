@@ -1,3 +1,6 @@
+using BendMath.Evidence;
+using BendMath.Stock.Standard;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

@@ -1,3 +1,4 @@
+using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

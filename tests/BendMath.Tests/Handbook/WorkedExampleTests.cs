@@ -1,4 +1,6 @@
+using BendMath.Bending.NeutralAxes;
 using BendMath.Tests.Bending;
+using BendMath.Tests.Fibers;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

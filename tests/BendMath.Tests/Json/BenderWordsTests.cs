@@ -1,3 +1,7 @@
+using BendMath.Forming.Bumps;
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
+using BendMath.Json;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;
@@ -21,9 +25,9 @@ public sealed class BenderWordsTests
         Assert.Empty(reading.Faults);
         RingJob job = reading.Jobs[0].Job;
         Assert.Equal(
-            new Die("A", Length.FromMillimeters(240), StampedFace.InsideOfBar, Length.FromMillimeters(150), Length.Zero, DieMate.OfFace(Length.FromMillimeters(300), Length.FromMillimeters(120), Length.FromMillimeters(1.5))),
+            new Die("A", Length.FromMillimeters(240), ReferenceFace.InsideOfBar, Length.FromMillimeters(150), Length.Zero, MatingDie.OfFace(Length.FromMillimeters(300), Length.FromMillimeters(120), Length.FromMillimeters(1.5))),
             job.Bender.Rack[0]);
-        Assert.Equal(DieMate.OfSupports(Length.FromMillimeters(120), Length.FromInches(1), Length.Zero), job.Bender.Rack[1].Mate);
+        Assert.Equal(MatingDie.OfSupports(Length.FromMillimeters(120), Length.FromInches(1), Length.Zero), job.Bender.Rack[1].Mate);
         Near.Relative(4e6, job.Bender.Model.Setup!.Stiffness!.ForcePerLength.NewtonsPerMeter, 1e-12, "stiffness");
         Assert.Equal(0.85, job.Analysis.Material.UnloadingShare.DecimalFractions);
         Assert.Equal(12.5, job.Bender.Drive.Advantage);

@@ -1,5 +1,8 @@
-using BendMath.Json.Reading;
+using BendMath.Json.Parts;
 using BendMath.Json.Writing;
+using BendMath.Lengths;
+
+
 
 namespace BendMath.Tests.Json;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BendMath.Json;
 
 namespace BendMath.Tests.Json;
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Json;
+using BendMath.Tests.Conventions.Faulty;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;
@@ -131,14 +133,14 @@ public sealed class MeasuredRingFileTests
     {
         MeasuredRing sound = RingSets.Every[0];
         Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([]));
-        Die twin = new(sound.Die.Name, Length.FromMillimeters(111), StampedFace.InsideOfBar);
+        Die twin = new(sound.Die.Name, Length.FromMillimeters(111), ReferenceFace.InsideOfBar);
         Assert.Contains("different names", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([sound, new(twin, sound.Analysis, sound.Measured, sound.Release)])).Message, StringComparison.Ordinal);
         MeasuredCurve curve = MeasuredCurve.FromEngineering(
             Pressure.FromGigapascals(205), [(Ratio.FromPercent(0.1415), Pressure.FromMegapascals(290)), (Ratio.FromPercent(2), Pressure.FromMegapascals(330))]);
         BarMaterial measured = new("measured", curve, Density.FromKilogramsPerCubicMeter(7850));
         MeasuredRing ring = new(sound.Die, BendAnalysis.Of(sound.Analysis.Section, measured), sound.Measured, Release.Free);
         Assert.Contains("law a file has words for", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([ring])).Message, StringComparison.Ordinal);
-        MeasuredRing blank = new(new(" A", Length.FromMillimeters(111), StampedFace.InsideOfBar), sound.Analysis, sound.Measured, Release.Free);
+        MeasuredRing blank = new(new(" A", Length.FromMillimeters(111), ReferenceFace.InsideOfBar), sound.Analysis, sound.Measured, Release.Free);
         Assert.Contains("the name of a die is \" A\"", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([blank])).Message, StringComparison.Ordinal);
     }
 }

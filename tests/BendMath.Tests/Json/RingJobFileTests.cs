@@ -1,3 +1,8 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Json;
+using BendMath.Learning;
+
+
 namespace BendMath.Tests.Json;
 
 public sealed class RingJobFileTests
@@ -34,7 +39,7 @@ public sealed class RingJobFileTests
         Assert.Equal("A", ring.Die.Name);
         Assert.Equal(0.245, ring.Measured.Value.Meters);
         Assert.Equal(Release.Free, ring.Release);
-        Assert.Equal(ExplanationKind.CurvatureRatio, job.Calibration.Correction);
+        Assert.Equal(HypothesisKind.CurvatureRatio, job.Calibration.Correction);
     }
 
     [Theory]

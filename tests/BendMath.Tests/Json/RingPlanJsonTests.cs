@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using BendMath.Json;
 
 namespace BendMath.Tests.Json;
 
@@ -31,7 +32,7 @@ public sealed class RingPlanJsonTests
             Plan.Advisories.Select(advisory => advisory.Code),
             root.GetProperty("advisories").EnumerateArray().Select(advisory => advisory.GetProperty("code").GetString()));
         Assert.Equal(
-            Caution.All.Count(caution => caution.Step == PlanStep.Bend),
+            SafetyNotice.All.Count(caution => caution.Step == PlanStep.Bend),
             root.GetProperty("cautions").GetProperty("bend").GetArrayLength());
     }
 

@@ -1,3 +1,5 @@
+using BendMath.Forming.Pairs;
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;
@@ -5,15 +7,15 @@ namespace BendMath.Tests.Json;
 /// <summary>Measured rings of every shape, law and way of measuring, with awkward digits, and how to tell whether two are the same to the last digit. Invented.</summary>
 internal static class RingSets
 {
-    private static readonly Die A = new("A", Length.FromInches(7), StampedFace.InsideOfBar, noseRadius: Length.Zero);
+    private static readonly Die A = new("A", Length.FromInches(7), ReferenceFace.InsideOfBar, noseRadius: Length.Zero);
 
     private static readonly Die B = new(
-        "B, \"wide\"; it's = new", Length.FromMillimeters(1000.0 / 3), StampedFace.OffsetBy(Length.FromMillimeters(3.1)), Length.FromInches(5.7), Length.FromMillimeters(100.0 / 7),
-        DieMate.OfFace(Length.FromMillimeters(1100.0 / 3), Length.FromInches(4.7), Length.FromMillimeters(1.9)));
+        "B, \"wide\"; it's = new", Length.FromMillimeters(1000.0 / 3), ReferenceFace.OffsetBy(Length.FromMillimeters(3.1)), Length.FromInches(5.7), Length.FromMillimeters(100.0 / 7),
+        MatingDie.OfFace(Length.FromMillimeters(1100.0 / 3), Length.FromInches(4.7), Length.FromMillimeters(1.9)));
 
     private static readonly Die C = new(
-        "-C 5/8 Öse", Length.FromMeters(0.4123456789012345), StampedFace.OutsideOfBar,
-        mate: DieMate.OfSupports(Length.FromMillimeters(1000.0 / 9), Length.FromMillimeters(11.7), Length.FromInches(0.3)));
+        "-C 5/8 Öse", Length.FromMeters(0.4123456789012345), ReferenceFace.OutsideOfBar,
+        mate: MatingDie.OfSupports(Length.FromMillimeters(1000.0 / 9), Length.FromMillimeters(11.7), Length.FromInches(0.3)));
 
     private static readonly Density Steel = Density.FromKilogramsPerCubicMeter(7850.1);
 

@@ -1,3 +1,6 @@
+using BendMath.Distortion;
+using BendMath.Forming.Variation;
+using BendMath.Json;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;
@@ -35,7 +38,7 @@ public sealed class ShopWordsTests
     public void A_job_that_says_nothing_scatters_over_its_yield_range_alone()
     {
         RingJob job = RingJobFile.Read(JobTexts.Sound).Jobs[0].Job;
-        Assert.Equal(new RingScatter(job.Analysis.Material.YieldRange), job.Scatter);
+        Assert.Equal(new InputVariation(job.Analysis.Material.YieldRange), job.Scatter);
         Assert.Equal(DistortionSettings.Default, job.Distortion);
         Assert.Equal(1, job.Wanted.Quantity);
     }

@@ -1,4 +1,7 @@
+using BendMath.Json;
 using BendMath.Json.Reading;
+using BendMath.Stock.Standard;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;

@@ -1,3 +1,5 @@
+using BendMath.Cutting;
+using BendMath.Lengths;
 using BendMath.Tests.Forming;
 using FsCheck;
 using FsCheck.Fluent;
@@ -38,7 +40,7 @@ public sealed class DevelopedLayoutTests
     {
         DevelopedLayout layout = Of(ArcExtent.FullRing, EndAllowance.None, 2.5);
         Length bar = pieces * layout.BlankLength + (pieces - 1) * layout.Kerf;
-        BarYield exact = layout.PiecesFrom(bar);
+        BarUtilization exact = layout.PiecesFrom(bar);
         Assert.Equal(pieces, exact.Pieces);
         Assert.Equal(0, exact.Offcut.Millimeters);
         Assert.Equal(pieces, layout.PiecesFrom(Length.FromInches(bar.Inches)).Pieces);
@@ -48,7 +50,7 @@ public sealed class DevelopedLayoutTests
     [Fact]
     public void A_bar_shorter_than_the_blank_is_all_offcut()
     {
-        BarYield none = Of(ArcExtent.FullRing, EndAllowance.None, 2).PiecesFrom(Length.FromMeters(1));
+        BarUtilization none = Of(ArcExtent.FullRing, EndAllowance.None, 2).PiecesFrom(Length.FromMeters(1));
         Assert.Equal(0, none.Pieces);
         Assert.Equal(1, none.Offcut.Meters, 1e-12);
     }
@@ -59,7 +61,7 @@ public sealed class DevelopedLayoutTests
         Gen.Choose(1, 360).ToArbitrary(), Gen.Choose(0, 50).ToArbitrary(), Gen.Choose(100, 12_000).ToArbitrary(), (degrees, kerfTenths, bar) =>
         {
             DevelopedLayout layout = Of(ArcExtent.Of(Angle.FromDegrees(degrees)), EndAllowance.None, kerfTenths / 10d);
-            BarYield yield = layout.PiecesFrom(Length.FromMillimeters(bar));
+            BarUtilization yield = layout.PiecesFrom(Length.FromMillimeters(bar));
             double kerf = layout.Kerf.Millimeters;
             double cuts = bar - yield.Pieces * layout.BlankLength.Millimeters - yield.Offcut.Millimeters;
             Assert.InRange(cuts, Math.Max(0, yield.Pieces - 1) * kerf - 1e-8, yield.Pieces * kerf + 1e-8);
@@ -84,7 +86,7 @@ public sealed class DevelopedLayoutTests
         Length exact = 3 * layout.BlankLength + 2 * layout.Kerf;
         Assert.Equal(3, layout.PiecesFrom(exact).Pieces);
         Assert.Equal(2, layout.PiecesFrom(exact, rule).Pieces);
-        BarYield three = layout.PiecesFrom(3 * cut + 2 * layout.Kerf, rule);
+        BarUtilization three = layout.PiecesFrom(3 * cut + 2 * layout.Kerf, rule);
         Assert.Equal(3, three.Pieces);
         Assert.Equal(0, three.Offcut.Millimeters, 1e-9);
         Assert.Throws<ArgumentException>("cutStyle", () => layout.PiecesFrom(exact, LengthStyle.Millimeters(0)));

@@ -1,3 +1,4 @@
+using BendMath.Forming.Bumps;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

@@ -1,3 +1,4 @@
+using BendMath.Learning;
 using BendMath.Tests.Forming;
 using MathNet.Numerics.Distributions;
 using UnitsNet;

@@ -1,3 +1,9 @@
+using BendMath.Distortion;
+using BendMath.Forming.Bumps;
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Learning;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -37,7 +43,7 @@ public sealed class DieAdviceTests
             Assert.Equal(IntervalBasis.Scatter, one.Forecast.Basis);
             Assert.Null(one.Chance);
             Assert.Equal("no measured rings, so no scatter is known", one.Forecast.ChanceNote);
-            LengthRange scan = RingRange.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn, new(ranged.Material.YieldRange)).InsideDiameter!;
+            LengthRange scan = RingBounds.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn, new(ranged.Material.YieldRange)).InsideDiameter!;
             Assert.Equal(scan, one.Forecast.Interval);
         });
         Assert.Contains("bounds for yield 235 to 355 MPa, not a measured scatter; no chance can be named: no measured rings, so no scatter is known; ", advice.Sentences[0], StringComparison.Ordinal);
@@ -49,7 +55,7 @@ public sealed class DieAdviceTests
     public void A_die_that_leaves_no_ring_has_neither_chance_nor_risk()
     {
         DieAdvice advice = DieAdvice.For(
-            new DieRack([Workshop.Die("tiny", 20, StampedFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted, Tolerance, Shop.Wrap, Release.Free);
+            new DieRack([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted, Tolerance, Shop.Wrap, Release.Free);
         Assert.Null(advice.Best);
         Assert.Equal(["No die of the rack leaves a ring."], advice.Sentences);
         Assert.All(advice.Prospects, one => Assert.True(one.Chance is null && one.Risk is null && one.Forecast.Ring is null));
@@ -100,7 +106,7 @@ public sealed class DieAdviceTests
         FormingModel model = kind == "pinch that gives"
             ? new IncrementalThreePointBending(new(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius, BenderStiffness.From(Force.FromKilonewtons(1), Length.FromMillimeters(1))))
             : Model(kind);
-        Die die = new("own", Length.FromMillimeters(300), StampedFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
+        Die die = new("own", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
         FormedBend formed = model.Form(Workshop.RimSteel, die);
         BendRadius wanted = BendRadius.Inside(formed.RingWhen(Release.Free).InsideRadius);
         ShopChange change = ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free).Single(one => one.Setting?.Kind == SettingKind.Stroke);
@@ -113,7 +119,7 @@ public sealed class DieAdviceTests
     [Fact]
     public void A_pair_changes_by_shims_or_mate()
     {
-        Die pair = new("pair", Length.FromMillimeters(300), StampedFace.InsideOfBar, mate: DieMate.OfFace(Length.FromMillimeters(500), Length.FromMillimeters(150)));
+        Die pair = new("pair", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, mate: MatingDie.OfFace(Length.FromMillimeters(500), Length.FromMillimeters(150)));
         ShopChange change = Assert.Single(ShopChange.For(new PairBending(), Workshop.RimSteel, pair, new DieRack([pair]), Workshop.Inside(250), Release.Free));
         Assert.StartsWith("Die pair, closed with its mate until it is solid, leaves a ring ", change.Sentence, StringComparison.Ordinal);
         Assert.Contains(" but for shims or another mate nothing at the bender makes it tighter: ", change.Sentence, StringComparison.Ordinal);

@@ -1,3 +1,6 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -60,7 +63,7 @@ public sealed class DieChoiceTests
     [Fact]
     public void A_die_that_leaves_no_ring_says_why()
     {
-        DieRack rack = new([Workshop.Die("tiny", 20, StampedFace.OutsideOfBar), Workshop.Die("vast", 60_000)]);
+        DieRack rack = new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)]);
         DieChoice choice = DieChoice.For(rack, Workshop.RimSteel, Workshop.Inside(300), new WrapBending(), Release.Free);
         Assert.Null(choice.Best);
         Assert.Null(choice.NextTighter);
@@ -112,12 +115,12 @@ public sealed class DieChoiceTests
     {
         "wrap" => new WrapBending(),
         "pinch" => new IncrementalThreePointBending(Workshop.Bender),
-        "tighter" => From(235, ExplanationKind.CurvatureRatio),
-        "looser" => From(280, ExplanationKind.CurvatureRatio),
-        _ => From(235, ExplanationKind.StampedFace),
+        "tighter" => From(235, HypothesisKind.CurvatureRatio),
+        "looser" => From(280, HypothesisKind.CurvatureRatio),
+        _ => From(235, HypothesisKind.ReferenceFace),
     };
 
-    private static FormingModel From(double measured, ExplanationKind kind) => DieCorrection.Of(
+    private static FormingModel From(double measured, HypothesisKind kind) => RingDiagnosis.Of(
         new MeasuredRing(Workshop.Rack.Find("B")!, Workshop.RimSteel, Workshop.Inside(measured), Release.Free), new WrapBending()).Find(kind)!.Model!;
 
     private static DieChoice Choose(string kind, Release release, BendRadius wanted) => DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, Model(kind), release);

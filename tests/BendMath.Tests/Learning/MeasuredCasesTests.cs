@@ -1,3 +1,7 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Measurement;
+using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Learning;
@@ -21,8 +25,8 @@ public sealed class MeasuredCasesTests
         OrientedSection strip = new FlatBar(Length.FromMillimeters(10), Length.FromMillimeters(Cell("ferrule", "thickness_mm"))).EasyWay;
         BendRadius inside = BendRadius.Inside(Length.FromMillimeters(Cell("ferrule", "tool_radius_mm")));
         MeasuredRing ring = new(
-            new("mandrel", inside.Value, StampedFace.InsideOfBar), BendAnalysis.Of(strip, brass), RingReading.Of(inside), Release.HeldFlat, new(Length.FromMillimeters(Value("ferrule")), Angle.FromDegrees(360)));
-        KeptFiber fiber = KeptFiber.Of([ring], strip)!;
+            new("mandrel", inside.Value, ReferenceFace.InsideOfBar), BendAnalysis.Of(strip, brass), RingReading.Of(inside), Release.HeldFlat, new(Length.FromMillimeters(Value("ferrule")), Angle.FromDegrees(360)));
+        LengthPreservingFiber fiber = LengthPreservingFiber.Of([ring], strip)!;
         double ofLength = 0.1 / (2 * Math.PI);
         Near.Absolute(0.5, fiber.FromInside.Millimeters, ofLength, "measured fiber");
         Near.Absolute(fiber.ModeledFromInside.Millimeters, fiber.FromInside.Millimeters, ofLength, "modeled fiber");
@@ -38,14 +42,14 @@ public sealed class MeasuredCasesTests
     {
         MeasuredRing ring = Air();
         Near.Absolute(2.7, Value("air_50_rule") / Value("air_50"), 0.05, "rule over measured");
-        DieCorrection correction = DieCorrection.Of(ring, new WrapBending());
-        Assert.DoesNotContain(correction.Explanations, explanation => explanation.Fits);
-        CurvatureRatioCorrection ratio = Assert.IsType<CurvatureRatioCorrection>(correction.Find(ExplanationKind.CurvatureRatio)!.Model);
+        RingDiagnosis correction = RingDiagnosis.Of(ring, new WrapBending());
+        Assert.DoesNotContain(correction.Hypotheses, explanation => explanation.Fits);
+        CurvatureRatioCorrection ratio = Assert.IsType<CurvatureRatioCorrection>(correction.Find(HypothesisKind.CurvatureRatio)!.Model);
         Assert.InRange(ratio.Ratio, 2, Value("air_50_rule") / Value("air_50"));
         RingFit fit = RingFit.Of([ring], ring.Analysis, new WrapBending());
         Assert.Contains(fit.Advisories, advisory => advisory.Code == "no-such-ratio");
         Assert.Null(fit.Scatter);
-        Die sixteen = new("16 mm", Length.FromInches(Value("air_16_rule")), StampedFace.InsideOfBar);
+        Die sixteen = new("16 mm", Length.FromInches(Value("air_16_rule")), ReferenceFace.InsideOfBar);
         Assert.StartsWith("No explanation fits this ring", SecondRing.For(correction, new DieRack([ring.Die, sixteen]), Length.FromInches(0.005)).Sentence, StringComparison.Ordinal);
     }
 
@@ -54,7 +58,7 @@ public sealed class MeasuredCasesTests
     public void The_air_formed_radius_is_not_explained_by_a_stroke()
     {
         ThreePointSetup setup = new(Length.FromMillimeters(25), Length.FromMillimeters(Cell("air_50", "tool_radius_mm")));
-        Explanation stroke = DieCorrection.Of(Air(), new WrapBending(setup)).Find(ExplanationKind.Stroke)!;
+        Hypothesis stroke = RingDiagnosis.Of(Air(), new WrapBending(setup)).Find(HypothesisKind.Stroke)!;
         Assert.False(stroke.Fits);
         Assert.StartsWith("pinching does not explain it", stroke.Sentence, StringComparison.Ordinal);
     }
@@ -64,7 +68,7 @@ public sealed class MeasuredCasesTests
         BarMaterial alloy = new("5052-H32", new PerfectlyPlastic(Pressure.FromGigapascals(70.3), Pressure.FromMegapascals(193)), Density.FromKilogramsPerCubicMeter(2680));
         OrientedSection strip = new FlatBar(Length.FromInches(1), Length.FromMillimeters(Cell("air_50", "thickness_mm"))).EasyWay;
         return new(
-            new("50 mm", Length.FromInches(Value("air_50_rule")), StampedFace.InsideOfBar), BendAnalysis.Of(strip, alloy), BendRadius.Inside(Length.FromInches(Value("air_50"))), Release.Free);
+            new("50 mm", Length.FromInches(Value("air_50_rule")), ReferenceFace.InsideOfBar), BendAnalysis.Of(strip, alloy), BendRadius.Inside(Length.FromInches(Value("air_50"))), Release.Free);
     }
 
     private static double Value(string name) => Cell(name, "value");

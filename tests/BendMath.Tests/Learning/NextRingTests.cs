@@ -1,3 +1,4 @@
+using BendMath.Learning;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -9,7 +10,7 @@ public sealed class NextRingTests
     private static readonly BendRadius Wanted = Workshop.Inside(225);
 
     [Fact]
-    public void One_more_ring_where_the_fit_says_gives_the_foretold_width()
+    public void One_more_ring_where_the_fit_says_gives_the_predicted_width()
     {
         RingFit fit = Line();
         NextRing next = NextRing.For(fit, Workshop.Rack, Wanted, Release.Free);
@@ -60,8 +61,8 @@ public sealed class NextRingTests
     /// <summary>Width of the interval on the die that leaves the wanted ring by the line carried on to it, found by trying stamps.</summary>
     private static double Width(RingFit fit)
     {
-        Length? stamp = fit.Model.StampFor(Workshop.RimSteel, Wanted, Release.Free, StampedFace.InsideOfBar);
-        LengthRange range = fit.Forecast(new("made", stamp!.Value, StampedFace.InsideOfBar), Release.Free).Interval!;
+        Length? stamp = fit.Model.StampFor(Workshop.RimSteel, Wanted, Release.Free, ReferenceFace.InsideOfBar);
+        LengthRange range = fit.Forecast(new("made", stamp!.Value, ReferenceFace.InsideOfBar), Release.Free).Interval!;
         return (range.High - range.Low).Millimeters;
     }
 }

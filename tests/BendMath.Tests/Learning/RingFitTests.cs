@@ -1,3 +1,5 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
 using BendMath.Tests.Forming;
 using MathNet.Numerics;
 using UnitsNet;
@@ -17,7 +19,7 @@ public sealed class RingFitTests
         Assert.Null(fit.Scatter);
         Assert.Null(fit.LeaveOneOutError);
         Assert.Contains("One ring shows no scatter, so there is no interval and no chance: bend and measure a second one.", fit.Sentences);
-        RingForecast forecast = fit.Forecast(Shop.Die("C"), Release.Free);
+        DiePrediction forecast = fit.Forecast(Shop.Die("C"), Release.Free);
         Assert.Equal(IntervalBasis.None, forecast.Basis);
         Assert.Null(forecast.Interval);
         Assert.Null(forecast.ChanceWithin(Workshop.Inside(300), Length.FromMillimeters(5)));
@@ -36,7 +38,7 @@ public sealed class RingFitTests
         Near.Relative(Math.Exp(mean), fit.Model.Ratio, 1e-9);
         Near.Relative(s, fit.Scatter!.Value.DecimalFractions, 1e-7);
         Assert.Equal(4, fit.DegreesOfFreedom);
-        RingForecast forecast = fit.Forecast(Shop.Die("C"), Release.Free);
+        DiePrediction forecast = fit.Forecast(Shop.Die("C"), Release.Free);
         double reach = 2.776 * s * Math.Sqrt(1.2);
         FinishedRing plain = Shop.Wrap.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free);
         double n = plain.LengthPreservingFiberFromInside.Meters;
@@ -54,7 +56,7 @@ public sealed class RingFitTests
     [InlineData(0.99)]
     public void Chance_and_interval_are_one_thing(double share)
     {
-        RingForecast forecast = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio).Forecast(Shop.Die("C"), Release.Free);
+        DiePrediction forecast = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio).Forecast(Shop.Die("C"), Release.Free);
         LengthRange range = forecast.IntervalAt(Ratio.FromDecimalFractions(share))!;
         Length middle = (range.Low + range.High) / 2;
         Length half = (range.High - range.Low) / 2;
@@ -73,7 +75,7 @@ public sealed class RingFitTests
         MeasuredRing[] rings = [.. dies.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, 0.05 + slope * Shop.Variable(Shop.Die(name)) + noise[i]))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(FitForm.Line, fit.Form);
-        Assert.StartsWith("A line in the radius: it foretells each ring from the others to 0.", fit.FormReason, StringComparison.Ordinal);
+        Assert.StartsWith("A line in the radius: it predicts each ring from the others to 0.", fit.FormReason, StringComparison.Ordinal);
         (double intercept, double found) = Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
         double at = 9.1;
         Near.Relative(Math.Exp(intercept + found * at), fit.Model.RatioAt(at), 1e-9);
@@ -134,7 +136,7 @@ public sealed class RingFitTests
         Assert.Equal(odd ? 3 : null, fit.OddRing?.Number);
         if (odd)
         {
-            string more = FormattableString.Invariant($"it is {100 * Math.Abs(Math.Exp(y - 0.1) - 1):0.0} % {(y > 0.1 ? "more" : "less")} curved than the others foretell, and they agree to the last digit");
+            string more = FormattableString.Invariant($"it is {100 * Math.Abs(Math.Exp(y - 0.1) - 1):0.0} % {(y > 0.1 ? "more" : "less")} curved than the others predict, and they agree to the last digit");
             Assert.Contains(more, Assert.Single(fit.Advisories, advisory => advisory.Code == "odd-ring").Message, StringComparison.Ordinal);
         }
     }
@@ -187,12 +189,12 @@ public sealed class RingFitTests
     }
 
     [Fact]
-    public void Another_bar_metal_or_meaning_of_the_stamp_is_not_foretold_in_silence()
+    public void Another_bar_metal_or_meaning_of_the_stamp_is_not_predicted_in_silence()
     {
         FormingModel model = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).Model;
         Assert.DoesNotContain(model.Form(Workshop.RimSteel, Workshop.Die("new", 280)).Advisories, advisory => advisory.Code == "extrapolated");
         Assert.Contains(model.Form(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), Shop.Die("B")).Advisories, advisory => advisory.Code == "extrapolated");
-        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("B", 250, StampedFace.OffsetBy(Length.FromMillimeters(3)))).Advisories, advisory => advisory.Code == "extrapolated");
+        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("B", 250, ReferenceFace.OffsetBy(Length.FromMillimeters(3)))).Advisories, advisory => advisory.Code == "extrapolated");
         Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("small", 150)).Advisories, advisory => advisory.Code == "outside-measured-radii");
     }
 
@@ -211,7 +213,7 @@ public sealed class RingFitTests
     public void Rings_that_agree_to_the_last_digit_show_no_scatter()
     {
         MeasuredRing ring = Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1);
-        RingForecast forecast = RingFit.Of([ring, ring, ring], Workshop.RimSteel, Shop.Wrap).Forecast(Shop.Die("C"), Release.Free);
+        DiePrediction forecast = RingFit.Of([ring, ring, ring], Workshop.RimSteel, Shop.Wrap).Forecast(Shop.Die("C"), Release.Free);
         Assert.Null(forecast.Interval);
         Assert.StartsWith("the measured rings leave no scatter to see", forecast.IntervalNote, StringComparison.Ordinal);
     }

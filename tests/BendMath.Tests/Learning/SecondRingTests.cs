@@ -1,3 +1,4 @@
+using BendMath.Learning;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -6,7 +7,7 @@ namespace BendMath.Tests.Learning;
 /// <summary>Which second ring tells the explanations of the first apart.</summary>
 public sealed class SecondRingTests
 {
-    private static readonly DieCorrection First = DieCorrection.Of(
+    private static readonly RingDiagnosis First = RingDiagnosis.Of(
         new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(235), Release.Free), new WrapBending(Workshop.Bender));
 
     /// <summary>Every pair of predictions, formed one by one, and their least difference.</summary>
@@ -16,7 +17,7 @@ public sealed class SecondRingTests
         SecondRing second = SecondRing.For(First, Workshop.Rack, Length.FromMillimeters(0.5));
         double[] smallest = [.. Workshop.Rack.Select(die =>
         {
-            double[] d = [.. First.Explanations.Where(e => e.Fits).Select(e => e.Model!.Form(Workshop.RimSteel, die).RingWhen(Release.Free).InsideDiameter.Millimeters)];
+            double[] d = [.. First.Hypotheses.Where(e => e.Fits).Select(e => e.Model!.Form(Workshop.RimSteel, die).RingWhen(Release.Free).InsideDiameter.Millimeters)];
             return d.SelectMany((one, i) => d.Skip(i + 1).Select(other => Math.Abs(one - other))).Min();
         })];
         Assert.Equal(4, second.Options.Count);
@@ -24,7 +25,7 @@ public sealed class SecondRingTests
         Assert.Equal(smallest.Max(), second.Recommended!.SmallestSeparation!.Value.Millimeters, 1e-9);
         Assert.Equal(smallest.Max() / 0.5, second.Recommended.SeparationOverError!.Value, 1e-9);
         Near.Absolute(0, second.Options.Single(option => option.Die.Name == "B").SmallestSeparation!.Value.Millimeters, 1e-5, "on the measured die they agree");
-        Assert.StartsWith($"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face, the stroke and the curvature ratio foretell rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith($"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face, the stroke and the curvature ratio predict rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -39,11 +40,11 @@ public sealed class SecondRingTests
     [Fact]
     public void With_one_explanation_or_none_there_is_nothing_to_tell_apart()
     {
-        DieCorrection wide = DieCorrection.Of(new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(300), Release.Free), Shop.Wrap);
+        RingDiagnosis wide = RingDiagnosis.Of(new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(300), Release.Free), Shop.Wrap);
         Assert.Equal(
             "Only the curvature ratio fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.",
             SecondRing.For(wide, Workshop.Rack, Length.FromMillimeters(1)).Sentence);
-        DieCorrection none = DieCorrection.Of(new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(2000), Release.Free), Shop.Wrap);
+        RingDiagnosis none = RingDiagnosis.Of(new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(2000), Release.Free), Shop.Wrap);
         Assert.StartsWith("No explanation fits this ring", SecondRing.For(none, Workshop.Rack, Length.FromMillimeters(1)).Sentence, StringComparison.Ordinal);
     }
 }

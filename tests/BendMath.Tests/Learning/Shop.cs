@@ -1,3 +1,5 @@
+using BendMath.Measurement;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

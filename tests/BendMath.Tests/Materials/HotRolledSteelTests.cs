@@ -1,3 +1,4 @@
+using BendMath.Tests.Properties;
 using UnitsNet;
 
 namespace BendMath.Tests.Materials;

@@ -1,3 +1,4 @@
+using BendMath.Measurement;
 using BendMath.Tests.Properties;
 using FsCheck;
 using FsCheck.Fluent;

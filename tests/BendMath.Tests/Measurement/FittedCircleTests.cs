@@ -1,4 +1,6 @@
 using System.Globalization;
+using BendMath.Measurement;
+using BendMath.Sections.Outlines;
 using BendMath.Tests.Properties;
 using FsCheck;
 using FsCheck.Fluent;

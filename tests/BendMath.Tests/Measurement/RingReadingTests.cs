@@ -1,3 +1,4 @@
+using BendMath.Measurement;
 using UnitsNet;
 
 namespace BendMath.Tests.Measurement;

@@ -1,3 +1,4 @@
+using BendMath.Cutting;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

@@ -1,3 +1,11 @@
+using BendMath.Forming.Pairs;
+using BendMath.Forming.ThreePoint;
+using BendMath.Forming.Variation;
+using BendMath.Fuzz.Making;
+using BendMath.Learning;
+using BendMath.Lengths;
+using BendMath.Stock.Tolerances;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -36,7 +44,7 @@ public sealed class RingJobTests
         Assert.Equal(Wrapped.Cutting.Kerf, three.Cutting.Kerf);
         Assert.Throws<ArgumentOutOfRangeException>("quantity", () => Wrapped.Wanted.With(quantity: 0));
         Assert.Throws<ArgumentException>("cutStyle", () => Wrapped.Cutting.With(cutStyle: LengthStyle.Millimeters(0)));
-        Assert.Throws<ArgumentException>("correction", () => Calibration.None.With(correction: ExplanationKind.Stroke));
+        Assert.Throws<ArgumentException>("correction", () => Calibration.None.With(correction: HypothesisKind.Stroke));
         Assert.Throws<ArgumentOutOfRangeException>("wanted", () => Wrapped.With(wanted: new(BendRadius.Outside(Length.FromMillimeters(20)), ArcExtent.FullRing)));
         Assert.Throws<ArgumentOutOfRangeException>("unsupportedLength", () => Wrapped.Distortion.Support.With(unsupportedLength: Length.Zero));
     }
@@ -44,15 +52,15 @@ public sealed class RingJobTests
     [Fact]
     public void A_stroke_scatters_only_where_there_is_one()
     {
-        RingScatter stroke = new(stroke: Length.FromMillimeters(0.2));
+        InputVariation stroke = new(stroke: Length.FromMillimeters(0.2));
         Assert.Equal(
             "scatter must not name a stroke for wrap bending, which has none, but names 0.2 mm. (Parameter 'scatter')", Refused("scatter", () => Wrapped.With(scatter: stroke)));
         Assert.NotNull(RingPlan.For(Of(new IncrementalThreePointBending(Workshop.Bender)).With(scatter: stroke)).Ring);
 
         // What decides is the model the plan rests on: a ring may tell that the bar was pinched after all, or that it was not.
-        RingJob told = Of(new WrapBending(Workshop.Bender), [Measured("B", 240)], ExplanationKind.Stroke);
+        RingJob told = Of(new WrapBending(Workshop.Bender), [Measured("B", 240)], HypothesisKind.Stroke);
         Assert.NotNull(RingPlan.For(told.With(scatter: stroke)).Ring);
-        RingJob not = Of(new IncrementalThreePointBending(Workshop.Bender), [Measured("B", 240)], ExplanationKind.StampedFace);
+        RingJob not = Of(new IncrementalThreePointBending(Workshop.Bender), [Measured("B", 240)], HypothesisKind.ReferenceFace);
         Assert.Contains("a stroke for wrap bending", Refused("scatter", () => not.With(scatter: stroke)), StringComparison.Ordinal);
     }
 
@@ -77,27 +85,27 @@ public sealed class RingJobTests
         MeasuredRing tiny = new(Workshop.Die("tiny", 60), Workshop.RimSteel, Workshop.Inside(240), Release.Free);
         Assert.Contains(
             "by the curvature ratio it does not: a curvature ratio does not explain it: incremental three-point bending cannot use die tiny",
-            Refused("calibration", () => Of(new IncrementalThreePointBending(Workshop.Bender), [tiny], ExplanationKind.CurvatureRatio)),
+            Refused("calibration", () => Of(new IncrementalThreePointBending(Workshop.Bender), [tiny], HypothesisKind.CurvatureRatio)),
             StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData(ExplanationKind.StampedFace, 300, "wrapping does not explain it")]
-    [InlineData(ExplanationKind.Stroke, 20, "pinching does not explain it")]
-    [InlineData(ExplanationKind.CurvatureRatio, 90, "would fit only with a curvature ratio")]
-    public void A_correction_explains_its_ring(ExplanationKind kind, double measured, string why) =>
+    [InlineData(HypothesisKind.ReferenceFace, 300, "wrapping does not explain it")]
+    [InlineData(HypothesisKind.Stroke, 20, "pinching does not explain it")]
+    [InlineData(HypothesisKind.CurvatureRatio, 90, "would fit only with a curvature ratio")]
+    public void A_correction_explains_its_ring(HypothesisKind kind, double measured, string why) =>
         Assert.Contains(why, Refused("calibration", () => Of(new WrapBending(Workshop.Bender), [Measured("B", measured)], kind)), StringComparison.Ordinal);
 
     [Fact]
     public void A_stroke_corrects_only_where_the_bender_is_known() => Assert.StartsWith(
         "calibration must come with the half-span and nose of the bender where it corrects by the stroke, but wrap bending has none.",
-        Refused("calibration", () => Of(new WrapBending(), [Measured("B", 240)], ExplanationKind.Stroke)),
+        Refused("calibration", () => Of(new WrapBending(), [Measured("B", 240)], HypothesisKind.Stroke)),
         StringComparison.Ordinal);
 
     [Fact]
     public void Rings_on_a_die_without_a_mate_correct_no_pair()
     {
-        string refused = Refused("calibration", () => Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], ExplanationKind.CurvatureRatio, Mates));
+        string refused = Refused("calibration", () => Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], HypothesisKind.CurvatureRatio, Mates));
         Assert.Contains("must explain at least one of its rings, but by the curvature ratio it explains none", refused, StringComparison.Ordinal);
         Assert.Contains("it has no mating face", refused, StringComparison.Ordinal);
         Assert.NotNull(RingPlan.For(Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], rack: Mates)).Ring);
@@ -190,7 +198,7 @@ public sealed class RingJobTests
         return refused.Message;
     }
 
-    private static RingJob Of(FormingModel model, MeasuredRing[]? rings = null, ExplanationKind? correction = null, DieRack? rack = null) => new(
+    private static RingJob Of(FormingModel model, MeasuredRing[]? rings = null, HypothesisKind? correction = null, DieRack? rack = null) => new(
         "planter rim",
         Workshop.RimSteel,
         new(Workshop.Inside(260), ArcExtent.FullRing),
@@ -201,5 +209,5 @@ public sealed class RingJobTests
     private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
     private static Die Pair(string name, double stamp) => new(
-        name, Length.FromMillimeters(stamp), StampedFace.InsideOfBar, mate: DieMate.OfSupports(Length.FromMillimeters(120), Length.FromMillimeters(20), Length.Zero));
+        name, Length.FromMillimeters(stamp), ReferenceFace.InsideOfBar, mate: MatingDie.OfSupports(Length.FromMillimeters(120), Length.FromMillimeters(20), Length.Zero));
 }

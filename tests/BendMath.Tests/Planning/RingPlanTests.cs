@@ -1,3 +1,8 @@
+using BendMath.Evidence;
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Measurement;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -31,11 +36,11 @@ public sealed class RingPlanTests
     }
 
     [Theory]
-    [InlineData(ExplanationKind.StampedFace, 240)]
-    [InlineData(ExplanationKind.CurvatureRatio, 240)]
-    [InlineData(ExplanationKind.CurvatureRatio, 275)]
-    [InlineData(ExplanationKind.Stroke, 240)]
-    public void A_correction_makes_the_plan_agree_with_the_measured_ring(ExplanationKind kind, double measured)
+    [InlineData(HypothesisKind.ReferenceFace, 240)]
+    [InlineData(HypothesisKind.CurvatureRatio, 240)]
+    [InlineData(HypothesisKind.CurvatureRatio, 275)]
+    [InlineData(HypothesisKind.Stroke, 240)]
+    public void A_correction_makes_the_plan_agree_with_the_measured_ring(HypothesisKind kind, double measured)
     {
         RingPlan plan = RingPlan.For(Job(Pinching, measured: Measured("B", measured), correction: kind));
         Assert.NotNull(plan.UsedRing);
@@ -47,9 +52,9 @@ public sealed class RingPlanTests
     [Fact]
     public void A_correction_that_explains_nothing_is_refused()
     {
-        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 300), correction: ExplanationKind.StampedFace));
+        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 300), correction: HypothesisKind.ReferenceFace));
         Assert.Contains("wider than the 250 mm stamp", refused.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>("correction", () => Job(new WrapBending(), correction: ExplanationKind.Stroke));
+        Assert.Throws<ArgumentException>("correction", () => Job(new WrapBending(), correction: HypothesisKind.Stroke));
     }
 
     /// <summary>The measured ring of the wanted size decides, not the first one noted.</summary>
@@ -58,7 +63,7 @@ public sealed class RingPlanTests
     {
         MeasuredRing far = Measured("A", 195);
         MeasuredRing near = Measured("B", 240);
-        RingPlan plan = RingPlan.For(Plain(rings: [far, near], correction: ExplanationKind.StampedFace));
+        RingPlan plan = RingPlan.For(Plain(rings: [far, near], correction: HypothesisKind.ReferenceFace));
         Assert.Same(near, plan.UsedRing);
         Assert.Equal(2, plan.Corrections.Count);
     }
@@ -68,7 +73,7 @@ public sealed class RingPlanTests
     {
         MeasuredRing tighter = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing near = Measured("B", 240);
-        RingPlan plan = RingPlan.For(Plain(rings: [tighter, near], correction: ExplanationKind.StampedFace));
+        RingPlan plan = RingPlan.For(Plain(rings: [tighter, near], correction: HypothesisKind.ReferenceFace));
         Assert.Same(near, plan.UsedRing);
     }
 
@@ -167,12 +172,12 @@ public sealed class RingPlanTests
 
     /// <summary>Beyond the bar, a stamped face explains nothing; it must not steer a plan.</summary>
     [Theory]
-    [InlineData(ExplanationKind.StampedFace)]
-    [InlineData(ExplanationKind.CurvatureRatio)]
-    public void A_correction_that_does_not_fit_is_refused(ExplanationKind kind)
+    [InlineData(HypothesisKind.ReferenceFace)]
+    [InlineData(HypothesisKind.CurvatureRatio)]
+    public void A_correction_that_does_not_fit_is_refused(HypothesisKind kind)
     {
         ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 100), correction: kind));
-        Assert.Contains($"by the {Explanation.Words(kind)} it does not", refused.Message, StringComparison.Ordinal);
+        Assert.Contains($"by the {Hypothesis.Words(kind)} it does not", refused.Message, StringComparison.Ordinal);
     }
 
     /// <summary>A radius to the outside is not nearer because its number is.</summary>
@@ -181,7 +186,7 @@ public sealed class RingPlanTests
     {
         MeasuredRing outside = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing inside = Measured("B", 242);
-        RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: ExplanationKind.StampedFace));
+        RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: HypothesisKind.ReferenceFace));
         Assert.Same(inside, plan.UsedRing);
     }
 
@@ -190,13 +195,13 @@ public sealed class RingPlanTests
     public void Several_rings_are_fitted_together()
     {
         MeasuredRing[] rings = [Measured("A", 193), Measured("B", 243), Measured("B", 246), Measured("C", 291), Measured("D", 349)];
-        RingPlan plan = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.CurvatureRatio, tolerance: Length.FromMillimeters(10)));
+        RingPlan plan = RingPlan.For(Plain(rings: rings, correction: HypothesisKind.CurvatureRatio, tolerance: Length.FromMillimeters(10)));
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, new WrapBending());
         Assert.Equal(fit.Sentences, plan.Fit!.Sentences);
         Assert.Null(plan.UsedRing);
         Assert.Null(plan.SecondRing);
         DieProspect best = plan.Ring!.Prospect;
-        RingForecast alone = fit.Forecast(best.Outcome.Die, Release.Free);
+        DiePrediction alone = fit.Forecast(best.Outcome.Die, Release.Free);
         Assert.Equal(alone.Interval, best.Forecast.Interval);
         Assert.Equal(alone.ChanceWithin(plan.Job.Wanted.Radius, plan.Job.Wanted.Tolerance), best.Chance);
         Assert.Equal(plan.Advice.Prospects.Max(one => one.Chance!.Value.Percent), best.Chance!.Value.Percent, 0.5);
@@ -208,7 +213,7 @@ public sealed class RingPlanTests
     [Fact]
     public void One_ring_asks_for_a_second()
     {
-        RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: ExplanationKind.CurvatureRatio));
+        RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: HypothesisKind.CurvatureRatio));
         Assert.Null(plan.Fit);
         Assert.Null(plan.NextRing);
         Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence, plan.SecondRing!.Sentence);
@@ -244,19 +249,19 @@ public sealed class RingPlanTests
     [Fact]
     public void Rings_that_contradict_the_correction_in_use_are_pointed_out()
     {
-        FormingModel truth = DieCorrection.Of(Measured("B", 238), new WrapBending()).Find(ExplanationKind.CurvatureRatio)!.Model!;
+        FormingModel truth = RingDiagnosis.Of(Measured("B", 238), new WrapBending()).Find(HypothesisKind.CurvatureRatio)!.Model!;
         double second = truth.Form(Workshop.RimSteel, Workshop.Rack.Find("D")!).RingWhen(Release.Free).InsideRadius.Millimeters;
         MeasuredRing[] rings = [Measured("B", 238), Measured("D", second)];
-        RingPlan face = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.StampedFace));
+        RingPlan face = RingPlan.For(Plain(rings: rings, correction: HypothesisKind.ReferenceFace));
         Assert.Contains("Use the curvature ratio", Assert.Single(face.Advisories, advisory => advisory.Code == "correction-disagrees").Message, StringComparison.Ordinal);
-        RingPlan ratio = RingPlan.For(Plain(rings: rings, correction: ExplanationKind.CurvatureRatio));
+        RingPlan ratio = RingPlan.For(Plain(rings: rings, correction: HypothesisKind.CurvatureRatio));
         Assert.DoesNotContain(ratio.Advisories, advisory => advisory.Code == "correction-disagrees");
         Assert.Equal(2, ratio.Agreements.Count);
     }
 
     private static RingJob Plain(
         FormingModel? model = null, double wanted = 260, ArcExtent? arc = null, EndAllowance? ends = null, Length? bar = null, Length? tolerance = null,
-        MeasuredRing[]? rings = null, ExplanationKind? correction = null) => new(
+        MeasuredRing[]? rings = null, HypothesisKind? correction = null) => new(
         "planter rim",
         Workshop.RimSteel,
         new(Workshop.Inside(wanted), arc ?? ArcExtent.FullRing, tolerance: tolerance),
@@ -266,7 +271,7 @@ public sealed class RingPlanTests
 
     private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
-    private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, ExplanationKind? correction = null) => new(
+    private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, HypothesisKind? correction = null) => new(
         "planter rim",
         BendAnalysis.Of(Workshop.Rim, material ?? Workshop.Steel),
         new(Workshop.Inside(260), ArcExtent.FullRing),

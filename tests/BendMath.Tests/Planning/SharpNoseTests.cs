@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using BendMath.Tests.Conventions;
 using UnitsNet;
 

@@ -1,4 +1,7 @@
 using System.Globalization;
+using BendMath.Forming.Bumps;
+using BendMath.Numerics;
+using BendMath.Plotting;
 using BendMath.Tests.Forming;
 using ScottPlot;
 using ScottPlot.Plottables;

@@ -1,3 +1,7 @@
+using BendMath.Forming.ThreePoint;
+using BendMath.Learning;
+using BendMath.Plotting;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using BendMath.Tests.Learning;
 using ScottPlot;
@@ -34,31 +38,31 @@ public sealed class DieAdviceFigureTests
         ["wanted far off"] = Fitted(Even, 2000),
         ["wanted to the outside"] = new(
             DieAdvice.For(Workshop.Rack, Workshop.RimSteel, BendRadius.OutsideDiameter(Length.FromMillimeters(600)), Length.FromMillimeters(4), Shop.Wrap, Release.HeldFlat), FigureUnit.Millimeters),
-        ["no ring at all"] = new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, StampedFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), FigureUnit.Millimeters),
+        ["no ring at all"] = new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), FigureUnit.Millimeters),
         ["one die"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("the only die there is", 250)])), FigureUnit.Inches),
         ["many dies"] = new(Advice(Ranged, Shop.Wrap, 540, new([.. Enumerable.Range(0, 40).Select(i => Workshop.Die($"number {i}", 200 + (5 * i)))])), FigureUnit.Millimeters),
-        ["other faces"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("A", 250), Workshop.Die("B", 270, StampedFace.OutsideOfBar)])), FigureUnit.Millimeters),
+        ["other faces"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("A", 250), Workshop.Die("B", 270, ReferenceFace.OutsideOfBar)])), FigureUnit.Millimeters),
         ["other noses"] = new(Advice(Ranged, new IncrementalThreePointBending(Bender), 540, Noses), FigureUnit.Millimeters),
         ["a stroke from one ring"] = new(Advice(Workshop.RimSteel, Stroke, 540), FigureUnit.Millimeters),
     };
 
     private static DieRack Noses => new(
-        [Workshop.Die("sharp", 250), new("blunt", Length.FromMillimeters(300), StampedFace.InsideOfBar, noseRadius: Length.FromMillimeters(30))]);
+        [Workshop.Die("sharp", 250), new("blunt", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: Length.FromMillimeters(30))]);
 
-    private static FormingModel Stroke => DieCorrection.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), new WrapBending(Bender)).Find(ExplanationKind.Stroke)!.Model!;
+    private static FormingModel Stroke => RingDiagnosis.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), new WrapBending(Bender)).Find(HypothesisKind.Stroke)!.Model!;
 
     [Theory]
     [InlineData("ratio", 1000)]
     [InlineData("line with an odd ring", 1000)]
     [InlineData("bounds", 1 / 0.0254)]
-    public void Lines_and_band_are_what_the_model_foretells(string which, double perMeter)
+    public void Lines_and_band_are_what_the_model_predicts(string which, double perMeter)
     {
         DieAdviceFigure figure = Named[which];
         DieAdvice advice = figure.Advice;
         using Plot plot = figure.ToPlot();
         Coordinates[] fit = [.. Curves(plot, 1.8f).Where(points => points.Length > 2 || points[0].Y != points[1].Y).SelectMany(points => points)];
         Assert.True(fit.Length > 20);
-        Assert.All(fit, point => Near.Relative(Foretold(point.X).Ring!.InsideDiameter.Meters * perMeter, point.Y, 1e-9, FormattableString.Invariant($"fit at {point.X:R}")));
+        Assert.All(fit, point => Near.Relative(Predicted(point.X).Ring!.InsideDiameter.Meters * perMeter, point.Y, 1e-9, FormattableString.Invariant($"fit at {point.X:R}")));
         Coordinates[] plain = [.. Curves(plot, 1.2f).Where(points => points.Length > 2).SelectMany(points => points)];
         Assert.Equal(which != "bounds", plain.Length > 0);
         Assert.All(plain, point => Near.Relative(Shop.Wrap.Form(advice.Analysis, At(point.X)).RingWhen(Release.Free).InsideDiameter.Meters * perMeter, point.Y, 1e-9, "uncorrected"));
@@ -74,8 +78,8 @@ public sealed class DieAdviceFigureTests
             Assert.Contains(fit, point => Math.Abs(point.X - x) < 1e-9 * x);
         });
 
-        Die At(double x) => new("between", Length.FromMeters(x / perMeter), StampedFace.InsideOfBar);
-        RingForecast Foretold(double x) => RingForecast.Of(advice.Choice.Model, advice.Analysis, At(x), Release.Free);
+        Die At(double x) => new("between", Length.FromMeters(x / perMeter), ReferenceFace.InsideOfBar);
+        DiePrediction Predicted(double x) => DiePrediction.Of(advice.Choice.Model, advice.Analysis, At(x), Release.Free);
     }
 
     [Fact]
@@ -176,7 +180,7 @@ public sealed class DieAdviceFigureTests
         Assert.Equal(label, plot.Axes.Bottom.Label.Text);
     }
 
-    /// <summary>Between dies that differ in nose nothing is foretold: no line is longer than the dash of one die.</summary>
+    /// <summary>Between dies that differ in nose nothing is predicted: no line is longer than the dash of one die.</summary>
     [Fact]
     public void Dies_of_different_noses_stand_by_themselves()
     {

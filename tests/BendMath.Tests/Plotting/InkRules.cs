@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BendMath.Plotting;
 
 namespace BendMath.Tests.Plotting;
 

@@ -1,3 +1,7 @@
+using BendMath.Forming.Variation;
+using BendMath.Learning;
+using BendMath.Measurement;
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using FsCheck;
 using FsCheck.Fluent;
@@ -17,9 +21,9 @@ public sealed class ChanceProperties
            select new MeasuredRing(Workshop.Rack.Find(pair.Item1)!, Workshop.RimSteel, Workshop.Inside(pair.Item2), Release.Free),
     ];
 
-    private static readonly RingForecast Forecast = RingFit.Of(Rings, Workshop.RimSteel, new WrapBending()).Forecast(Workshop.Rack.Find("B")!, Release.Free);
+    private static readonly DiePrediction Forecast = RingFit.Of(Rings, Workshop.RimSteel, new WrapBending()).Forecast(Workshop.Rack.Find("B")!, Release.Free);
 
-    private static readonly RingSample Sample = RingSample.Of(
+    private static readonly MonteCarloSample Sample = MonteCarloSample.Of(
         new WrapBending(), Workshop.RimSteel, Workshop.Rack.Find("B")!, Release.Free, Turn, new(Workshop.Range(235, 360), curvature: Ratio.FromPercent(2)), count: 500, cancel: CancellationToken.None);
 
     [Property]

@@ -1,3 +1,5 @@
+using BendMath.Distortion;
+using BendMath.Distortion.Checks;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

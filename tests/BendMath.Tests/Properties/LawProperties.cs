@@ -1,3 +1,4 @@
+using BendMath.Tests.Distortion;
 using BendMath.Tests.Fibers;
 using FsCheck;
 using FsCheck.Fluent;

@@ -1,3 +1,4 @@
+using BendMath.Sections.Outlines;
 using BendMath.Tests.Sections;
 using FsCheck;
 using FsCheck.Fluent;
@@ -125,7 +126,7 @@ public sealed class OutlineRelations
 
     private static double Low(OutlineLoop loop) => new Outline([loop]).Edges[0].Min(edge => edge.Bounds().LowY);
 
-    /// <summary>In metres and their powers.</summary>
+    /// <summary>In meters and their powers.</summary>
     private sealed record Figures(
         double Area, double Depth, double Width, double Centroid, double CentroidAxial, double Second, double Radial, double Product, double Major, double Minor,
         double EqualArea, double EqualAreaAxial, double Plastic, double PlasticRadial, double Perimeter, double MajorModulus, double MinorModulus)

@@ -1,3 +1,6 @@
+using BendMath.Csv;
+using BendMath.Forming.Pairs;
+using BendMath.Json;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -14,17 +17,17 @@ public sealed class RingFileProperties
 
     private static Gen<Length?> Maybe { get; } = Gen.OneOf(Gen.Constant<Length?>(null), from length in Lengths select (Length?)length);
 
-    private static Gen<DieMate?> Mates { get; } = Gen.OneOf(
-        Gen.Constant<DieMate?>(null),
+    private static Gen<MatingDie?> Mates { get; } = Gen.OneOf(
+        Gen.Constant<MatingDie?>(null),
         from radius in Lengths
         from share in Sold.Part
         from shims in Maybe
-        select (DieMate?)DieMate.OfFace(radius, radius * Sold.Between(0.05, 0.99, share), shims),
+        select (MatingDie?)MatingDie.OfFace(radius, radius * Sold.Between(0.05, 0.99, share), shims),
         from span in Lengths
         from rise in Sold.Part
         from support in Sold.Part
         from shims in Maybe
-        select (DieMate?)DieMate.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * Sold.Between(0.02, 0.9, support), shims));
+        select (MatingDie?)MatingDie.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * Sold.Between(0.02, 0.9, support), shims));
 
     private static Gen<Die> Dies { get; } =
         from stamp in Sold.Part
@@ -32,7 +35,7 @@ public sealed class RingFileProperties
         from face in Maybe
         from nose in Maybe
         from mate in Mates
-        select new Die("A", Length.FromMeters(1.2 + stamp), offset is { } distance ? StampedFace.OffsetBy(distance) : StampedFace.OutsideOfBar, face, nose, mate);
+        select new Die("A", Length.FromMeters(1.2 + stamp), offset is { } distance ? ReferenceFace.OffsetBy(distance) : ReferenceFace.OutsideOfBar, face, nose, mate);
 
     [Property(MaxTest = 200)]
     public Property Any_die_and_softness_come_back() => Prop.ForAll(Dies.ToArbitrary(), Sold.Part.ToArbitrary(), (die, part) =>

@@ -1,10 +1,11 @@
+using BendMath.Tests.Distortion;
 using FsCheck;
 using FsCheck.Fluent;
 using UnitsNet;
 
 namespace BendMath.Tests.Properties;
 
-/// <summary>A bar of a size that is sold, in millimetres, and the way it lies.</summary>
+/// <summary>A bar of a size that is sold, in millimeters, and the way it lies.</summary>
 internal sealed record SoldBar(string Kind, double Size, double Thickness, double Root, int Lies)
 {
     public OrientedSection Section(double scale = 1) => Section(value => Length.FromMillimeters(value * scale));
@@ -114,6 +115,6 @@ internal static class Sold
     }
 
     private static Gen<Metal> Metals(double slope) =>
-        Gen.Elements(("steel", 210d, 235d), ("steel", 210d, 355d), ("aluminium", 70d, 150d), ("aluminium", 70d, 215d), ("stainless", 200d, 230d), ("stainless", 200d, 300d))
+        Gen.Elements(("steel", 210d, 235d), ("steel", 210d, 355d), ("aluminum", 70d, 150d), ("aluminum", 70d, 215d), ("stainless", 200d, 230d), ("stainless", 200d, 300d))
             .Select(grade => new Metal(grade.Item1, grade.Item2, grade.Item3, grade.Item2 * 1e3 * slope));
 }

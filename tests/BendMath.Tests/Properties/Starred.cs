@@ -1,3 +1,5 @@
+using BendMath.Numerics.Geometry;
+using BendMath.Sections.Outlines;
 using BendMath.Tests.Sections;
 using FsCheck;
 using FsCheck.Fluent;
@@ -5,7 +7,7 @@ using FsCheck.Fluent;
 namespace BendMath.Tests.Properties;
 
 /// <summary>
-/// A star-shaped outline around the origin, in millimetres: corners at given distances and directions, each rounded by a tangent arc that takes
+/// A star-shaped outline around the origin, in millimeters: corners at given distances and directions, each rounded by a tangent arc that takes
 /// the given share of the shorter neighboring side. Every side keeps a straight part around its middle. No point lies nearer to the origin than 10 mm.
 /// </summary>
 internal sealed record Star((double Distance, double Direction, double Share)[] Corners)

@@ -1,3 +1,4 @@
+using BendMath.Forming.ThreePoint;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
@@ -69,7 +70,7 @@ public sealed class ThreePointProperties
         double nose = 1 / pinch.Nominal;
         FormedBend formed = (pinch with { Nose = nose }).Form();
         BendAnalysis analysis = formed.Loaded.Analysis;
-        Die die = new("nose", Length.FromMeters(nose), StampedFace.InsideOfBar);
+        Die die = new("nose", Length.FromMeters(nose), ReferenceFace.InsideOfBar);
         FormedBend wrapped = new WrapBending().Form(analysis, die);
         Assert.True(formed.Contact!.WrapsNose);
         Assert.Contains(formed.Advisories, advisory => advisory.Code == "wraps-nose");
@@ -143,7 +144,7 @@ public sealed class ThreePointProperties
         let least = 3 * metal.YieldStrain / (Sold.FarFace(bar) * depth)
         select new Pinch(new Bend(bar, metal, 0), depths, nose < 0.3 ? 0 : 2 * nose * depth, Sold.Between(least, 0.35 / (depths * depth), part));
 
-    /// <summary>Half-span in depths; nose radius in metres; curvature through the contacts in 1/m.</summary>
+    /// <summary>Half-span in depths; nose radius in meters; curvature through the contacts in 1/m.</summary>
     private sealed record Pinch(Bend Bend, double Spans, double Nose, double Nominal)
     {
         public double HalfSpan(double scale = 1) => Spans * Bend.Bar.Section(scale).Depth.Meters;

@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using BendMath.Forming.ThreePoint;
+using BendMath.Json;
 using RingPlanner;
 
 namespace BendMath.Tests.Samples;

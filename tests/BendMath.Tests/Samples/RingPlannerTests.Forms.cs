@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BendMath.Json;
+using BendMath.Json.Reading;
+using BendMath.Lengths;
 using RingPlanner;
 
 namespace BendMath.Tests.Samples;
@@ -51,7 +54,7 @@ public sealed partial class RingPlannerTests
         string markdown = Run(Planner.Good, "--markdown").Output;
         Assert.Equal(4, Regex.Count(markdown, "(?m)^# "));
         Assert.Contains("| \\> | R240 | 240.0 | ", markdown, StringComparison.Ordinal);
-        Assert.All(Caution.All, caution => Assert.Contains(caution.Text, markdown, StringComparison.Ordinal));
+        Assert.All(SafetyNotice.All, caution => Assert.Contains(caution.Text, markdown, StringComparison.Ordinal));
         string[] numbers = [.. Regex.Matches(Printed, @"\d+\.\d+").Select(found => found.Value).Distinct()];
         Assert.True(numbers.Length > 100);
         Assert.All(numbers, number => Assert.Contains(number, markdown, StringComparison.Ordinal));
@@ -69,7 +72,7 @@ public sealed partial class RingPlannerTests
         string[] identifiers = [.. page.Descendants().Attributes("id").Select(id => id.Value)];
         Assert.Equal(identifiers.Length, identifiers.Distinct().Count());
         Assert.Contains("κ = 1/(R + y_n) = 1/(", html, StringComparison.Ordinal);
-        Assert.All(Caution.All, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
+        Assert.All(SafetyNotice.All, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
     }
 
     /// <summary>Names of a job and of its dies are text on the page, in its drawings, and on the console.</summary>

@@ -1,6 +1,10 @@
 using System.Diagnostics;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BendMath.Json;
+using BendMath.Json.Reading;
+using BendMath.Learning;
+using BendMath.Lengths;
 using BendMath.Tests.Json;
 using RingPlanner;
 
@@ -46,7 +50,7 @@ public sealed partial class RingPlannerTests
             string[] headings = ["1. Which die", "2. Will it distort", "3. How long to cut", "4. How hard it pulls", "5. What to check"];
             int[] starts = [.. headings.Select(heading => words.IndexOf(heading, StringComparison.Ordinal)), words.Length];
             Assert.Equal(starts.Order(), starts);
-            Assert.All(Caution.All, caution => Assert.InRange(
+            Assert.All(SafetyNotice.All, caution => Assert.InRange(
                 words.IndexOf("CAUTION " + caution.Text, StringComparison.Ordinal), starts[(int)caution.Step], starts[(int)caution.Step + 1] - 1));
         }
     }

@@ -1,8 +1,9 @@
+using BendMath.Sections.Outlines;
 using UnitsNet;
 
 namespace BendMath.Tests.Sections;
 
-/// <summary>Outlines drawn in millimetres.</summary>
+/// <summary>Outlines drawn in millimeters.</summary>
 internal static class Drawn
 {
     public static OutlinePoint At(double x, double y) => new(Length.FromMillimeters(x), Length.FromMillimeters(y));

@@ -1,3 +1,5 @@
+using BendMath.Sections.Outlines;
+using BendMath.Stock.Geometry;
 using NetTopologySuite.Geometries;
 using UnitsNet;
 

@@ -1,3 +1,6 @@
+using BendMath.Sections.Features;
+
+
 namespace BendMath.Tests.Stock;
 
 /// <summary>

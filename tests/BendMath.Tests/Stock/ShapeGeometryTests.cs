@@ -1,3 +1,5 @@
+using BendMath.Plotting.Drawing;
+using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath.Tests.Stock;

@@ -1,4 +1,7 @@
 using System.Globalization;
+using BendMath.Fuzz.Making;
+using BendMath.Stock.Standard;
+using BendMath.Tests.Distortion;
 
 namespace BendMath.Tests.Stock;
 

@@ -1,3 +1,5 @@
+using BendMath.Sections.Outlines;
+using BendMath.Stock.Standard;
 using UnitsNet;
 
 namespace BendMath.Tests.Stock;

@@ -1,8 +1,9 @@
+using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath.Tests.Stock;
 
-/// <summary>The error each approximate formula states, against <see cref="PrandtlGrid"/> on outlines described here anew, in millimetres; not a published source.</summary>
+/// <summary>The error each approximate formula states, against <see cref="PrandtlGrid"/> on outlines described here anew, in millimeters; not a published source.</summary>
 public sealed class TorsionErrorTests
 {
     [Fact]

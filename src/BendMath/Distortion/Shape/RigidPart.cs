@@ -1,4 +1,7 @@
-using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
+
+
 
 namespace BendMath.Distortion.Shape;
 

@@ -1,4 +1,7 @@
 using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+
+
 
 namespace BendMath.Distortion.Shape;
 

@@ -1,3 +1,6 @@
+using BendMath.Numerics;
+
+
 namespace BendMath.Distortion.Shape;
 
 /// <summary>

@@ -1,6 +1,9 @@
 using BendMath.Bending;
-using BendMath.Numerics;
+using BendMath.Numerics.Geometry;
+using BendMath.Numerics.Integrals;
 using BendMath.Sections;
+
+
 
 namespace BendMath.Distortion.Shape;
 

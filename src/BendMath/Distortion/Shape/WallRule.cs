@@ -1,4 +1,6 @@
-using BendMath.Numerics;
+using BendMath.Numerics.Integrals;
+
+
 
 namespace BendMath.Distortion.Shape;
 

@@ -1,4 +1,4 @@
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>Rows of American angles, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.</summary>
 internal static class AmericanAngles

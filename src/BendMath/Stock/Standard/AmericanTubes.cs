@@ -1,4 +1,4 @@
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>Rows of American tubes, pipe and bars, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.</summary>
 internal static class AmericanTubes

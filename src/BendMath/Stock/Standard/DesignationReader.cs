@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
+using BendMath.Lengths;
 
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>
 /// Reads a designation as people type it: words in any order, and numbers with an x between them. It knows words and marks only; whether such a size is listed is for

@@ -1,4 +1,7 @@
-namespace BendMath.Stock;
+using BendMath.Lengths;
+
+
+namespace BendMath.Stock.Standard;
 
 /// <summary>Which listed sizes a text that means none comes nearest to.</summary>
 internal static class NearestSizes

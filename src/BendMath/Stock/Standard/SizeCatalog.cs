@@ -1,6 +1,7 @@
 using System.Globalization;
+using BendMath.Guards;
 
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>Every size, found by its own designation or by any spelling of it. Built once, at the first use.</summary>
 internal sealed class SizeCatalog

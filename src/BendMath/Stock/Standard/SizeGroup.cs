@@ -1,6 +1,7 @@
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>Which figures a row prints behind its designation.</summary>
 internal enum SizeColumns

@@ -1,4 +1,7 @@
-namespace BendMath.Stock;
+using BendMath.Evidence;
+
+
+namespace BendMath.Stock.Standard;
 
 /// <summary>Where each group of rows comes from and what its stock assumes.</summary>
 internal static class SizeGroups

@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Stock.Standard;
 
 /// <summary>The shape of a standard size, named after the stock it gives.</summary>
 public enum SizeKind

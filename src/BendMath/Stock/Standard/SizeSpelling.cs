@@ -1,4 +1,4 @@
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 /// <summary>What a written designation says: numbers, schedule of a pipe, and which shapes, unit and system it leaves open.</summary>
 internal sealed class SizeSpelling
@@ -17,7 +17,7 @@ internal sealed class SizeSpelling
     /// <summary>Schedule or weight of a pipe, such as <c>40</c> or <c>STD</c>; empty without one.</summary>
     public string Schedule { get; set; } = string.Empty;
 
-    /// <summary>Whether a unit or a fraction says millimetres (true) or inches (false).</summary>
+    /// <summary>Whether a unit or a fraction says millimeters (true) or inches (false).</summary>
     public bool? IsMetric { get; set; }
 
     public SizeSystem? System { get; set; }
@@ -40,7 +40,7 @@ internal sealed class SizeSpelling
 
     public static int Bit(SizeKind kind) => 1 << (int)kind;
 
-    /// <summary>Whether unit and system fit. A bar in inches wants one of them said: a bare number is millimetres.</summary>
+    /// <summary>Whether unit and system fit. A bar in inches wants one of them said: a bare number is millimeters.</summary>
     public bool Allows(StandardSize size, SizeSystem? wanted)
     {
         SizeSystem system = size.System;
@@ -55,7 +55,7 @@ internal readonly record struct SizeKey(double First, double Second, double Thir
     public static SizeKey Of(IReadOnlyList<double> numbers, string schedule) => new(
         Snapped(numbers[0]), numbers.Count > 1 ? Snapped(numbers[1]) : 0, numbers.Count > 2 ? Snapped(numbers[2]) : 0, schedule);
 
-    /// <summary>Tables print sixteenths of an inch with three decimals, 0.188 or 0.187 for 3/16; sizes in millimetres have two decimals at most and come no nearer to a sixteenth than 0.0025.</summary>
+    /// <summary>Tables print sixteenths of an inch with three decimals, 0.188 or 0.187 for 3/16; sizes in millimeters have two decimals at most and come no nearer to a sixteenth than 0.0025.</summary>
     private static double Snapped(double value)
     {
         double sixteenth = Math.Round(value * 16) / 16;

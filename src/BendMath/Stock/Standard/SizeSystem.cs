@@ -1,4 +1,4 @@
-namespace BendMath;
+namespace BendMath.Stock.Standard;
 
 /// <summary>A standard, or a trade's common stock, that names sizes. Immutable and thread-safe; there is one object of each.</summary>
 public sealed class SizeSystem
@@ -41,7 +41,7 @@ public sealed class SizeSystem
     /// <summary>What the system covers, in one phrase.</summary>
     public string Description { get; }
 
-    /// <summary>Whether designations count in millimetres; otherwise in inches.</summary>
+    /// <summary>Whether designations count in millimeters; otherwise in inches.</summary>
     public bool IsMetric { get; }
 
     internal IReadOnlyList<string> Names { get; }

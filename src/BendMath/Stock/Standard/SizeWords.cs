@@ -1,4 +1,4 @@
-namespace BendMath.Stock;
+namespace BendMath.Stock.Standard;
 
 internal enum SizeWordRole
 {
@@ -11,7 +11,7 @@ internal enum SizeWordRole
     /// <summary>A weight class of pipe.</summary>
     Weight,
 
-    /// <summary>The number is a nominal diameter in millimetres.</summary>
+    /// <summary>The number is a nominal diameter in millimeters.</summary>
     NominalDiameter,
 }
 

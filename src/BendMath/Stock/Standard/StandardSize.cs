@@ -1,7 +1,7 @@
-using BendMath.Stock;
+using BendMath.Evidence;
 using UnitsNet;
 
-namespace BendMath;
+namespace BendMath.Stock.Standard;
 
 /// <summary>
 /// One size of a standard: what a designation such as <c>L2X2X1/8</c> means in dimensions, and the stock with the fillets and corners that the tables of the standard assume.
@@ -42,7 +42,7 @@ public sealed class StandardSize
     public string Assumptions => _group.Assumptions;
 
     /// <summary>
-    /// The dimensions in the unit of the system, millimetres or inches, from the largest: both legs and the thickness of an angle, outside diameter or both sides and the nominal wall of a tube,
+    /// The dimensions in the unit of the system, millimeters or inches, from the largest: both legs and the thickness of an angle, outside diameter or both sides and the nominal wall of a tube,
     /// width and thickness of a flat, the one size of a round or square bar.
     /// </summary>
     public IReadOnlyList<Length> Dimensions { get; }

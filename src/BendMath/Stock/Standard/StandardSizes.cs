@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using BendMath.Stock;
+using BendMath.Guards;
 
-namespace BendMath;
+namespace BendMath.Stock.Standard;
 
 /// <summary>
 /// Sizes of angles, tubes, pipe and bars as standards and merchants list them, found by the designation as people type it. A selection, not the whole of any standard.

@@ -1,0 +1,127 @@
+using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Numerics;
+using BendMath.Sections.Features;
+using UnitsNet;
+
+namespace BendMath.Distortion.Checks;
+
+/// <summary>Buckling of the compressed free edge of a leg in the plane of the ring, as with the flange in. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg, x from the hinge at the center line of the other leg, b long; uniform strain e_cr = (t/b)²/3 whatever the law.
+/// Range: a long free leg, hinged along the heel, by the deformation theory of plasticity; too strict for a leg held in a slot, for which no source gives a factor. Medium up to three times the strain is a setting.
+/// Source: <see cref="Sources.PlasticPlateBuckling"/>
+/// </remarks>
+public static class FreeEdgeCheck
+{
+    private const double MediumTimes = 3;
+
+    private const string Validity = "A long leg hinged along the heel and free at its edge, deformation theory; no source gives a factor for a leg in a slot. Above the strain of a free leg, up to three times it counts as medium, which is a setting.";
+
+    /// <summary>Checks a loaded bend; null when the section has no compressed free edge.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <param name="settings">Whether the leg is supported.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+
+    /// <summary>Strain of the free edge at which a long free leg buckles; at most 100 %.</summary>
+    /// <param name="law">The stress–strain law.</param>
+    /// <param name="width">Width b of the leg from its hinge to the free edge, greater than the thickness.</param>
+    /// <param name="thickness">Thickness of the leg, greater than zero.</param>
+    /// <param name="hingeOverEdge">Strain at the hinge over that of the free edge, −1 to 1: 1 for even compression.</param>
+    /// <exception cref="ArgumentNullException">The law is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <remarks>
+    /// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg; (t/b)²/3 for even compression.
+    /// Range: a long free leg, hinged along the heel.
+    /// Source: <see cref="Sources.PlasticPlateBuckling"/>
+    /// </remarks>
+    public static Ratio CriticalStrain(StressStrainLaw law, Length width, Length thickness, double hingeOverEdge)
+    {
+        Guard.NotNull(law, nameof(law));
+        double b = Guard.Positive(width, nameof(width));
+        double t = Guard.Positive(thickness, nameof(thickness));
+        return t >= b ? throw Guard.Fault(nameof(thickness), thickness, $"must be less than the width, {Guard.Text(width)}")
+            : Math.Abs(Guard.Finite(hingeOverEdge, nameof(hingeOverEdge))) > 1 ? throw Guard.Fault(nameof(hingeOverEdge), hingeOverEdge, "must be between -1 and 1")
+            : Ratio.FromDecimalFractions(Critical(law, t / b, hingeOverEdge));
+    }
+
+    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    {
+        OrientedSection section = loaded.Analysis.Section;
+        Judgment worst = default;
+        foreach (Outstand leg in section.Features.Outstands.Where(leg => leg.FreeEdge == FreeEdge.Inside))
+        {
+            Judgment one = Judge(loaded, leg, settings);
+            worst = one.Finding is null || (worst.Finding is { } found && found.Margin <= one.Finding.Margin) ? worst : one;
+        }
+
+        return worst;
+    }
+
+    private static Judgment Judge(LoadedBend loaded, Outstand leg, DistortionSettings settings)
+    {
+        double t = leg.Thickness.Meters;
+        double length = leg.Length.Meters;
+        double width = length - t / 2;
+
+        // Only the angle on its bisector is less deep than its leg is long.
+        bool slanted = loaded.Analysis.Section.Height < length * (1 - 1e-9);
+        double lean = slanted ? Math.Sqrt(0.5) : 1;
+        double edgeLevel = slanted ? lean * t / 2 : 0;
+        double edge = -loaded.Strain(edgeLevel);
+        double ratio = -loaded.Strain(edgeLevel + width * lean) / edge;
+
+        // From a tension at the hinge of three times the compression of the edge on, ∫σ·x² dx of an elastic leg is a pull.
+        if (edge <= 0 || ratio <= -3)
+        {
+            return default;
+        }
+
+        double critical = Critical(loaded.Analysis.Law, t / width, Math.Min(1, ratio));
+        RiskLevel free = Judgment.Level(edge, critical, MediumTimes * critical);
+        RiskLevel level = settings.Support.HoldsFreeEdge && free == RiskLevel.High ? RiskLevel.Medium : free;
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "The free edge of the leg is compressed by {0:0.00} %; a free leg {1:0.#} mm long and {2:0.#} mm thick begins to ripple at about {3:0.00} %.{4}",
+            100 * edge,
+            length * 1e3,
+            t * 1e3,
+            100 * critical,
+            free == RiskLevel.Low ? string.Empty
+                : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial."
+                : " Legs in a close slot bear several times that.");
+        return new DistortionFinding("compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+        [
+            Remedies.Radius(loaded, other => Judge(other, settings)),
+            settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
+            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+        ]);
+    }
+
+    /// <summary>The first root: at small strain the leg is elastic and resists; the search ends at 100 % strain.</summary>
+    internal static double Critical(StressStrainLaw law, double slenderness, double hingeOverEdge)
+    {
+        double bend = slenderness * slenderness / 9;
+
+        // x runs in widths from the hinge; without unit, 1 at no strain.
+        double Reserve(double strain) => LinearField.Integral(
+            (x, e) => law.SecantModulus(e) * (bend - e * x * x), 0, 1, hingeOverEdge * strain, strain, law.YieldStrain) / (law.E * bend);
+
+        double high = 2 * slenderness * slenderness / 3;
+        double low = 0;
+        while (Reserve(high) > 0)
+        {
+            low = high;
+            if (low >= 1)
+            {
+                return 1;
+            }
+
+            high = Math.Min(1, 1.25 * high);
+        }
+
+        return Bracketed.Root(Reserve, low, high);
+    }
+}

@@ -1,0 +1,143 @@
+using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+using BendMath.Sections.Features;
+using UnitsNet;
+
+namespace BendMath.Distortion.Checks;
+
+/// <summary>
+/// Change of the angle between the legs: the stress along the ring pushes the leg that lies along its axis to or from the center, and it curls unless it is
+/// backed. Immutable and thread-safe.
+/// </summary>
+/// <remarks>
+/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+/// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
+/// Source: <see cref="Sources.DistortionChecks"/>
+/// </remarks>
+public static class LegAngleCheck
+{
+    private const double Low = 0.25;
+
+    private const double Medium = 0.5;
+
+    private const string Validity = "A strip of a cylinder clamped along the heel, elastic; derived, no measurement was found. The bounds are settings.";
+
+    /// <summary>Checks a loaded bend; null when no leg lies along the axis of the ring.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <param name="settings">Whether the leg is backed.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+
+    /// <summary>
+    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn to expect, and no bound, for the rest of the leg pushes on. Null when there is no such
+    /// leg, or it is too short for its edge to get there.
+    /// </summary>
+    /// <param name="loaded">The bend.</param>
+    /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    /// <remarks>
+    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from the middle of the other leg.
+    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public static Angle? TurnThatRelievesEdge(LoadedBend loaded) =>
+        Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg && Turn(loaded, leg) is { } radians ? Angle.FromRadians(radians) : null;
+
+    /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
+    /// <param name="ratio">b²/(R·t), zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not finite.</exception>
+    /// <remarks>
+    /// Equation: (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+    /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public static double EffectivePart(double ratio) => Part(Guard.NonNegative(ratio, nameof(ratio)));
+
+    /// <summary>The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies along that axis.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    /// <remarks>
+    /// Equation: b times the effective part at b²/(R·t), and the thickness of the radial leg.
+    /// Range: as <see cref="EffectivePart"/>.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public static Length? EffectiveLeg(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg
+        ? Length.FromMeters(leg.Thickness.Meters / 2 + Width(leg) * Part(Ratio(loaded, leg)))
+        : null;
+
+    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    {
+        if (Longest(loaded) is not { } leg)
+        {
+            return default;
+        }
+
+        double ratio = Ratio(loaded, leg);
+        double t = leg.Thickness.Meters;
+        RiskLevel unbacked = Judgment.Level(ratio, Low, Medium);
+        RiskLevel level = settings.Support.AxialLeg switch
+        {
+            LegBacking.Backed => RiskLevel.Low,
+            LegBacking.Free => unbacked,
+            _ => unbacked == RiskLevel.High ? RiskLevel.Medium : unbacked,
+        };
+        bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "The leg along the axis of the ring is {0} and pushed {1} the center; b²/(R·t) is {2:0.00}, and {3:0} % of its width takes full part.{4}",
+            pulled ? "stretched" : "compressed",
+            pulled ? "toward" : "away from",
+            ratio,
+            100 * Part(ratio),
+            level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
+                : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
+                    + (Turn(loaded, leg) is { } turn ? string.Format(CultureInfo.InvariantCulture, ": turned by {0:0.#}° its edge bears nothing, and it may go further.", turn * 180 / Math.PI) : "."));
+        return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+        [
+            Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
+            loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),
+            Remedies.AtMostLeg("leg along the axis of the ring", Math.Sqrt(Low * loaded.State.InsideRadius * t) + t / 2),
+            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+        ])
+        {
+            Equation = new(
+                "d_a",
+                "(b_a - t_a/2)²/((R + y_a)·t_a)",
+                new("b_a", "leg along the axis of the ring", leg.Length),
+                new("t_a", "its thickness", leg.Thickness),
+                DemandEquation.LoadedRadius(loaded.State.InsideRadius),
+                new("y_a", "its middle from the inside face", Length.FromMeters(LevelOf(loaded, t)))),
+        };
+    }
+
+    private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands
+        .Where(leg => leg.FreeEdge == FreeEdge.Side).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
+
+    private static double? Turn(LoadedBend loaded, Outstand leg)
+    {
+        double sine = Math.Abs(loaded.State.NeutralAxis - LevelOf(loaded, leg.Thickness.Meters)) / Width(leg);
+        return sine <= 1 ? Math.Asin(sine) : null;
+    }
+
+    private static double Width(Outstand leg) => leg.Length.Meters - leg.Thickness.Meters / 2;
+
+    private static double Ratio(LoadedBend loaded, Outstand leg) =>
+        Width(leg) * Width(leg) / ((loaded.State.InsideRadius + LevelOf(loaded, leg.Thickness.Meters)) * leg.Thickness.Meters);
+
+    /// <summary>The middle of the leg: at the outside face where a radial leg points inward, else at the inside face, where the radius is least.</summary>
+    private static double LevelOf(LoadedBend loaded, double thickness)
+    {
+        IReadOnlyList<Outstand> legs = loaded.Analysis.Section.Features.Outstands;
+        bool outside = legs.Any(leg => leg.FreeEdge == FreeEdge.Inside) && !legs.Any(leg => leg.FreeEdge == FreeEdge.Outside);
+        return outside ? loaded.Analysis.Section.Height - thickness / 2 : thickness / 2;
+    }
+
+    /// <summary>For long legs both hyperbolic functions overflow; their quotient is 1 long before.</summary>
+    private static double Part(double ratio)
+    {
+        double two = 2 * Math.Sqrt(Math.Sqrt(3 * (1 - 0.3 * 0.3)) * ratio);
+        return two == 0 ? 1
+            : two > 100 ? 2 / two
+            : (Math.Sinh(two) + Math.Sin(two)) / (two / 2 * (Math.Cosh(two) + Math.Cos(two) + 2));
+    }
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+
+namespace BendMath.Distortion.Checks;
+
+/// <summary>Strain of the outside face against the elongation of the material. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Equation: e_out = (h − y_n)·κ; low up to half the elongation, high above it.
+/// Range: sound edges; a sheared or notched edge cracks earlier. Half the elongation as the lower bound is a setting, not a finding.
+/// Source: <see cref="Sources.Setting"/>
+/// </remarks>
+public static class OuterFiberCheck
+{
+    private const double LowShare = 0.5;
+
+    /// <summary>Checks a loaded bend; null when the elongation of the material is unknown.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <exception cref="ArgumentNullException">The bend is null.</exception>
+    public static DistortionFinding? Of(LoadedBend loaded) => Judge(Guard.NotNull(loaded, nameof(loaded))).Finding;
+
+    internal static Judgment Judge(LoadedBend loaded)
+    {
+        BarMaterial material = loaded.Analysis.Material;
+        if (material.Elongation is not { } elongation)
+        {
+            return Judgment.Missing("outside face strain: the elongation of the material is not given");
+        }
+
+        double strain = loaded.OuterFiberStrain.DecimalFractions;
+        double limit = LowShare * elongation.DecimalFractions;
+        RiskLevel level = Judgment.Level(strain, limit, 2 * limit);
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "The outside face stretches {0:0.0} %; {1} breaks at about {2:0.#} %, and up to half of that counts as low.{3}",
+            100 * strain,
+            material.Name,
+            elongation.Percent,
+            level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks off the edge.");
+        return new DistortionFinding(
+            "outside face strain", strain, limit, level, sentence, Sources.Setting, "Sound edges; a sheared or notched edge cracks earlier.", () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)])
+        {
+            Equation = new("d_e", "e_o/100", new DemandTerm("e_o", "strain of the outside face", 100 * strain, "%")),
+        };
+    }
+}

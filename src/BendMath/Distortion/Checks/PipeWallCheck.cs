@@ -1,0 +1,80 @@
+using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+using UnitsNet;
+
+namespace BendMath.Distortion.Checks;
+
+/// <summary>Wall of pipe to order so that enough is left after bending, by the table of a pipe code. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Equation: wall to order over least wall 1.06, 1.08, 1.14, 1.25 at R/D = 6, 5, 4, 3, R to the middle of the pipe; linear between the rows.
+/// Range: 3 ≤ R/D ≤ 6; refused outside the rows.
+/// Source: <see cref="Sources.PipeBendWall"/>
+/// </remarks>
+public static class PipeWallCheck
+{
+    private const double FirstRow = 3;
+
+    private const double Rounding = 1e-12;
+
+    private const string Validity = "Pipe bends of 3 to 6 diameters; ovality up to 8 % presumes at least 5 diameters and a schedule 40 wall.";
+
+    private static readonly double[] Factors = [1.25, 1.14, 1.08, 1.06];
+
+    /// <summary>Checks a loaded bend; null when the bar is no round tube, no least wall is asked for, or the radius is outside the table.</summary>
+    /// <param name="loaded">The bend.</param>
+    /// <param name="settings">The least wall.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+
+    /// <summary>Wall to order over the least wall after bending.</summary>
+    /// <param name="radiusOverDiameter">Radius to the middle of the pipe over its outside diameter, 3 to 6.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside the rows of the table.</exception>
+    public static double OrderFactor(double radiusOverDiameter) => Factor(Guard.Finite(radiusOverDiameter, nameof(radiusOverDiameter)))
+        ?? throw Guard.Fault(nameof(radiusOverDiameter), radiusOverDiameter, "must be between 3 and 6, the rows of the table");
+
+    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    {
+        OrientedSection section = loaded.Analysis.Section;
+        if (section.Features is not { TubeDiameter: not null, WallThickness: { } wall })
+        {
+            return default;
+        }
+
+        double ratio = loaded.State.InsideRadius / section.Height + 0.5;
+        if (Factor(ratio) is not { } factor)
+        {
+            return Judgment.Missing(string.Format(CultureInfo.InvariantCulture, "pipe wall to order: the table of the code runs from 3 to 6 diameters, and the bend has {0:0.0#}", ratio));
+        }
+
+        if (settings.RequiredWall is not { } least)
+        {
+            return Judgment.Missing(string.Format(CultureInfo.InvariantCulture, "pipe wall to order: no least wall after bending is given; at this radius the code orders {0:0.00#} times it", factor));
+        }
+
+        double demand = factor * least.Meters / wall.Meters;
+        string sentence = string.Format(
+            CultureInfo.InvariantCulture,
+            "For {0:0.##} mm of wall after bending to {1:0.0#} diameters the code orders {2:0.##} mm; the tube has {3:0.##} mm.",
+            least.Millimeters,
+            ratio,
+            factor * least.Millimeters,
+            wall.Millimeters);
+        return new DistortionFinding(
+            "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity, () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
+    }
+
+    private static double? Factor(double ratio)
+    {
+        double place = ratio - FirstRow;
+        double last = Factors.Length - 1;
+        if (place < -Rounding || place > last + Rounding)
+        {
+            return null;
+        }
+
+        place = Math.Min(Math.Max(0, place), last);
+        int row = (int)Math.Min(Math.Floor(place), last - 1);
+        return Factors[row] + (place - row) * (Factors[row + 1] - Factors[row]);
+    }
+}

@@ -1,0 +1,97 @@
+using System.Globalization;
+using BendMath.Evidence;
+using BendMath.Guards;
+using UnitsNet;
+
+namespace BendMath.Forming.ThreePoint;
+
+/// <summary>The fixed geometry of a bender that pinches the bar between a nose and two supports. Immutable and thread-safe.</summary>
+public sealed record ThreePointSetup
+{
+    /// <summary>Stroke over half-span up to which the error of the small-slope models is known.</summary>
+    private const double KnownShare = 0.3;
+
+    /// <summary>Give over set stroke from which on the give matters as much as the stroke itself. A setting.</summary>
+    private const double MuchGive = 0.25;
+
+    /// <summary>Makes a setup.</summary>
+    /// <param name="halfSpan">Distance a from the nose to each support along the bar, greater than zero.</param>
+    /// <param name="noseRadius">Radius of the nose the inside of the bar touches; zero for an edge.</param>
+    /// <param name="stiffness">How much the bender gives under load; null for a bender taken as rigid.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The half-span is not positive or the nose radius is negative, or one is not finite.</exception>
+    public ThreePointSetup(Length halfSpan, Length noseRadius, BenderStiffness? stiffness = null)
+    {
+        Stiffness = stiffness;
+        A = Guard.Positive(halfSpan, nameof(halfSpan));
+        Nose = Guard.NonNegative(noseRadius, nameof(noseRadius));
+    }
+
+    /// <summary>Distance a from the nose to each support.</summary>
+    public Length HalfSpan => Length.FromMeters(A);
+
+    /// <summary>Radius of the nose; zero for an edge.</summary>
+    public Length NoseRadius => Length.FromMeters(Nose);
+
+    /// <summary>How much the bender gives under load, or null for a rigid one.</summary>
+    public BenderStiffness? Stiffness { get; }
+
+    internal double A { get; }
+
+    internal double Nose { get; }
+
+    /// <summary>Half-span and nose radius.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "half-span {0:0.##} mm, nose radius {1:0.##} mm{2}", A * 1e3, Nose * 1e3, Stiffness is null ? string.Empty : $", {Stiffness}");
+
+    internal static Advisory WrapsNose { get; } =
+        new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.", Sources.FormingModels);
+
+    /// <summary>Curvature of the circle through the three contacts, 2δ/(a² + δ²).</summary>
+    internal double NominalOf(double stroke) => 2 * stroke / (A * A + stroke * stroke);
+
+    /// <summary>δ with 2δ/(a² + δ²) = κ: the smaller root, without cancellation.</summary>
+    internal double StrokeOf(double nominal) => nominal * A * A / (1 + Math.Sqrt((1 - nominal * A) * (1 + nominal * A)));
+
+    /// <summary>The setup with a die in it: a die that has a nose of its own brings it along.</summary>
+    internal ThreePointSetup With(Die die) => die.NoseRadius is { } nose ? new(HalfSpan, nose, Stiffness) : this;
+
+    /// <summary>Where the bender gives so much that its give decides the ring.</summary>
+    internal static IEnumerable<Advisory> GiveAdvisories(double stroke, double setStroke)
+    {
+        if (setStroke - stroke > MuchGive * setStroke)
+        {
+            yield return new("bender-gives", string.Format(
+                CultureInfo.InvariantCulture,
+                "{0:0} % of the stroke goes into the give of the bender: the ring follows the stiffness as much as the stroke, so measure the stiffness well, or stiffen the bender.",
+                100 * (1 - stroke / setStroke)), Sources.FormingModels);
+        }
+    }
+
+    /// <summary>Why the bender cannot take the bar, or null.</summary>
+    internal string? Refusal(OrientedSection section) => A > section.Height
+        ? null
+        : $"the half-span of the bender must be greater than the depth of the bar, {Guard.MillimetersText(section.Height)}";
+
+    /// <summary>Where small slopes and a slender bar stop being true.</summary>
+    internal IEnumerable<Advisory> Advisories(OrientedSection section, double stroke)
+    {
+        if (stroke > 0.2 * A)
+        {
+            yield return new("large-stroke", string.Format(
+                CultureInfo.InvariantCulture,
+                stroke > KnownShare * A
+                    ? "The stroke is {0:0.##} of the half-span. How far the small-slope model is off beyond {1:0.#} is not known: do not rely on this size."
+                    : "The stroke is {0:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {1:0.#}.",
+                stroke / A,
+                KnownShare), Sources.FormingModels);
+        }
+
+        if (A < 4 * section.Height)
+        {
+            yield return new("short-span", string.Format(
+                CultureInfo.InvariantCulture,
+                "The half-span is {0:0.#} depths of the bar; below 4, shear and indentation under the nose, which the model leaves out, matter.",
+                A / section.Height), Sources.FormingModels);
+        }
+    }
+}

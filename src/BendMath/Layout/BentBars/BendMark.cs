@@ -1,0 +1,78 @@
+using System.Globalization;
+using BendMath.Evidence;
+using UnitsNet;
+
+namespace BendMath.Layout.BentBars;
+
+/// <summary>Which ends of the bar are still straight all the way from a bend when it is made, so that the bar can be laid in and drawn out there.</summary>
+public enum FreeEnds
+{
+    /// <summary>Neither: the bar is bent on both sides already and must be laid into the bender from the side.</summary>
+    Neither,
+
+    /// <summary>The side of the start.</summary>
+    Start,
+
+    /// <summary>The side of the end.</summary>
+    End,
+
+    /// <summary>Both: it is the first bend.</summary>
+    Both,
+}
+
+/// <summary>One bend of a bar, with its marks on the straight bar, at its turn in the order of the work. Marks count from the start of the blank. Immutable and thread-safe.</summary>
+/// <remarks>
+/// Equation: start mark = extra length at the start + Σ L₀ of the parts before; end mark = start mark + θ/κ_t.
+/// Range: exact, because curvature is per unit of unbent length.
+/// Source: <see cref="Sources.Mechanics"/>
+/// </remarks>
+public sealed record BendMark
+{
+    private readonly double _start;
+
+    private readonly double _before;
+
+    private readonly double _after;
+
+    internal BendMark(int step, int number, BarPart part, double start, FreeEnds free, double before, double after)
+    {
+        Step = step;
+        Number = number;
+        Part = part;
+        Free = free;
+        _start = start;
+        _before = before;
+        _after = after;
+    }
+
+    /// <summary>When it is bent: 1 for the first.</summary>
+    public int Step { get; }
+
+    /// <summary>Which bend it is, counted along the bar from its start: 1 for the first.</summary>
+    public int Number { get; }
+
+    /// <summary>The bend.</summary>
+    public BarPart Part { get; }
+
+    /// <summary>Which ends are still straight all the way when it is bent.</summary>
+    public FreeEnds Free { get; }
+
+    /// <summary>Where the bend starts.</summary>
+    public Length StartMark => Length.FromMeters(_start);
+
+    /// <summary>Where it ends.</summary>
+    public Length EndMark => Length.FromMeters(_start + Part.Developed);
+
+    /// <summary>Its middle: where the nose of a pinching bender comes in the middle of the bend.</summary>
+    public Length MiddleMark => Length.FromMeters(_start + Part.Developed / 2);
+
+    /// <summary>Straight bar before it when it is bent: to the last bend already made on that side, or to the start of the bar.</summary>
+    public Length StraightBefore => Length.FromMeters(_before);
+
+    /// <summary>Straight bar behind it when it is bent.</summary>
+    public Length StraightAfter => Length.FromMeters(_after);
+
+    /// <summary>Step, marks and bend.</summary>
+    public override string ToString() => string.Format(
+        CultureInfo.InvariantCulture, "step {0}: from {1:0.#} to {2:0.#} mm, {3}", Step, _start * 1e3, (_start + Part.Developed) * 1e3, Part);
+}
