@@ -21,6 +21,6 @@ public sealed record CsvFault
 
     /// <summary>Row, column and sentence.</summary>
     public override string ToString() => Row is not { } row ? Rule
-        : Column is null ? FormattableString.Invariant($"row {row}: {Rule}")
-        : FormattableString.Invariant($"row {row}, {Column}: {Rule}");
+        : Column is null ? Invariant($"row {row}: {Rule}")
+        : Invariant($"row {row}, {Column}: {Rule}");
 }

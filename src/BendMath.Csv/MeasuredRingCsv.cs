@@ -45,7 +45,7 @@ public static class MeasuredRingCsv
     /// <exception cref="ArgumentException">There is no ring, or the file has no words for one; see <see cref="MeasuredRingFile.Write"/>.</exception>
     public static string Write(IReadOnlyList<MeasuredRing> rings, CsvStyle style = CsvStyle.Comma) => style is CsvStyle.Comma or CsvStyle.Semicolon
         ? RingRowWriter.Write(rings, style)
-        : throw new ArgumentOutOfRangeException(nameof(style), FormattableString.Invariant($"style must be Comma or Semicolon, but is {(int)style}."));
+        : throw new ArgumentOutOfRangeException(nameof(style), Invariant($"style must be Comma or Semicolon, but is {(int)style}."));
 
     /// <summary>Writes rings to a stream in UTF-8 with a byte-order mark, by which spreadsheets know it. The stream stays open.</summary>
     /// <param name="rings">The rings; none is null.</param>

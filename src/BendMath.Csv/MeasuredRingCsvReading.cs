@@ -20,6 +20,6 @@ public sealed class MeasuredRingCsvReading
 
     /// <summary>Number of rings or of faults.</summary>
     public override string ToString() => IsSound
-        ? FormattableString.Invariant($"{Rings.Count} ring{(Rings.Count == 1 ? string.Empty : "s")}")
-        : FormattableString.Invariant($"{Faults.Count} fault{(Faults.Count == 1 ? string.Empty : "s")}");
+        ? Invariant($"{Rings.Count} ring{(Rings.Count == 1 ? string.Empty : "s")}")
+        : Invariant($"{Faults.Count} fault{(Faults.Count == 1 ? string.Empty : "s")}");
 }

@@ -20,5 +20,5 @@ public sealed record JobFault
     public string Rule { get; }
 
     /// <summary>Place, line and sentence.</summary>
-    public override string ToString() => Line is { } line ? FormattableString.Invariant($"{Place} (line {line}): {Rule}") : $"{Place}: {Rule}";
+    public override string ToString() => Line is { } line ? Invariant($"{Place} (line {line}): {Rule}") : $"{Place}: {Rule}";
 }

@@ -28,5 +28,5 @@ public sealed class BarCurvatureFigure : BendFigure
     private protected override ScottPlot.Plot Draw(int width, int height) => BarCurvatureDrawing.Draw(this, width, height);
 
     private static string Titled(BumpedBar bar, string? name) =>
-        Named(name, FormattableString.Invariant($"{bar.Analysis.Section}, {bar.Outcomes.Count} {(bar.Outcomes.Count == 1 ? "bump" : "bumps")}"));
+        Named(name, Invariant($"{bar.Analysis.Section}, {bar.Outcomes.Count} {(bar.Outcomes.Count == 1 ? "bump" : "bumps")}"));
 }

@@ -106,7 +106,7 @@ public abstract class BendFigure
     {
         if (value < least || value > Most)
         {
-            throw new ArgumentOutOfRangeException(name, FormattableString.Invariant($"{name} must be {least} to {Most} pixels, but is {value}."));
+            throw new ArgumentOutOfRangeException(name, Invariant($"{name} must be {least} to {Most} pixels, but is {value}."));
         }
     }
 }

@@ -76,7 +76,7 @@ internal sealed class RingDocument(List<CsvFault> faults)
             if (values.TryGetValue(column.Path, out string? value) && !(first.Values.TryGetValue(column.Path, out string? known) && known == value))
             {
                 string there = first.Values.TryGetValue(column.Path, out known) ? $"\"{Quoted.Short(known)}\"" : "left out";
-                faults.Add(new(row, column.Name, FormattableString.Invariant(
+                faults.Add(new(row, column.Name, Invariant(
                     $"\"{column.Name}\" of die \"{Quoted.Short(values["die"])}\" must be the same in every row, but is \"{Quoted.Short(value)}\" here and {there} in row {first.Row}.")));
             }
         }

@@ -111,7 +111,7 @@ internal sealed class RingRowReader
         {
             if (_faults.Count - before == MostHeadingFaults)
             {
-                _faults.Add(new(heading.Row, null, FormattableString.Invariant($"The row has {count} headings; those behind the one numbered {i} were not looked at.")));
+                _faults.Add(new(heading.Row, null, Invariant($"The row has {count} headings; those behind the one numbered {i} were not looked at.")));
                 break;
             }
 

@@ -79,7 +79,7 @@ internal static class RingRowWriter
             case JsonValueKind.Array:
                 foreach ((JsonElement item, int i) in part.EnumerateArray().Select((item, i) => (item, i)))
                 {
-                    Flatten(item, FormattableString.Invariant($"{path}{i}."), cells);
+                    Flatten(item, Invariant($"{path}{i}."), cells);
                 }
 
                 break;

@@ -42,7 +42,7 @@ internal sealed partial class JobObject
 
         if (part is not { Kind: JsonKind.List, Items.Count: 2 })
         {
-            string found = part.Kind == JsonKind.List ? FormattableString.Invariant($"a list of {part.Items.Count}") : part.Described;
+            string found = part.Kind == JsonKind.List ? Invariant($"a list of {part.Items.Count}") : part.Described;
             Fault(name, $"\"{name}\" must be the lowest and the highest in square brackets, as [\"235 MPa\", \"355 MPa\"], but is {found}.");
             return null;
         }

@@ -26,8 +26,8 @@ internal sealed partial class JobObject
         _faults = faults;
         foreach (var twice in part.Members.GroupBy(member => member.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
-            string lines = string.Join(", ", twice.Take(MostLines).Select(member => FormattableString.Invariant($"{member.Line}"))) + (twice.Count() > MostLines ? " …" : string.Empty);
-            faults.Add(PlaceOf(Quoted.Short(twice.Key)), twice.Last().Line, FormattableString.Invariant($"\"{Quoted.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
+            string lines = string.Join(", ", twice.Take(MostLines).Select(member => Invariant($"{member.Line}"))) + (twice.Count() > MostLines ? " …" : string.Empty);
+            faults.Add(PlaceOf(Quoted.Short(twice.Key)), twice.Last().Line, Invariant($"\"{Quoted.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
         }
 
         _mark = faults.Count;
@@ -88,7 +88,7 @@ internal sealed partial class JobObject
             Fault(name, $"\"{name}\" must be a list in square brackets, but is {part.Described}.");
         }
 
-        return (part?.Items ?? []).Select((item, index) => (item, FormattableString.Invariant($"{PlaceOf(name)}[{index}]")));
+        return (part?.Items ?? []).Select((item, index) => (item, Invariant($"{PlaceOf(name)}[{index}]")));
     }
 
     public void Fault(string? name, string rule)

@@ -67,7 +67,7 @@ internal sealed class UnitText
             return unit.Length == 0 ? $"must have a unit, {units}" : $"must have the unit {units}";
         }
 
-        value = PowerOfTen(found.Factor) is { } power ? double.Parse(FormattableString.Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
+        value = PowerOfTen(found.Factor) is { } power ? double.Parse(Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
         return (value > 0 || orZero) && value - value == 0 ? null : $"must be {(orZero ? "zero or more" : "greater than zero")} and finite";
     }
 

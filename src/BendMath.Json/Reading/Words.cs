@@ -9,13 +9,13 @@ internal static class Words
     private const int MostNames = 12;
 
     /// <summary>A number with its noun, one in the singular.</summary>
-    public static string Counted(int count, string noun) => FormattableString.Invariant($"{count} {noun}{(count == 1 ? string.Empty : "s")}");
+    public static string Counted(int count, string noun) => Invariant($"{count} {noun}{(count == 1 ? string.Empty : "s")}");
 
     /// <summary>Names a file gives: the first of them, and how many more there are.</summary>
     public static string Names(IReadOnlyList<string> names)
     {
         string[] shown = [.. names.Take(MostNames).Select(Quoted.Short)];
-        return names.Count <= MostNames ? Listed(shown, "and") : FormattableString.Invariant($"{string.Join(", ", shown.Select(name => $"\"{name}\""))} and {names.Count - MostNames} more");
+        return names.Count <= MostNames ? Listed(shown, "and") : Invariant($"{string.Join(", ", shown.Select(name => $"\"{name}\""))} and {names.Count - MostNames} more");
     }
 
     public static string Listed(IReadOnlyList<string> words, string last)

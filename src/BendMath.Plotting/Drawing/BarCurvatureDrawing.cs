@@ -63,7 +63,7 @@ internal static class BarCurvatureDrawing
             double at = bar.Outcomes[0].Bump.Position.Meters * perMeter;
             bool left = at < end / 2;
             double beside = left ? Math.Max(at, 0.14 * end) : Math.Min(at, 0.86 * end);
-            chart.Words(string.Format(CultureInfo.InvariantCulture, "kink of the first bite,\n{0:0.#} times the rest", kink), beside, 0.97 * top, left ? Alignment.UpperLeft : Alignment.UpperRight);
+            chart.Words(Invariant($"kink of the first bite,\n{kink:0.#} times the rest"), beside, 0.97 * top, left ? Alignment.UpperLeft : Alignment.UpperRight);
         }
 
         return chart.Plot;

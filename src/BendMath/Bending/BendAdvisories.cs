@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending.Unloading;
 using BendMath.Evidence;
 using BendMath.Numerics.Geometry;
@@ -24,10 +23,7 @@ internal static class BendAdvisories
         double width = analysis.Section.Properties.Breadth / analysis.Section.Height;
         if (features.IsFlatEasyWay && width >= WideRatio && analysis.StressState == StressState.Uniaxial)
         {
-            advisories.Add(new("wide-flat", string.Format(
-                CultureInfo.InvariantCulture,
-                "The flat is {0:0.#} thicknesses wide: toward the middle it cannot change its width, which makes it stiffer and stronger (plane strain). Compare with the analysis in plane strain; the truth lies between.",
-                width), Sources.PlaneStrainBending));
+            advisories.Add(new("wide-flat", Invariant($"The flat is {width:0.#} thicknesses wide: toward the middle it cannot change its width, which makes it stiffer and stronger (plane strain). Compare with the analysis in plane strain; the truth lies between."), Sources.PlaneStrainBending));
         }
 
         double strain = Math.Max(state.Curvature * state.NeutralAxis, state.Curvature * (analysis.Section.Height - state.NeutralAxis));
@@ -43,12 +39,7 @@ internal static class BendAdvisories
             return [];
         }
 
-        string message = string.Format(
-            CultureInfo.InvariantCulture,
-            ratio < VeryTightRatio
-                ? "The inside radius is {0:0.##} depths of the section, below 3: strain is taken without thinning, and the cut length can be off by more than 1 %, the radius by more than 0.3 %. Do not cut from this figure without a trial piece."
-                : "The inside radius is {0:0.##} depths of the section, below 5: strain is taken without thinning, and the cut length can be off by up to 1 %, the radius by up to 0.3 %. Bend a trial piece.",
-            ratio);
+        string message = ratio < VeryTightRatio ? Invariant($"The inside radius is {ratio:0.##} depths of the section, below 3: strain is taken without thinning, and the cut length can be off by more than 1 %, the radius by more than 0.3 %. Do not cut from this figure without a trial piece.") : Invariant($"The inside radius is {ratio:0.##} depths of the section, below 5: strain is taken without thinning, and the cut length can be off by up to 1 %, the radius by up to 0.3 %. Bend a trial piece.");
         return [new("tight-radius", message, Sources.Mechanics)];
     }
 
@@ -58,10 +49,7 @@ internal static class BendAdvisories
         List<Advisory> advisories = [.. loaded.Advisories];
         if (released.IsStraight)
         {
-            advisories.Add(new("springs-straight", string.Format(
-                CultureInfo.InvariantCulture,
-                "Held at an inside radius of {0:0.#} mm the bar stays elastic or nearly so: it springs back straight.",
-                loaded.State.InsideRadius * 1e3), Sources.Mechanics));
+            advisories.Add(new("springs-straight", Invariant($"Held at an inside radius of {loaded.State.InsideRadius * 1e3:0.#} mm the bar stays elastic or nearly so: it springs back straight."), Sources.Mechanics));
         }
 
         if (released.Rule is { HasMemory: true, Chord: not null })
@@ -77,11 +65,7 @@ internal static class BendAdvisories
         (double residual, double flow) = WorstResidual(released);
         if (residual > flow * (1 + 1e-9))
         {
-            advisories.Add(new("residual-beyond-flow", string.Format(
-                CultureInfo.InvariantCulture,
-                "The stress left in the bar reaches {0:0} MPa on paper, where the metal flows at {1:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %, or about 0.2 % where the metal yields early on reversal; more below 8 depths.",
-                residual / 1e6,
-                flow / 1e6), Sources.Mechanics, isMinor: true));
+            advisories.Add(new("residual-beyond-flow", Invariant($"The stress left in the bar reaches {residual / 1e6:0} MPa on paper, where the metal flows at {flow / 1e6:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %, or about 0.2 % where the metal yields early on reversal; more below 8 depths."), Sources.Mechanics, isMinor: true));
         }
 
         return [.. advisories];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending;
 using BendMath.Bending.Guides;
 using BendMath.Bending.MomentCurves;
@@ -188,8 +187,7 @@ public sealed partial class BendAnalysis
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
-        return TryLoadedFor(finished, release) ?? throw Guard.Fault(nameof(finished), finished.Value, string.Format(
-            CultureInfo.InvariantCulture, Unloading == 1 ? "must be wider than the ring the tightest possible bend of {0} leaves" : "must be a ring some bend of {0} leaves when it springs back along the softer line", Section));
+        return TryLoadedFor(finished, release) ?? throw Guard.Fault(nameof(finished), finished.Value, Unloading == 1 ? Invariant($"must be wider than the ring the tightest possible bend of {Section} leaves") : Invariant($"must be a ring some bend of {Section} leaves when it springs back along the softer line"));
     }
 
     /// <summary>The yield stress that makes a bar loaded to a radius finish as it was measured: what the mill really delivered.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -137,10 +136,5 @@ public sealed record FinishedRing
     };
 
     /// <summary>Inside and outside diameter and dish angle.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "ring of {0:0.##} mm inside and {1:0.##} mm outside diameter, dish {2:0.##}°",
-        2e3 * _inside,
-        2e3 * _outside,
-        Dish * 180 / Math.PI);
+    public override string ToString() => Invariant($"ring of {2e3 * _inside:0.##} mm inside and {2e3 * _outside:0.##} mm outside diameter, dish {Dish * 180 / Math.PI:0.##}°");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending;
 using BendMath.Bending.Unloading;
 using BendMath.Evidence;
@@ -205,12 +204,7 @@ public sealed class LoadedBend
     }
 
     /// <summary>Loaded radius and neutral axis.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} held at an inside radius of {1:0.###} mm, neutral axis {2:0.###} mm from the inside face",
-        Analysis.Section,
-        _state.InsideRadius * 1e3,
-        _state.NeutralAxis * 1e3);
+    public override string ToString() => Invariant($"{Analysis.Section} held at an inside radius of {_state.InsideRadius * 1e3:0.###} mm, neutral axis {_state.NeutralAxis * 1e3:0.###} mm from the inside face");
 
     internal double Strain(double level) => (level - _state.NeutralAxis) * _state.Curvature;
 

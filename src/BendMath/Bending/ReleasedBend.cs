@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending;
 using BendMath.Bending.Unloading;
 using BendMath.Evidence;
@@ -128,12 +127,11 @@ public sealed class ReleasedBend
 
         return Loaded.Analysis.Section.Height / inside <= law.DataStrain
             ? new(this, law.Metal, inside)
-            : throw Guard.Fault(nameof(radius), radius.Value, FormattableString.Invariant($"must leave strains below the {100 * law.DataStrain:0.##} % at which the metal softens"));
+            : throw Guard.Fault(nameof(radius), radius.Value, Invariant($"must leave strains below the {100 * law.DataStrain:0.##} % at which the metal softens"));
     }
 
     /// <summary>The ring, or that the bar is straight.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: {1}", Kind == Release.Free ? "released free" : "held flat", IsStraight ? "straight" : Ring);
+    public override string ToString() => Invariant($"{(Kind == Release.Free ? "released free" : "held flat")}: {(IsStraight ? "straight" : Ring)}");
 
     /// <summary>The linear strain the bar keeps.</summary>
     internal SectionField Kept { get; }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending;
 using BendMath.Evidence;
 using BendMath.Numerics.Geometry;
@@ -49,11 +48,7 @@ public sealed record RingSensitivity
     public double? PerThickness { get; }
 
     /// <summary>The slopes.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.####} per loaded radius, {1:0.####} mm per MPa of yield{2}",
-        PerLoadedRadius,
-        1e9 * _perYield,
-        PerThickness is { } slope ? string.Format(CultureInfo.InvariantCulture, ", {0:0.####} per thickness", slope) : string.Empty);
+    public override string ToString() => Invariant($"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}");
 
     internal static RingSensitivity Of(ReleasedBend released)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -31,6 +30,5 @@ public sealed record BarSupply
     internal double Meters { get; }
 
     /// <summary>Quantity and length.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} of {1:0.##} mm", Quantity is { } count ? Counted.Text(count, "bar") : "bars", Meters * 1e3);
+    public override string ToString() => Invariant($"{(Quantity is { } count ? Counted.Text(count, "bar") : "bars")} of {Meters * 1e3:0.##} mm");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace BendMath.Cutting;
@@ -27,6 +26,5 @@ public sealed record BarUtilization
     public Length Offcut => Length.FromMeters(_offcut);
 
     /// <summary>Pieces and offcut.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} from a bar of {1:0.#} mm, {2:0.#} mm left", Pieces, _bar * 1e3, _offcut * 1e3);
+    public override string ToString() => Invariant($"{Pieces} from a bar of {_bar * 1e3:0.#} mm, {_offcut * 1e3:0.#} mm left");
 }

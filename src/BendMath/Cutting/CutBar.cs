@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -63,11 +62,5 @@ public sealed class CutBar
     internal double SawMeters => Math.Max(0, Supply.Meters - _pieces - _offcut);
 
     /// <summary>Count, pieces and offcut.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1:0.#} mm: {2}; {3:0.#} mm left",
-        Count,
-        Supply.Meters * 1e3,
-        string.Join(", ", Pieces.GroupBy(piece => (piece.Name, piece.Meters)).Select(same => string.Format(CultureInfo.InvariantCulture, "{0} {1} {2:0.#}", same.Count(), same.Key.Name, same.Key.Meters * 1e3))),
-        _offcut * 1e3);
+    public override string ToString() => Invariant($"{Count} × {Supply.Meters * 1e3:0.#} mm: {(string.Join(", ", Pieces.GroupBy(piece => (piece.Name, piece.Meters)).Select(same => Invariant($"{same.Count()} {same.Key.Name} {same.Key.Meters * 1e3:0.#}"))))}; {_offcut * 1e3:0.#} mm left");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -100,14 +99,7 @@ public sealed class CutGroup
     public Mass PieceMass(OrientedSection section, Density density) => MassOf(PieceLength.Meters, section, density);
 
     /// <summary>Bars, length and how far the search went.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}{1}, {2:0.#} mm; {3}{4}",
-        Name.Length == 0 ? string.Empty : Name + ": ",
-        Counted.Text(BarCount, "bar"),
-        BarMeters * 1e3,
-        End == CutSearchStatus.Proven ? "no list takes less" : string.Format(CultureInfo.InvariantCulture, "at most {0:0.##} % above the least", Gap.Percent),
-        Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing));
+    public override string ToString() => Invariant($"{(Name.Length == 0 ? string.Empty : Name + ": ")}{Counted.Text(BarCount, "bar")}, {BarMeters * 1e3:0.#} mm; {(End == CutSearchStatus.Proven ? "no list takes less" : Invariant($"at most {Gap.Percent:0.##} % above the least"))}{(Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing))}");
 
     private static Mass MassOf(double meters, OrientedSection section, Density density) =>
         Mass.FromKilograms(meters * Guard.NotNull(section, nameof(section)).Properties.MassPerLength(density).KilogramsPerMeter);

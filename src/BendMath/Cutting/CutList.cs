@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -111,5 +110,5 @@ public sealed class CutList
     }
 
     /// <summary>Groups and length.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}", string.Join("; ", Groups));
+    public override string ToString() => Invariant($"{string.Join("; ", Groups)}");
 }

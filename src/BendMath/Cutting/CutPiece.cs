@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -41,5 +40,5 @@ public sealed record CutPiece
     internal double Meters { get; }
 
     /// <summary>Quantity, name and length.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} × {1}, {2:0.##} mm", Quantity, Name, Meters * 1e3);
+    public override string ToString() => Invariant($"{Quantity} × {Name}, {Meters * 1e3:0.##} mm");
 }

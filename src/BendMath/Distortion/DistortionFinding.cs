@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Numerics;
 
@@ -82,7 +81,7 @@ public sealed record DistortionFinding
     public override int GetHashCode() => (Check, Demand, Limit, Level, Sentence).GetHashCode();
 
     /// <summary>Check, level and sentence.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}, {1}: {2}", Check, Level, Sentence);
+    public override string ToString() => Invariant($"{Check}, {Level}: {Sentence}");
 
     private IReadOnlyList<DistortionRemedy> FindRemedies() => Level == RiskLevel.Low || _remedies is null ? [] : [.. _remedies().OfType<DistortionRemedy>()];
 }

@@ -71,8 +71,8 @@ public sealed record HardWayRipple
 
     /// <summary>The three strains.</summary>
     public override string ToString() =>
-        FormattableString.Invariant($"edge strained by {100 * _edge:0.0} %; ripples at {100 * _half:0.00} % held in its middle, ")
-        + FormattableString.Invariant($"at {100 * _free:0.00} % with free edges and {_wave * 1e3:0.#} mm between supports");
+        Invariant($"edge strained by {100 * _edge:0.0} %; ripples at {100 * _half:0.00} % held in its middle, ")
+        + Invariant($"at {100 * _free:0.00} % with free edges and {_wave * 1e3:0.#} mm between supports");
 
     internal static HardWayRipple? Of(LoadedBend loaded, double? supportDistance, CancellationToken cancellation)
     {

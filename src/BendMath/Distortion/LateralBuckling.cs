@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -126,7 +125,7 @@ public sealed record LateralBuckling
     }
 
     /// <summary>The largest distance between supports.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "buckles sideways at {0:0.#} mm between supports", Largest * 1e3);
+    public override string ToString() => Invariant($"buckles sideways at {Largest * 1e3:0.#} mm between supports");
 
     private static double SecantShear(StressStrainLaw law, double strain, double poisson)
     {

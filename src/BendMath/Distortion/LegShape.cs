@@ -97,7 +97,7 @@ public sealed record LegTurn
     public Angle? ClosedFormula => _closed is { } closed ? Angle.FromRadians(closed) : null;
 
     /// <summary>Wall, mean turn and its band.</summary>
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Invariant(
         $"{Name}: turned by {Mean.Degrees:0.0}° ({LeastMean.Degrees:0.0} to {MostMean.Degrees:0.0}°)");
 }
 

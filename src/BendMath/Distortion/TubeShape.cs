@@ -87,7 +87,7 @@ public sealed class TubeShape
     public LoadedBend? Bend { get; }
 
     /// <summary>Ovality and its band.</summary>
-    public override string ToString() => Kinks ? "kinks" : FormattableString.Invariant(
+    public override string ToString() => Kinks ? "kinks" : Invariant(
         $"ovality {100 * LeastShare * _ovality:0.0} to {100 * _ovality:0.0} %");
 
     internal static TubeShape? Of(LoadedBend loaded, double? clearance, CancellationToken cancellation)

@@ -74,7 +74,7 @@ public sealed class WallShape
     public LoadedBend? Bend { get; }
 
     /// <summary>Both sinks.</summary>
-    public override string ToString() => Collapses ? "collapses" : FormattableString.Invariant(
+    public override string ToString() => Collapses ? "collapses" : Invariant(
         $"inside wall sinks by {_inside * 1e3:0.00} mm, outside wall by {_outside * 1e3:0.00} mm");
 
     internal static WallShape? Of(LoadedBend loaded, bool sidesHeld, CancellationToken cancellation)

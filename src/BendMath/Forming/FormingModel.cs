@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Forming.ThreePoint;
@@ -105,7 +104,7 @@ public abstract class FormingModel
     /// <summary>Model name and the evidence for it.</summary>
     public override string ToString() => Evidence.Count == 0
         ? Name + ", no measured ring"
-        : string.Format(CultureInfo.InvariantCulture, "{0}, from {1}", Name, Counted.Text(Evidence.Count, "measured ring"));
+        : Invariant($"{Name}, from {Counted.Text(Evidence.Count, "measured ring")}");
 
     /// <summary>Inside-face radius below which the model cannot work at all.</summary>
     internal virtual double LeastInsideRadius => 0;

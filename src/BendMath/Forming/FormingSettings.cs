@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.ThreePoint;
 using UnitsNet;
@@ -40,25 +39,15 @@ internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double?
     /// <summary>Steps of a fifth.</summary>
     private protected override int Intervals => 21;
 
-    private string Kept => stroke is { } closed ? string.Format(CultureInfo.InvariantCulture, "the stroke of {0:0.00} mm", closed * 1e3) : "its stroke";
+    private string Kept => stroke is { } closed ? Invariant($"the stroke of {closed * 1e3:0.00} mm") : "its stroke";
 
     internal override FormedBend? Form(double value) => FormIn(analysis, value);
 
     private protected override FormedBend? Sketch(double value) => FormIn(_bar, value);
 
-    internal override string Advise(Length value, FormedBend formed, string wanted) => string.Format(
-        CultureInfo.InvariantCulture,
-        "With {0}, feed {1:0.0} mm from bump to bump instead of {2:0.0} mm: that leaves {3}{4}.",
-        Kept,
-        value.Millimeters,
-        model.Feed.Millimeters,
-        wanted,
-        value > model.Feed && formed.Contact is { } contact
-            ? string.Format(CultureInfo.InvariantCulture, ", but with coarser facets, which rise {0:0.0} mm", contact.FacetRise.Millimeters)
-            : string.Empty);
+    internal override string Advise(Length value, FormedBend formed, string wanted) => Invariant($"With {Kept}, feed {value.Millimeters:0.0} mm from bump to bump instead of {model.Feed.Millimeters:0.0} mm: that leaves {wanted}{(value > model.Feed && formed.Contact is { } contact ? Invariant($", but with coarser facets, which rise {contact.FacetRise.Millimeters:0.0} mm") : string.Empty)}.");
 
-    internal override string NoneLeaves(string wanted) => string.Format(
-        CultureInfo.InvariantCulture, "With {0}, no feed from {1:0.0} to {2:0.0} mm leaves {3}.", Kept, LeastMeters * 1e3, MostMeters * 1e3, wanted);
+    internal override string NoneLeaves(string wanted) => Invariant($"With {Kept}, no feed from {LeastMeters * 1e3:0.0} to {MostMeters * 1e3:0.0} mm leaves {wanted}.");
 
     private FormedBend? FormIn(BendAnalysis bar, double value) => stroke is { } at ? model.WithFeed(value).BumpedAt(bar, at) : null;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Measurement;
@@ -143,7 +142,7 @@ public sealed class MeasuredRing
 
         if (analysis.Unloading != Analysis.Unloading)
         {
-            differences.Add(string.Format(CultureInfo.InvariantCulture, "another stiffness on release than {0:0.##} % of E", 100 * Analysis.Unloading));
+            differences.Add(Invariant($"another stiffness on release than {100 * Analysis.Unloading:0.##} % of E"));
         }
 
         return differences;

@@ -65,13 +65,7 @@ public sealed class WrapBending : FormingModel
 
         double depths = reach.Meters / loaded.Analysis.Section.Height;
         bool pinched = depths < ShortestReach;
-        yield return new(pinched ? "pinched-not-wrapped" : "face-length", string.Format(
-            CultureInfo.InvariantCulture,
-            pinched
-                ? "The bar can lie on {0:0.##} mm of this die only. Wherever it is pushed, more of it is bent beside the die than on it: it is pinched, not wrapped, and the ring follows the contacts. Calculate it as three-point bending with this die for a nose."
-                : "The bar can lie on {0:0.##} mm of this die. Push it within {1:0.#} mm of where it leaves the face; from farther away more of it is bent beside the die than on it, and it is pinched, not wrapped.",
-            die.FaceLength!.Value.Millimeters,
-            reach.Millimeters), Sources.Dies, isMinor: !pinched);
+        yield return new(pinched ? "pinched-not-wrapped" : "face-length", pinched ? Invariant($"The bar can lie on {die.FaceLength!.Value.Millimeters:0.##} mm of this die only. Wherever it is pushed, more of it is bent beside the die than on it: it is pinched, not wrapped, and the ring follows the contacts. Calculate it as three-point bending with this die for a nose.") : Invariant($"The bar can lie on {die.FaceLength!.Value.Millimeters:0.##} mm of this die. Push it within {reach.Millimeters:0.#} mm of where it leaves the face; from farther away more of it is bent beside the die than on it, and it is pinched, not wrapped."), Sources.Dies, isMinor: !pinched);
     }
 
     private IEnumerable<Advisory> FaceAdvisories(OrientedSection section)
@@ -79,11 +73,7 @@ public sealed class WrapBending : FormingModel
         if (_face is not null && !_face.IsFaceOf(section))
         {
             string faces = string.Join(", ", ReferenceFace.FacesOf(section).Select(face => (face * 1e3).ToString("0.##", CultureInfo.InvariantCulture)));
-            yield return new("no-such-face", string.Format(
-                CultureInfo.InvariantCulture,
-                "The stamp is taken to mean a face {0:0.##} mm outside the inside of the bar, where the bar has none (its faces lie at {1} mm): the offset may stand for something else, and then it does not carry over to other dies.",
-                _face.Offset(section) * 1e3,
-                faces), Sources.Setting);
+            yield return new("no-such-face", Invariant($"The stamp is taken to mean a face {_face.Offset(section) * 1e3:0.##} mm outside the inside of the bar, where the bar has none (its faces lie at {faces} mm): the offset may stand for something else, and then it does not carry over to other dies."), Sources.Setting);
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace BendMath.Guards;
 
@@ -9,5 +8,5 @@ internal static class Counted
     /// <param name="noun">The noun in the singular.</param>
     /// <param name="plural">Its plural, where it is not made with an s.</param>
     public static string Text(int count, string noun, string? plural = null) =>
-        string.Format(CultureInfo.InvariantCulture, "{0} {1}", count, count == 1 ? noun : plural ?? noun + "s");
+        Invariant($"{count} {(count == 1 ? noun : plural ?? noun + "s")}");
 }

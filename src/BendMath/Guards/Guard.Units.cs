@@ -81,12 +81,12 @@ internal static partial class Guard
         }
         catch (ArgumentException)
         {
-            throw OutOfRange(name, "must be finite when converted to SI units", FormattableString.Invariant($"is {(double)value.Value:G12} {value.Unit}"));
+            throw OutOfRange(name, "must be finite when converted to SI units", Invariant($"is {(double)value.Value:G12} {value.Unit}"));
         }
     }
 
     private static ArgumentOutOfRangeException UnknownUnit(string name, string enumeration, int unit)
-        => OutOfRange(name, $"must have a unit defined in {enumeration}", FormattableString.Invariant($"its unit is {unit}"));
+        => OutOfRange(name, $"must have a unit defined in {enumeration}", Invariant($"its unit is {unit}"));
 
     /// <summary>Which unit numbers exist, from UnitsNet's own lists; the numbers have gaps, and a later UnitsNet may add to them.</summary>
     private static class DefinedUnits

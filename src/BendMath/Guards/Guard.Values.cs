@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -38,7 +37,7 @@ internal static partial class Guard
         {
             if (char.IsControl(c) || c is '\u2028' or '\u2029')
             {
-                throw Refused(name, "must be one line of printable characters", FormattableString.Invariant($"holds U+{(int)c:X4}"));
+                throw Refused(name, "must be one line of printable characters", Invariant($"holds U+{(int)c:X4}"));
             }
         }
 
@@ -51,9 +50,9 @@ internal static partial class Guard
     {
         T[] copy = [.. NotNull(items, name)];
         return copy.Length < atLeast
-            ? throw Refused(name, FormattableString.Invariant($"must hold at least {atLeast}"), FormattableString.Invariant($"holds {copy.Length}"))
+            ? throw Refused(name, Invariant($"must hold at least {atLeast}"), Invariant($"holds {copy.Length}"))
             : Array.IndexOf(copy, null) is >= 0 and int place
-            ? throw Refused(name, "must not hold null", FormattableString.Invariant($"does at place {place + 1}"))
+            ? throw Refused(name, "must not hold null", Invariant($"does at place {place + 1}"))
             : copy;
     }
 

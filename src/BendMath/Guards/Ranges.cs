@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -32,7 +31,7 @@ public sealed record PressureRange
     public Pressure High => Pressure.FromPascals(_high);
 
     /// <summary>Both ends in megapascals.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.#} to {1:0.#} MPa", _low / 1e6, _high / 1e6);
+    public override string ToString() => Invariant($"{_low / 1e6:0.#} to {_high / 1e6:0.#} MPa");
 }
 
 /// <summary>A range of length, both ends included. Immutable and thread-safe.</summary>
@@ -72,5 +71,5 @@ public sealed record LengthRange
     internal LengthRange Twice => new(2 * _low, 2 * _high);
 
     /// <summary>Both ends in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} to {1:0.###} mm", _low * 1e3, _high * 1e3);
+    public override string ToString() => Invariant($"{_low * 1e3:0.###} to {_high * 1e3:0.###} mm");
 }

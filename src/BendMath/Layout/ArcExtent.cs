@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -100,7 +99,7 @@ public sealed record ArcExtent
     public Length LengthOn(FinishedRing ring, RadiusReference line) => Length.FromMeters(RadiusOf(ring, line) * Radians);
 
     /// <summary>The turn in degrees.</summary>
-    public override string ToString() => IsFullRing ? "full ring" : string.Format(CultureInfo.InvariantCulture, "arc of {0:0.###}°", Radians * 180 / Math.PI);
+    public override string ToString() => IsFullRing ? "full ring" : Invariant($"arc of {Radians * 180 / Math.PI:0.###}°");
 
     private static double RadiusOf(FinishedRing ring, RadiusReference line) =>
         Guard.NotNull(ring, nameof(ring)).RadiusTo(Guard.Defined(line, nameof(line))).Meters;

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using BendMath.Cutting;
 using BendMath.Evidence;
 using BendMath.Guards;
@@ -108,6 +107,5 @@ public sealed class DevelopedLayout
     public Mass MassOf(Density density) => Mass.FromKilograms(Blank * Section.Properties.MassPerLength(density).KilogramsPerMeter);
 
     /// <summary>Arc and lengths.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: developed {1:0.##} mm, blank {2:0.##} mm", Arc, _developed * 1e3, Blank * 1e3);
+    public override string ToString() => Invariant($"{Arc}: developed {_developed * 1e3:0.##} mm, blank {Blank * 1e3:0.##} mm");
 }

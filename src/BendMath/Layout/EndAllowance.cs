@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Forming.Bumps;
 using BendMath.Guards;
 using UnitsNet;
@@ -63,6 +62,5 @@ public sealed record EndAllowance
     internal double TotalMeters => StartMeters + EndMeters + _trim;
 
     /// <summary>The three lengths in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.##} mm at the start, {1:0.##} mm at the end, {2:0.##} mm trim", StartMeters * 1e3, EndMeters * 1e3, _trim * 1e3);
+    public override string ToString() => Invariant($"{StartMeters * 1e3:0.##} mm at the start, {EndMeters * 1e3:0.##} mm at the end, {_trim * 1e3:0.##} mm trim");
 }

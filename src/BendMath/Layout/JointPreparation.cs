@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -26,6 +25,5 @@ public sealed record JointPreparation
     public Length RootOpening => Length.FromMeters(_rootOpening);
 
     /// <summary>Cut and opening.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}, root opening {1:0.##} mm", Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one", _rootOpening * 1e3);
+    public override string ToString() => Invariant($"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}, root opening {_rootOpening * 1e3:0.##} mm");
 }

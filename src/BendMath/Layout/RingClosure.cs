@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -118,14 +117,7 @@ public sealed class RingClosure
     }
 
     /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1:0.##} mm from cut to cut, gap {2:0.##} mm, diameter {3:+0.##;-0.##;0} mm at a root opening of {4:0.##} mm",
-        Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one",
-        LengthBetweenCuts.Millimeters,
-        _gap * 1e3,
-        DiameterChange.Millimeters,
-        _rootOpening * 1e3);
+    public override string ToString() => Invariant($"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}: {LengthBetweenCuts.Millimeters:0.##} mm from cut to cut, gap {_gap * 1e3:0.##} mm, diameter {DiameterChange.Millimeters:+0.##;-0.##;0} mm at a root opening of {_rootOpening * 1e3:0.##} mm");
 
     private static void CheckFull(DevelopedLayout layout)
     {
@@ -139,11 +131,7 @@ public sealed class RingClosure
     {
         if (Cut == TrimCut.Together && Layout.Ends.Trim < Layout.Kerf)
         {
-            yield return new("no-overlap", string.Format(
-                CultureInfo.InvariantCulture,
-                "Both ends are cut together, but only {0:0.##} mm of bent bar lies double: give the ends a trim of at least the saw cut of {1:0.##} mm, better several widths of it.",
-                Layout.Ends.Trim.Millimeters,
-                Layout.Kerf.Millimeters), Sources.Definition);
+            yield return new("no-overlap", Invariant($"Both ends are cut together, but only {Layout.Ends.Trim.Millimeters:0.##} mm of bent bar lies double: give the ends a trim of at least the saw cut of {Layout.Kerf.Millimeters:0.##} mm, better several widths of it."), Sources.Definition);
         }
 
         if (_rootOpening > 0)

@@ -1,4 +1,3 @@
-using System.Globalization;
 
 namespace BendMath.Learning;
 
@@ -13,11 +12,7 @@ internal static class ChangeSearch
 
     private static ShopChange Change(FormingSetting setting, DieChoice choice)
     {
-        string wanted = string.Format(
-            CultureInfo.InvariantCulture,
-            "the wanted ring, {0:0.0} mm {1} diameter",
-            2 * choice.Wanted.Value.Millimeters,
-            choice.Wanted.Reference switch { RadiusReference.InsideFace => "inside", RadiusReference.Centroid => "centroid", _ => "outside" });
+        string wanted = Invariant($"the wanted ring, {2 * choice.Wanted.Value.Millimeters:0.0} mm {(choice.Wanted.Reference switch { RadiusReference.InsideFace => "inside", RadiusReference.Centroid => "centroid", _ => "outside" })} diameter");
         return setting.Find(choice.Wanted, choice.Release) is { } hit && UnitsNet.Length.FromMeters(hit.Value) is var value
             ? new(setting.Advise(value, hit.Formed, wanted), setting, value, hit.Formed)
             : new(setting.NoneLeaves(wanted), setting);
@@ -35,26 +30,12 @@ internal static class ChangeSearch
         DieOutcome? other = tooWide ? choice.NextTighter : choice.NextWider;
         string neighbor = other is null
             ? $"there is no die in the rack that leaves a {(tooWide ? "tighter" : "wider")} one"
-            : string.Format(
-                CultureInfo.InvariantCulture,
-                "bend over die {0}, which leaves a ring {1:0.0} mm {2} in diameter",
-                other.Die.Name,
-                2 * Math.Abs(other.Difference!.Value.Millimeters),
-                tooWide ? "tighter than wanted" : "wider than wanted");
+            : Invariant($"bend over die {other.Die.Name}, which leaves a ring {2 * Math.Abs(other.Difference!.Value.Millimeters):0.0} mm {(tooWide ? "tighter than wanted" : "wider than wanted")} in diameter");
         string make = choice.IdealStampedRadius is { } ideal
-            ? string.Format(CultureInfo.InvariantCulture, "; a die for it would be stamped {0:0.0} mm", ideal.Millimeters)
+            ? Invariant($"; a die for it would be stamped {ideal.Millimeters:0.0} mm")
             : string.Empty;
         (string bar, string except) = choice.Model.FixedTool(die);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} leaves a ring {1:0.0} mm {2} in diameter than wanted, and {3}nothing at the bender makes it {4}: {5}{6}.",
-            bar,
-            2 * Math.Abs(off.Millimeters),
-            tooWide ? "wider" : "tighter",
-            except,
-            tooWide ? "tighter" : "wider",
-            neighbor,
-            make);
+        string sentence = Invariant($"{bar} leaves a ring {2 * Math.Abs(off.Millimeters):0.0} mm {(tooWide ? "wider" : "tighter")} in diameter than wanted, and {except}nothing at the bender makes it {(tooWide ? "tighter" : "wider")}: {neighbor}{make}.");
         return new(sentence, other: other?.Die);
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Forming.ThreePoint;
@@ -63,29 +62,10 @@ public sealed class CurvatureRatioCorrection : FormingModel
 
     /// <inheritdoc/>
     public override string Assumption => Evidence.Count == 1
-        ? string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} The measured ring was {1} than that; the same ratio of curvature, {2:0.####}, is applied to every die.",
-            Basis.Assumption,
-            Curved(Ratio),
-            Ratio)
+        ? Invariant($"{Basis.Assumption} The measured ring was {Curved(Ratio)} than that; the same ratio of curvature, {Ratio:0.####}, is applied to every die.")
         : IsLine
-            ? string.Format(
-                CultureInfo.InvariantCulture,
-                "{0} {1} measured rings were {2} than that at a radius of {3:0.#} depths of the bar and {4} at {5:0.#} depths; between them the ratio of curvature follows a line.",
-                Basis.Assumption,
-                Evidence.Count,
-                Curved(RatioAt(_low)),
-                _low,
-                Curved(RatioAt(_high)),
-                _high)
-            : string.Format(
-                CultureInfo.InvariantCulture,
-                "{0} {1} measured rings were {2} than that on the whole; the same ratio of curvature, {3:0.####}, is applied to every die.",
-                Basis.Assumption,
-                Evidence.Count,
-                Curved(Ratio),
-                Ratio);
+            ? Invariant($"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(RatioAt(_low))} than that at a radius of {_low:0.#} depths of the bar and {Curved(RatioAt(_high))} at {_high:0.#} depths; between them the ratio of curvature follows a line.")
+            : Invariant($"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(Ratio)} than that on the whole; the same ratio of curvature, {Ratio:0.####}, is applied to every die.");
 
     /// <inheritdoc/>
     public override ThreePointSetup? Setup => Basis.Setup;
@@ -186,7 +166,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
         return found is >= 1e-6 and <= 1e6 ? BendRadius.Inside(UnitsNet.Length.FromMeters(found)) : null;
     }
 
-    private static string Curved(double ratio) => string.Format(CultureInfo.InvariantCulture, "{0:0.0} % {1} curved", 100 * Math.Abs(ratio - 1), ratio >= 1 ? "more" : "less");
+    private static string Curved(double ratio) => Invariant($"{100 * Math.Abs(ratio - 1):0.0} % {(ratio >= 1 ? "more" : "less")} curved");
 
     private double RatioIn(double variable)
     {
@@ -228,13 +208,7 @@ public sealed class CurvatureRatioCorrection : FormingModel
 
         if (Evidence.Count > 1 && variable is { } x && IsOutside(x))
         {
-            yield return new("outside-measured-radii", string.Format(
-                CultureInfo.InvariantCulture,
-                "The model leaves an inside radius of {0:0.0} depths of the bar here; rings were measured from {1:0.0} to {2:0.0} depths only{3}.",
-                x,
-                _low,
-                _high,
-                IsLine ? ", and the line is carried on beyond them" : string.Empty), Sources.LearningFromRings);
+            yield return new("outside-measured-radii", Invariant($"The model leaves an inside radius of {x:0.0} depths of the bar here; rings were measured from {_low:0.0} to {_high:0.0} depths only{(IsLine ? ", and the line is carried on beyond them" : string.Empty)}."), Sources.LearningFromRings);
         }
     }
 }

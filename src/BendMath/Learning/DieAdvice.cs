@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Distortion;
 using BendMath.Evidence;
 using BendMath.Forming.Variation;
@@ -46,24 +45,11 @@ public sealed class DieProspect
 
     private string Say() => Outcome.Ring is null
         ? $"{Outcome.Die.Name}: leaves no ring, {Outcome.Refusal}."
-        : string.Format(
-            CultureInfo.InvariantCulture,
-            "{0}: {1:0.0} mm inside diameter, {2}; {3}; {4}; risk of distortion {5} ({6}).",
-            Outcome.Die.Name,
-            Outcome.Ring.InsideDiameter.Millimeters,
-            Beside(2 * Outcome.Difference!.Value.Millimeters),
-            Forecast.Interval is { } range
-                ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} to {1:0.0} mm, {2}", range.Low.Millimeters, range.High.Millimeters, Forecast.IntervalNote)
-                : $"no interval, {Forecast.IntervalNote}",
-            Chance is { } chance
-                ? string.Format(CultureInfo.InvariantCulture, "within {0:0.0} mm in {1:0} of 100 rings", _tolerance.Millimeters, chance.Percent)
-                : $"no chance can be named: {Forecast.ChanceNote}",
-            Distortion!.Level.ToString().ToLowerInvariant(),
-            Distortion.Findings[0].Check);
+        : Invariant($"{Outcome.Die.Name}: {Outcome.Ring.InsideDiameter.Millimeters:0.0} mm inside diameter, {Beside(2 * Outcome.Difference!.Value.Millimeters)}; {(Forecast.Interval is { } range ? Invariant($"{range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm, {Forecast.IntervalNote}") : $"no interval, {Forecast.IntervalNote}")}; {(Chance is { } chance ? Invariant($"within {_tolerance.Millimeters:0.0} mm in {chance.Percent:0} of 100 rings") : $"no chance can be named: {Forecast.ChanceNote}")}; risk of distortion {Distortion!.Level.ToString().ToLowerInvariant()} ({Distortion.Findings[0].Check}).");
 
     private static string Beside(double millimeters) => Math.Abs(millimeters) < 0.05
         ? "as wanted"
-        : string.Format(CultureInfo.InvariantCulture, "{0:0.0} mm {1} than wanted", Math.Abs(millimeters), millimeters > 0 ? "wider" : "tighter");
+        : Invariant($"{Math.Abs(millimeters):0.0} mm {(millimeters > 0 ? "wider" : "tighter")} than wanted");
 }
 
 /// <summary>
@@ -173,7 +159,7 @@ public sealed class DieAdvice
 
         if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Setting is not null)))
         {
-            yield return string.Format(CultureInfo.InvariantCulture, "A die for just this ring would be stamped {0:0.0} mm.", stamp.Millimeters);
+            yield return Invariant($"A die for just this ring would be stamped {stamp.Millimeters:0.0} mm.");
         }
     }
 }

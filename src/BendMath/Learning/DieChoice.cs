@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Forming;
 using BendMath.Guards;
 using UnitsNet;
@@ -108,5 +107,5 @@ public sealed class DieChoice
     }
 
     /// <summary>Number of dies and the best.</summary>
-    public override string ToString() => Best is null ? "no die leaves a ring" : string.Format(CultureInfo.InvariantCulture, "best of {0}: {1}", Outcomes.Count, Best);
+    public override string ToString() => Best is null ? "no die leaves a ring" : Invariant($"best of {Outcomes.Count}: {Best}");
 }

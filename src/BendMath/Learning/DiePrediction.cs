@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Forming.Variation;
@@ -180,20 +179,13 @@ public sealed class DiePrediction
     /// <summary>Die, ring and interval.</summary>
     public override string ToString() => Ring is null
         ? $"{Die.Name}: {Refusal}"
-        : string.Format(
-            CultureInfo.InvariantCulture,
-            "{0}: {1:0.0} mm inside diameter{2}",
-            Die.Name,
-            Ring.InsideDiameter.Millimeters,
-            Interval is { } range
-                ? string.Format(CultureInfo.InvariantCulture, ", {0:0.0} to {1:0.0} mm ({2})", range.Low.Millimeters, range.High.Millimeters, IntervalNote)
-                : $" ({IntervalNote})");
+        : Invariant($"{Die.Name}: {Ring.InsideDiameter.Millimeters:0.0} mm inside diameter{(Interval is { } range ? Invariant($", {range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm ({IntervalNote})") : $" ({IntervalNote})")}");
 
     private string MeasuredNote()
     {
         string rings = Counted.Text(Model.Evidence.Count, "measured ring");
         return Interval is null
             ? $"{rings} scatter too much for an interval: measure more"
-            : string.Format(CultureInfo.InvariantCulture, "{0:0} % of rings, from the scatter of {1}", Confidence.Percent, rings);
+            : Invariant($"{Confidence.Percent:0} % of rings, from the scatter of {rings}");
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 
 namespace BendMath.Learning;
@@ -17,28 +16,14 @@ internal static class FitChoice
         int dies = stamps.Distinct().Count();
         if (x.Count < RingFit.LeastRingsForLine || dies < RingFit.LeastDiesForLine || Spread(x) is null)
         {
-            return (ratio, string.Format(
-                CultureInfo.InvariantCulture,
-                "One ratio for every radius: a line is tried from {0} rings on {1} dies on (a setting), and there {2} {3} on {4}.",
-                RingFit.LeastRingsForLine,
-                RingFit.LeastDiesForLine,
-                x.Count == 1 ? "is" : "are",
-                Counted.Text(x.Count, "ring"),
-                Counted.Text(dies, "die")));
+            return (ratio, Invariant($"One ratio for every radius: a line is tried from {RingFit.LeastRingsForLine} rings on {RingFit.LeastDiesForLine} dies on (a setting), and there {(x.Count == 1 ? "is" : "are")} {Counted.Text(x.Count, "ring")} on {Counted.Text(dies, "die")}."));
         }
 
         LeastSquares line = new(x, y, sloped: true);
         double before = ratio.LeaveOneOutError!.Value;
         double? after = line.LeaveOneOutError;
         bool better = after <= RingFit.LineGain.DecimalFractions * before && before > 1e-12;
-        return (better ? line : ratio, string.Format(
-            CultureInfo.InvariantCulture,
-            better
-                ? "A line in the radius: it predicts each ring from the others to {0:0.00} %, one ratio only to {1:0.00} %."
-                : "One ratio for every radius: a line predicts each ring from the others to {0:0.00} %, one ratio to {1:0.00} %, and a line is taken only from {2:0} % of that down (a setting).",
-            100 * after,
-            100 * before,
-            RingFit.LineGain.Percent));
+        return (better ? line : ratio, better ? Invariant($"A line in the radius: it predicts each ring from the others to {100 * after:0.00} %, one ratio only to {100 * before:0.00} %.") : Invariant($"One ratio for every radius: a line predicts each ring from the others to {100 * after:0.00} %, one ratio to {100 * before:0.00} %, and a line is taken only from {RingFit.LineGain.Percent:0} % of that down (a setting)."));
     }
 
     /// <summary>Largest less smallest value, or null when they do not differ.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -107,12 +106,5 @@ public sealed class FittedRing
     internal double? DeletedResidual => _deleted;
 
     /// <summary>Number, ring and what is left of it.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "ring {0}, {1}{2}: {3:0.0} % {4} curved than the model says",
-        Number,
-        Ring,
-        Ring.Note is null ? string.Empty : $" ({Ring.Note})",
-        100 * Math.Abs(Math.Exp(LogRatio) - 1),
-        LogRatio >= 0 ? "more" : "less");
+    public override string ToString() => Invariant($"ring {Number}, {Ring}{(Ring.Note is null ? string.Empty : $" ({Ring.Note})")}: {100 * Math.Abs(Math.Exp(LogRatio) - 1):0.0} % {(LogRatio >= 0 ? "more" : "less")} curved than the model says");
 }

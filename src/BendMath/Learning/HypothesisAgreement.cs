@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -78,15 +77,7 @@ public sealed class HypothesisAgreement
         }
 
         bool agrees = worst <= Limit.DecimalFractions;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "the {0} {1} {2} rings: at worst it predicts the ring of {3} with an error of {4:0.0} % (up to {5:0.#} % counts as agreement, a setting)",
-            name,
-            agrees ? "agrees with all" : "does not agree with all",
-            corrections.Count,
-            pair,
-            100 * worst,
-            Limit.Percent);
+        string sentence = Invariant($"the {name} {(agrees ? "agrees with all" : "does not agree with all")} {corrections.Count} rings: at worst it predicts the ring of {pair} with an error of {100 * worst:0.0} % (up to {Limit.Percent:0.#} % counts as agreement, a setting)");
         return new(kind, agrees, Ratio.FromDecimalFractions(worst), sentence);
     }
 }

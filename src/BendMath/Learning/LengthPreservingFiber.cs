@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -57,15 +56,7 @@ public sealed class LengthPreservingFiber
     public Length ModeledFromInside => Length.FromMeters(_modeled);
 
     /// <summary>The comparison in a sentence.</summary>
-    public string Sentence => string.Format(
-        CultureInfo.InvariantCulture,
-        "By {0} the fiber that keeps its length lies {1:0.00} mm from the inside face{2}; the material model says {3:0.00} mm, {4:0.0} mm {5} on a full ring.",
-        Counted.Text(Rings.Count, "measured ring"),
-        _fit.Center * 1e3,
-        Rings.Count == 1 ? " (one ring shows no scatter)" : string.Format(CultureInfo.InvariantCulture, " ({0:0.00} to {1:0.00} mm)", Lowest.Millimeters, Highest.Millimeters),
-        _modeled * 1e3,
-        2e3 * Math.PI * Math.Abs(_modeled - _fit.Center),
-        _modeled >= _fit.Center ? "longer" : "shorter");
+    public string Sentence => Invariant($"By {Counted.Text(Rings.Count, "measured ring")} the fiber that keeps its length lies {_fit.Center * 1e3:0.00} mm from the inside face{(Rings.Count == 1 ? " (one ring shows no scatter)" : Invariant($" ({Lowest.Millimeters:0.00} to {Highest.Millimeters:0.00} mm)"))}; the material model says {_modeled * 1e3:0.00} mm, {2e3 * Math.PI * Math.Abs(_modeled - _fit.Center):0.0} mm {(_modeled >= _fit.Center ? "longer" : "shorter")} on a full ring.");
 
     /// <summary>Reads the fiber off the rings of a bar that have a marked length.</summary>
     /// <param name="rings">Measured rings.</param>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -35,7 +34,7 @@ public sealed class NextRingOption
 
     /// <summary>Die and width.</summary>
     public override string ToString() => Width is { } width
-        ? string.Format(CultureInfo.InvariantCulture, "{0}: interval {1:0.0} mm wide", Die.Name, width.Millimeters)
+        ? Invariant($"{Die.Name}: interval {width.Millimeters:0.0} mm wide")
         : $"{Die.Name}: {Refusal ?? "no interval yet"}";
 }
 
@@ -135,11 +134,5 @@ public sealed class NextRing
         ? "No die of the rack leaves a ring: there is no test ring to bend."
         : best.Width is not { } after
             ? $"No interval is known yet: bend one more ring, best on die {best.Die.Name}, whose ring comes nearest to the wanted one."
-            : string.Format(
-                CultureInfo.InvariantCulture,
-                "Bend the next test ring on die {0}: the interval at the wanted ring, {1} in inside diameter, then is {2:0.0} mm wide if the ring scatters as the others do{3}.",
-                best.Die.Name,
-                WidthBefore is { } now ? string.Format(CultureInfo.InvariantCulture, "{0:0.0} mm wide now", now.Millimeters) : "not known yet",
-                after.Millimeters,
-                allAlike && Options.Count > 1 ? "; the other dies would narrow it as much, this one is nearest to the wanted ring" : string.Empty);
+            : Invariant($"Bend the next test ring on die {best.Die.Name}: the interval at the wanted ring, {(WidthBefore is { } now ? Invariant($"{now.Millimeters:0.0} mm wide now") : "not known yet")} in inside diameter, then is {after.Millimeters:0.0} mm wide if the ring scatters as the others do{(allAlike && Options.Count > 1 ? "; the other dies would narrow it as much, this one is nearest to the wanted ring" : string.Empty)}.");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Forming;
 using BendMath.Forming.ThreePoint;
 using BendMath.Guards;
@@ -56,23 +55,13 @@ public sealed class RingDiagnosis
         double offset = ring.Die.Stamp - loaded;
         if (offset < 0)
         {
-            string looser = string.Format(
-                CultureInfo.InvariantCulture,
-                "wrapping does not explain it: the bar was bent to an inside radius of {0:0.##} mm, wider than the {1:0.##} mm stamp",
-                loaded * 1e3,
-                ring.Die.Stamp * 1e3);
+            string looser = Invariant($"wrapping does not explain it: the bar was bent to an inside radius of {loaded * 1e3:0.##} mm, wider than the {ring.Die.Stamp * 1e3:0.##} mm stamp");
             return new(HypothesisKind.ReferenceFace, false, looser, null);
         }
 
         ReferenceFace face = offset < Guard.LeastMeters ? ReferenceFace.InsideOfBar : ReferenceFace.OffsetBy(Length.FromMeters(Math.Min(offset, Guard.MostMeters)));
         bool fits = offset <= (1 + ReferenceFace.Negligible) * section.Height;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} if the stamp means a face {1:0.##} mm outside the inside of the bar, {2:0} % of its depth{3}",
-            fits ? "wrapping fits" : "wrapping would fit only",
-            offset * 1e3,
-            100 * offset / section.Height,
-            !fits ? ", which is beyond the bar itself" : face.IsFaceOf(section) ? string.Empty : "; the bar has no face there");
+        string sentence = Invariant($"{(fits ? "wrapping fits" : "wrapping would fit only")} if the stamp means a face {offset * 1e3:0.##} mm outside the inside of the bar, {100 * offset / section.Height:0} % of its depth{(!fits ? ", which is beyond the bar itself" : face.IsFaceOf(section) ? string.Empty : "; the bar has no face there")}");
         return new(HypothesisKind.ReferenceFace, fits, sentence, new WrapBending(face, basis.Setup, ring));
     }
 
@@ -83,12 +72,7 @@ public sealed class RingDiagnosis
         Length? stroke = plain.StrokeFor(ring.Loaded);
         if (stroke is { } alone && face <= setup.A)
         {
-            string unrelated = string.Format(
-                CultureInfo.InvariantCulture,
-                "pinching does not explain it: a stroke of {0:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of {1:0.##} mm is not greater than the half-span, {2:0.##} mm",
-                alone.Millimeters,
-                face * 1e3,
-                setup.A * 1e3);
+            string unrelated = Invariant($"pinching does not explain it: a stroke of {alone.Millimeters:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of {face * 1e3:0.##} mm is not greater than the half-span, {setup.A * 1e3:0.##} mm");
             return new(HypothesisKind.Stroke, false, unrelated, null);
         }
 
@@ -99,12 +83,7 @@ public sealed class RingDiagnosis
             IncrementalThreePointBending model = new(setup, share, ring);
             if (model.Try(ring.Analysis, ring.Die).Formed is not null)
             {
-                string sentence = string.Format(
-                    CultureInfo.InvariantCulture,
-                    "pinching in small steps fits with a stroke of {0:0.##} mm, {1:0.#} % of the stroke the die's radius implies over a half-span of {2:0.##} mm",
-                    found.Millimeters,
-                    100 * share,
-                    setup.A * 1e3);
+                string sentence = Invariant($"pinching in small steps fits with a stroke of {found.Millimeters:0.##} mm, {100 * share:0.#} % of the stroke the die's radius implies over a half-span of {setup.A * 1e3:0.##} mm");
                 return new(HypothesisKind.Stroke, true, sentence, model);
             }
         }
@@ -123,17 +102,7 @@ public sealed class RingDiagnosis
 
         double ratio = CurvatureRatioCorrection.RatioOf(formed.RingWhen(ring.Release), ring.Ring);
         bool fits = ratio >= CurvatureRatioCorrection.LeastCredible && ratio <= CurvatureRatioCorrection.MostCredible;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            fits
-                ? "{0} fits with a curvature ratio of {1:0.####}: the ring is {2:0.0} % {3} than the model says"
-                : "{0} would fit only with a curvature ratio of {1:0.##}, outside {4:0.#} to {5:0.#}, the ratios a bender is taken to have (a setting)",
-            basis.Name,
-            ratio,
-            100 * Math.Abs(ratio - 1),
-            ratio >= 1 ? "more curved" : "less curved",
-            CurvatureRatioCorrection.LeastCredible,
-            CurvatureRatioCorrection.MostCredible);
+        string sentence = fits ? Invariant($"{basis.Name} fits with a curvature ratio of {ratio:0.####}: the ring is {100 * Math.Abs(ratio - 1):0.0} % {(ratio >= 1 ? "more curved" : "less curved")} than the model says") : Invariant($"{basis.Name} would fit only with a curvature ratio of {ratio:0.##}, outside {CurvatureRatioCorrection.LeastCredible:0.#} to {CurvatureRatioCorrection.MostCredible:0.#}, the ratios a bender is taken to have (a setting)");
         return new(HypothesisKind.CurvatureRatio, fits, sentence, new CurvatureRatioCorrection(basis, ratio, ring));
     }
 }

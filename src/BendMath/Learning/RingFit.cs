@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Guards;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Guards;
@@ -29,7 +28,7 @@ public sealed class PredictedRing
     /// <summary>Hypothesis and inside diameter.</summary>
     public override string ToString() => Ring is null
         ? $"{Hypothesis.Words(Kind)}: {Refusal}"
-        : string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm", Hypothesis.Words(Kind), Ring.InsideDiameter.Millimeters);
+        : Invariant($"{Hypothesis.Words(Kind)}: {Ring.InsideDiameter.Millimeters:0.0} mm");
 }
 
 /// <summary>How well a second ring on one die would tell the explanations apart. Immutable and thread-safe.</summary>
@@ -74,7 +73,7 @@ public sealed class SecondRingOption
 
     /// <summary>Die and separation.</summary>
     public override string ToString() => SmallestSeparation is { } apart
-        ? string.Format(CultureInfo.InvariantCulture, "{0}: {1:0.0} mm apart ({2})", Die.Name, apart.Millimeters, string.Join(", ", Predicted))
+        ? Invariant($"{Die.Name}: {apart.Millimeters:0.0} mm apart ({string.Join(", ", Predicted)})")
         : $"{Die.Name}: {string.Join(", ", Predicted)}";
 }
 
@@ -143,22 +142,9 @@ public sealed class SecondRing
         string[] names = [.. fitting.Select(one => "the " + Hypothesis.Words(one.Kind))];
         string words = string.Join(", ", names.Take(names.Length - 1)) + " and " + names[names.Length - 1];
         return Recommended is { } best
-            ? string.Format(
-                CultureInfo.InvariantCulture,
-                "Bend the second ring on die {0}: {1} predict rings there that differ by at least {2:0.0} mm in inside diameter ({3}), {4:0.#} times what measuring may be off.",
-                best.Die.Name,
-                words,
-                best.SmallestSeparation!.Value.Millimeters,
-                string.Join(", ", best.Predicted),
-                best.SeparationOverError)
+            ? Invariant($"Bend the second ring on die {best.Die.Name}: {words} predict rings there that differ by at least {best.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter ({string.Join(", ", best.Predicted)}), {best.SeparationOverError:0.#} times what measuring may be off.")
             : widest is null
                 ? $"None of your dies tells {words} apart: on each of them one of these leaves no ring."
-                : string.Format(
-                    CultureInfo.InvariantCulture,
-                    "None of your dies tells {0} apart: at most, on die {1}, they differ by {2:0.0} mm in inside diameter, and measuring may be off by {3:0.0} mm for both rings. Measure more finely, or take a die much wider or tighter.",
-                    words,
-                    widest.Die.Name,
-                    widest.SmallestSeparation!.Value.Millimeters,
-                    MeasuringError.Millimeters);
+                : Invariant($"None of your dies tells {words} apart: at most, on die {widest.Die.Name}, they differ by {widest.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter, and measuring may be off by {MeasuringError.Millimeters:0.0} mm for both rings. Measure more finely, or take a die much wider or tighter.");
     }
 }

@@ -30,7 +30,7 @@ internal sealed class LengthReader
         }
 
         var fault = text!.Length > LongestText
-            ? FormattableString.Invariant($"is longer than {LongestText} characters")
+            ? Invariant($"is longer than {LongestText} characters")
             : new LengthReader().ReadAll(text, out meters);
         return fault is null ? null : $"\"{Quoted.Short(text!.Trim())}\" {fault}.";
     }

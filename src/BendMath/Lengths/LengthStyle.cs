@@ -126,7 +126,7 @@ public sealed record LengthStyle
     private static int CheckedDecimals(int decimals)
         => decimals is >= 0 and <= MostDecimals
             ? decimals
-            : throw Guard.Fault(nameof(decimals), decimals, FormattableString.Invariant($"must lie between 0 and {MostDecimals}"));
+            : throw Guard.Fault(nameof(decimals), decimals, Invariant($"must lie between 0 and {MostDecimals}"));
 
     private static int CheckedDenominator(int denominator)
         => denominator is 2 or 4 or 8 or 16 or 32 or 64

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Materials;
@@ -51,8 +50,8 @@ public sealed record BarMaterial
         {
             throw Guard.OutOfRange(
                 nameof(yieldRange),
-                FormattableString.Invariant($"must contain the yield stress of the law, {yield / 1e6:0.###} MPa"),
-                FormattableString.Invariant($"is {low / 1e6:0.###} to {high / 1e6:0.###} MPa"));
+                Invariant($"must contain the yield stress of the law, {yield / 1e6:0.###} MPa"),
+                Invariant($"is {low / 1e6:0.###} to {high / 1e6:0.###} MPa"));
         }
     }
 
@@ -101,5 +100,5 @@ public sealed record BarMaterial
     public BarMaterial WithYield(Pressure yieldStress) => new(Name, Law.WithYield(yieldStress), Density, Elongation, poissonsRatio: PoissonsRatio) { Unloading = Unloading };
 
     /// <summary>Name and law, and the share on release where it is softer.</summary>
-    public override string ToString() => Unloading == 1 ? $"{Name} ({Law})" : string.Format(CultureInfo.InvariantCulture, "{0} ({1}, unloading at {2:0.##} % of E)", Name, Law, 100 * Unloading);
+    public override string ToString() => Unloading == 1 ? $"{Name} ({Law})" : Invariant($"{Name} ({Law}, unloading at {100 * Unloading:0.##} % of E)");
 }

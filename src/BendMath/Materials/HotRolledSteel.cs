@@ -183,7 +183,7 @@ public sealed record HotRolledSteel : StressStrainLaw
             HotRolledForm.PrintedCurve => "as printed",
             _ => "four lines",
         };
-        return FormattableString.Invariant(
+        return Invariant(
             $"hot-rolled steel, plateau {_plateau / 1e6:0.#} MPa to {100 * _curve.PlateauEnd:0.##} %, ultimate {_ultimate / 1e6:0.#} MPa, {form}, E {E / 1e9:0.#} GPa");
     }
 
@@ -193,7 +193,7 @@ public sealed record HotRolledSteel : StressStrainLaw
     {
         if (strain > acting.DataStrain)
         {
-            yield return new("beyond-ultimate-strain", FormattableString.Invariant(
+            yield return new("beyond-ultimate-strain", Invariant(
                 $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % at which this steel reaches its ")
                 + "ultimate strength; from there the engineering stress is held constant, which is an assumption.", Sources.YunGardner2017);
         }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -19,5 +18,5 @@ internal static class LawRules
         ? value
         : throw Guard.Fault(name, value, "must not be greater than 0.5");
 
-    public static string Gigapascals(double pascals) => string.Format(CultureInfo.InvariantCulture, "{0:0.###} GPa", pascals / 1e9);
+    public static string Gigapascals(double pascals) => Invariant($"{pascals / 1e9:0.###} GPa");
 }

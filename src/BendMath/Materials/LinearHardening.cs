@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Materials;
@@ -62,12 +61,7 @@ public sealed record LinearHardening : StressStrainLaw
     public override int GetHashCode() => (E, _yield, _tangent).GetHashCode();
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "linear hardening, yield {0:0.#} MPa, tangent modulus {1:0.#} MPa, E {2:0.#} GPa",
-        _yield / 1e6,
-        _tangent / 1e6,
-        E / 1e9);
+    public override string ToString() => Invariant($"linear hardening, yield {_yield / 1e6:0.#} MPa, tangent modulus {_tangent / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
 
     internal override double PlasticStrain(double strain) => _ramp[0].Rate * Math.Max(0, strain - _ramp[0].Start);
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Materials;
@@ -115,26 +114,15 @@ public sealed record MeasuredCurve : StressStrainLaw
     /// <summary>Kind of law, kind of points and the main numbers.</summary>
     public override string ToString()
     {
-        string text = string.Format(
-            CultureInfo.InvariantCulture,
-            "measured curve of {0} {1} points to a strain of {2:0.###} %, yield {3:0.#} MPa, E {4:0.#} GPa",
-            _stresses.Length,
-            PointsAreTrue ? "true" : "engineering",
-            LastStrain * 100,
-            _stresses[0] / 1e6,
-            E / 1e9);
-        return _stresses[0].Equals(_measuredYield) ? text : string.Format(CultureInfo.InvariantCulture, "{0}, scaled from a yield of {1:0.#} MPa", text, _measuredYield / 1e6);
+        string text = Invariant($"measured curve of {_stresses.Length} {(PointsAreTrue ? "true" : "engineering")} points to a strain of {LastStrain * 100:0.###} %, yield {_stresses[0] / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
+        return _stresses[0].Equals(_measuredYield) ? text : Invariant($"{text}, scaled from a yield of {_measuredYield / 1e6:0.#} MPa");
     }
 
     internal override IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting)
     {
         if (strain > acting.DataStrain)
         {
-            yield return new("beyond-measured-curve", string.Format(
-                CultureInfo.InvariantCulture,
-                "The largest strain is {0:0.##} %, beyond the last point of the measured curve at {1:0.##} %; the stress is held constant from there, which is an assumption.",
-                100 * strain,
-                100 * LastStrain), Sources.Mechanics);
+            yield return new("beyond-measured-curve", Invariant($"The largest strain is {100 * strain:0.##} %, beyond the last point of the measured curve at {100 * LastStrain:0.##} %; the stress is held constant from there, which is an assumption."), Sources.Mechanics);
         }
     }
 
@@ -172,7 +160,7 @@ public sealed record MeasuredCurve : StressStrainLaw
         (double Strain, double Stress)[] read = [.. Guard.NotNull(points, nameof(points)).Select((point, i) => Read(point, i, pointsAreTrue))];
         if (read.Length < 2)
         {
-            throw Guard.Refused(nameof(points), "must be at least 2", FormattableString.Invariant($"are {read.Length}"));
+            throw Guard.Refused(nameof(points), "must be at least 2", Invariant($"are {read.Length}"));
         }
 
         double line = modulus * read[0].Strain;
@@ -230,19 +218,15 @@ public sealed record MeasuredCurve : StressStrainLaw
 
         if (point.Stress / point.Strain > before.Stress / before.Strain * (1 + 1e-12))
         {
-            throw Fault(index, point, string.Format(
-                CultureInfo.InvariantCulture,
-                "must not have a larger stress over strain, {0:0.#} MPa, than the point before, {1:0.#} MPa",
-                point.Stress / point.Strain / 1e6,
-                before.Stress / before.Strain / 1e6));
+            throw Fault(index, point, Invariant($"must not have a larger stress over strain, {point.Stress / point.Strain / 1e6:0.#} MPa, than the point before, {before.Stress / before.Strain / 1e6:0.#} MPa"));
         }
     }
 
     private static ArgumentOutOfRangeException Fault(int index, (double Strain, double Stress) point, string rule, string name = "points") => new(
         name,
-        string.Format(CultureInfo.InvariantCulture, "{4}: point {0} {1}, but is {2} at {3}.", index + 1, rule, Megapascals(point.Stress), Percent(point.Strain), name));
+        Invariant($"{name}: point {index + 1} {rule}, but is {Megapascals(point.Stress)} at {Percent(point.Strain)}."));
 
-    private static string Percent(double strain) => string.Format(CultureInfo.InvariantCulture, "{0:0.######} %", strain * 100);
+    private static string Percent(double strain) => Invariant($"{strain * 100:0.######} %");
 
-    private static string Megapascals(double stress) => string.Format(CultureInfo.InvariantCulture, "{0:0.###} MPa", stress / 1e6);
+    private static string Megapascals(double stress) => Invariant($"{stress / 1e6:0.###} MPa");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Materials;
@@ -89,8 +88,7 @@ public sealed record PowerHardening : StressStrainLaw
     }
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "power hardening, K {0:0.#} MPa, n {1:0.###}, E {2:0.#} GPa", _strength / 1e6, _exponent, E / 1e9);
+    public override string ToString() => Invariant($"power hardening, K {_strength / 1e6:0.#} MPa, n {_exponent:0.###}, E {E / 1e9:0.#} GPa");
 
     internal override double? RigidExponent => _exponent;
 
@@ -98,12 +96,7 @@ public sealed record PowerHardening : StressStrainLaw
     {
         if (Math.Abs(Math.Log(_strength / _fitted)) > Math.Log(MovedCurve))
         {
-            yield return new("power-law-moved", string.Format(
-                CultureInfo.InvariantCulture,
-                "To have a yield of {0:0.#} MPa the strength coefficient was moved from the {1:0} MPa of the test to {2:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve.",
-                YieldStress.Megapascals,
-                _fitted / 1e6,
-                _strength / 1e6), Sources.Mechanics);
+            yield return new("power-law-moved", Invariant($"To have a yield of {YieldStress.Megapascals:0.#} MPa the strength coefficient was moved from the {_fitted / 1e6:0} MPa of the test to {_strength / 1e6:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve."), Sources.Mechanics);
         }
     }
 

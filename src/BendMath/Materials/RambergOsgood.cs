@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Numerics;
 using BendMath.Evidence;
 using BendMath.Guards;
@@ -85,8 +84,7 @@ public sealed record RambergOsgood : StressStrainLaw
     public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(this, E, LawRules.YieldBelowModulus(yieldStress, E));
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "Ramberg–Osgood, proof stress {0:0.#} MPa, n {1:0.##}, E {2:0.#} GPa", _proof / 1e6, _exponent, E / 1e9);
+    public override string ToString() => Invariant($"Ramberg–Osgood, proof stress {_proof / 1e6:0.#} MPa, n {_exponent:0.##}, E {E / 1e9:0.#} GPa");
 
     internal override double? RigidExponent => 1 / _exponent;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -28,5 +27,5 @@ public sealed record DiameterReading
     internal double Meters { get; }
 
     /// <summary>Diameter and direction.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm at {1:0.##}°", Meters * 1e3, Radians * 180 / Math.PI);
+    public override string ToString() => Invariant($"{Meters * 1e3:0.##} mm at {Radians * 180 / Math.PI:0.##}°");
 }

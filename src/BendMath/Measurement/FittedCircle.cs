@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -113,14 +112,7 @@ public sealed class FittedCircle
     public LengthRange? CenterYWithin(Ratio confidence) => Within(_fit.Y, _fit.Errors?.Y, confidence, -Guard.MostMeters);
 
     /// <summary>Radius, error and out-of-round.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "radius {0:0.###}{1} mm from {2} over {3:0}°, {4:0.##} mm out of round",
-        _fit.Radius * 1e3,
-        MeasuredRadius is { } measured ? string.Format(CultureInfo.InvariantCulture, " ± {0:0.###}", measured.Error.Millimeters) : string.Empty,
-        Counted.Text(Points.Count, "point"),
-        CoveredArc.Degrees,
-        OutOfRound.Millimeters);
+    public override string ToString() => Invariant($"radius {_fit.Radius * 1e3:0.###}{(MeasuredRadius is { } measured ? Invariant($" ± {measured.Error.Millimeters:0.###}") : string.Empty)} mm from {Counted.Text(Points.Count, "point")} over {CoveredArc.Degrees:0}°, {OutOfRound.Millimeters:0.##} mm out of round");
 
     private static Length? Quantity(double? meters) => meters is { } value ? Length.FromMeters(value) : null;
 
@@ -155,17 +147,12 @@ public sealed class FittedCircle
         }
         else if (Points.Count < 6)
         {
-            yield return new("few-points", string.Format(
-                CultureInfo.InvariantCulture, "{0} points leave {1} to tell the scatter from: the interval is wide and rough. Measure six or more.", Points.Count, Points.Count - 3), Sources.Setting);
+            yield return new("few-points", Invariant($"{Points.Count} points leave {Points.Count - 3} to tell the scatter from: the interval is wide and rough. Measure six or more."), Sources.Setting);
         }
 
         if (CoveredArc.Degrees < 90)
         {
-            yield return new("short-arc", string.Format(
-                CultureInfo.InvariantCulture,
-                "The points cover {0:0.#}° of the circle. An error of the point in the middle moves the radius by about {1:0.#} times as much: measure over more of the ring.",
-                CoveredArc.Degrees,
-                Math.Cos(_covered / 2) / (1 - Math.Cos(_covered / 2))), Sources.Definition);
+            yield return new("short-arc", Invariant($"The points cover {CoveredArc.Degrees:0.#}° of the circle. An error of the point in the middle moves the radius by about {Math.Cos(_covered / 2) / (1 - Math.Cos(_covered / 2)):0.#} times as much: measure over more of the ring."), Sources.Definition);
         }
 
         if (_fit.Errors?.Radius > 0.1 * _fit.Radius)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -35,6 +34,5 @@ public sealed record HeightReading
     internal double? OuterMeters { get; }
 
     /// <summary>Angle and heights.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, OuterMeters is null ? "{1:0.##} mm at {0:0.##}°" : "{1:0.##} mm inside and {2:0.##} mm outside at {0:0.##}°", Radians * 180 / Math.PI, InnerMeters * 1e3, OuterMeters * 1e3);
+    public override string ToString() => OuterMeters is null ? Invariant($"{InnerMeters * 1e3:0.##} mm at {Radians * 180 / Math.PI:0.##}°") : Invariant($"{InnerMeters * 1e3:0.##} mm inside and {OuterMeters * 1e3:0.##} mm outside at {Radians * 180 / Math.PI:0.##}°");
 }

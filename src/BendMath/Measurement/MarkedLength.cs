@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -43,5 +42,5 @@ public sealed record MarkedLength
     public Length KeptRadius => Length.FromMeters(_before / _turn);
 
     /// <summary>Length and turn.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm became {1:0.##}°", _before * 1e3, _turn * 180 / Math.PI);
+    public override string ToString() => Invariant($"{_before * 1e3:0.##} mm became {_turn * 180 / Math.PI:0.##}°");
 }

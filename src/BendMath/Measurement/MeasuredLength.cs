@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -47,5 +46,5 @@ public sealed record MeasuredLength
     internal double ErrorMeters => _error;
 
     /// <summary>Value and error in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.##} ± {1:0.##} mm", _value * 1e3, _error * 1e3);
+    public override string ToString() => Invariant($"{_value * 1e3:0.##} ± {_error * 1e3:0.##} mm");
 }

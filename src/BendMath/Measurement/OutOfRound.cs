@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using MathNet.Numerics.LinearAlgebra;
@@ -88,6 +87,5 @@ public sealed class OutOfRound
     }
 
     /// <summary>Difference and ovality.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.##} mm out of round, {1:0.##} % of {2:0.##} mm", Difference.Millimeters, Ovality.Percent, MeanMeters * 1e3);
+    public override string ToString() => Invariant($"{Difference.Millimeters:0.##} mm out of round, {Ovality.Percent:0.##} % of {MeanMeters * 1e3:0.##} mm");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using MathNet.Numerics.LinearAlgebra;
@@ -103,6 +102,5 @@ public sealed class RingFlatness
     }
 
     /// <summary>Flatness and dish.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, Dish is null ? "{0:0.##} mm from flat" : "{0:0.##} mm from flat, dish {1:0.##}°", Flatness.Millimeters, Dish?.Degrees);
+    public override string ToString() => Dish is null ? Invariant($"{Flatness.Millimeters:0.##} mm from flat") : Invariant($"{Flatness.Millimeters:0.##} mm from flat, dish {(Dish?.Degrees):0.##}°");
 }

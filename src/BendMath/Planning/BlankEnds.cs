@@ -46,5 +46,5 @@ public sealed record BlankEnds
     }
 
     /// <summary>The lengths, or that the model says them.</summary>
-    public override string ToString() => AreFromModel ? FormattableString.Invariant($"as the bender leaves them, {Trim.Millimeters:0.##} mm trim") : _allowance.ToString();
+    public override string ToString() => AreFromModel ? Invariant($"as the bender leaves them, {Trim.Millimeters:0.##} mm trim") : _allowance.ToString();
 }

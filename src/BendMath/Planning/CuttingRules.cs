@@ -55,5 +55,5 @@ public sealed record CuttingRules
 
     /// <summary>Ends, saw and bars.</summary>
     public override string ToString() =>
-        FormattableString.Invariant($"ends {Ends}; saw cut {_kerf * 1e3:0.##} mm; {(_barLength is { } bar ? FormattableString.Invariant($"bars of {bar * 1e3:0.##} mm") : "bars of unknown length")}");
+        Invariant($"ends {Ends}; saw cut {_kerf * 1e3:0.##} mm; {(_barLength is { } bar ? Invariant($"bars of {bar * 1e3:0.##} mm") : "bars of unknown length")}");
 }

@@ -85,12 +85,12 @@ public sealed class PlanCuts
 
         if (cut.Count > CutList.MostLines)
         {
-            throw Guard.Fault(nameof(plans), cut.Count, FormattableString.Invariant($"must be at most {CutList.MostLines} that can be cut"));
+            throw Guard.Fault(nameof(plans), cut.Count, Invariant($"must be at most {CutList.MostLines} that can be cut"));
         }
 
         if (cut.Sum(plan => (double)plan.Job.Wanted.Quantity) is var asked && asked > CutList.MostPieces)
         {
-            throw Guard.Fault(nameof(plans), asked, FormattableString.Invariant($"must ask for at most {CutList.MostPieces:N0} pieces in all"));
+            throw Guard.Fault(nameof(plans), asked, Invariant($"must ask for at most {CutList.MostPieces:N0} pieces in all"));
         }
 
         CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Wanted.Quantity, KindOf(plan)))];

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Measurement;
@@ -66,8 +65,7 @@ public sealed class RingCheck
     internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) => new(ring, chord, arc.IsFullRing ? null : arc.Turn.Radians);
 
     /// <summary>Diameters, tape and rise.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "inside {0:0.#} mm, outside {1:0.#} mm, rise {2:0.##} mm on a chord of {3:0.#} mm", InsideDiameter.Millimeters, OutsideDiameter.Millimeters, Rise.Millimeters, _chord * 1e3);
+    public override string ToString() => Invariant($"inside {InsideDiameter.Millimeters:0.#} mm, outside {OutsideDiameter.Millimeters:0.#} mm, rise {Rise.Millimeters:0.##} mm on a chord of {_chord * 1e3:0.#} mm");
 
     /// <summary>As <see cref="ChordAndRise.RiseFor"/>, for a chord as small as the arc leaves it.</summary>
     private double RiseAt(double share)

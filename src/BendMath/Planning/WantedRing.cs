@@ -28,7 +28,7 @@ public sealed record WantedRing
         Arc = Guard.NotNull(arc, nameof(arc));
         Quantity = quantity is >= 1 and <= MostPieces
             ? quantity
-            : throw Guard.Fault(nameof(quantity), quantity, FormattableString.Invariant($"must be from 1 to {MostPieces:N0}"));
+            : throw Guard.Fault(nameof(quantity), quantity, Invariant($"must be from 1 to {MostPieces:N0}"));
         _tolerance = tolerance is { } accepted ? Length.FromMeters(Guard.Positive(accepted, nameof(tolerance))) : null;
         Joint = joint is null || arc.IsFullRing
             ? joint
@@ -68,5 +68,5 @@ public sealed record WantedRing
         new(radius ?? Radius, arc ?? Arc, quantity ?? Quantity, tolerance ?? _tolerance, joint ?? Joint);
 
     /// <summary>Number, extent and size.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Quantity} × {Arc}, {Radius}");
+    public override string ToString() => Invariant($"{Quantity} × {Arc}, {Radius}");
 }

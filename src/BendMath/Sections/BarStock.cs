@@ -117,7 +117,7 @@ public abstract class BarStock : IEquatable<BarStock>
     internal virtual bool IsOfShape(BarStock other) => GetType() == other.GetType();
 
     private protected static string RoundedText(double radius) =>
-        radius > 0 ? string.Format(CultureInfo.InvariantCulture, ", corner radius {0:0.###} mm", radius * 1e3) : string.Empty;
+        radius > 0 ? Invariant($", corner radius {radius * 1e3:0.###} mm") : string.Empty;
 
     private protected string Millimeters(params double[] meters) => Shape + " " + string.Join(
         " × ", meters.Select(m => (m * 1e3).ToString("0.###", CultureInfo.InvariantCulture))) + " mm";

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -73,12 +72,7 @@ public sealed record BendRadius
     public Length InsideRadiusOf(OrientedSection section) => Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
 
     /// <summary>Radius and line, in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.###} mm to the {1}", Radius * 1e3, Reference switch
-    {
-        RadiusReference.InsideFace => "inside face",
-        RadiusReference.Centroid => "centroid",
-        _ => "outside face",
-    });
+    public override string ToString() => Invariant($"{Radius * 1e3:0.###} mm to the {(Reference switch { RadiusReference.InsideFace => "inside face", RadiusReference.Centroid => "centroid", _ => "outside face", })}");
 
     /// <summary>Distance of the referenced line from the inside face.</summary>
     internal double LevelIn(OrientedSection section) => Reference switch
@@ -94,12 +88,6 @@ public sealed record BendRadius
         double inside = Radius - LevelIn(section);
         return inside >= Guard.LeastMeters
             ? inside
-            : throw Guard.OutOfRange(name, "must leave an inside radius", string.Format(
-                CultureInfo.InvariantCulture,
-                "to the {0} of a bar {1:0.###} mm deep it is a radius of {2:G12} mm, a diameter of {3:G12} mm",
-                Reference == RadiusReference.Centroid ? "centroid" : "outside face",
-                section.Height * 1e3,
-                Radius * 1e3,
-                2e3 * Radius));
+            : throw Guard.OutOfRange(name, "must leave an inside radius", Invariant($"to the {(Reference == RadiusReference.Centroid ? "centroid" : "outside face")} of a bar {section.Height * 1e3:0.###} mm deep it is a radius of {Radius * 1e3:G12} mm, a diameter of {2e3 * Radius:G12} mm"));
     }
 }

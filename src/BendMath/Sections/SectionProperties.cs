@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -159,14 +158,7 @@ public sealed record SectionProperties
     public override int GetHashCode() => (_moments, _radial, _axial).GetHashCode();
 
     /// <summary>Area, depth, centroid and equal-area axis, in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "A {0:0.###} mm², depth {1:0.###} mm, centroid {2:0.###} mm and equal-area axis {3:0.###} mm from the inside face, I_b {4:0.###} mm⁴",
-        _moments.Area * 1e6,
-        Height * 1e3,
-        _moments.CentroidY * 1e3,
-        EqualArea * 1e3,
-        _moments.SecondY * 1e12);
+    public override string ToString() => Invariant($"A {_moments.Area * 1e6:0.###} mm², depth {Height * 1e3:0.###} mm, centroid {_moments.CentroidY * 1e3:0.###} mm and equal-area axis {EqualArea * 1e3:0.###} mm from the inside face, I_b {_moments.SecondY * 1e12:0.###} mm⁴");
 
     /// <summary>Farthest distance of the outline from the axis through the centroid that leans by the angle from the bending axis.</summary>
     private double Reach(double angle)

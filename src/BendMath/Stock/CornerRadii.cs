@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -89,6 +88,5 @@ public sealed record CornerRadii
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Both radii in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "corners {0:0.###} mm outside, {1:0.###} mm inside", OutsideMeters * 1e3, InsideMeters * 1e3);
+    public override string ToString() => Invariant($"corners {OutsideMeters * 1e3:0.###} mm outside, {InsideMeters * 1e3:0.###} mm inside");
 }

@@ -45,7 +45,7 @@ public sealed class CustomBar : BarStock
     public override string Name { get; }
 
     /// <inheritdoc/>
-    public override string Description => FormattableString.Invariant(
+    public override string Description => Invariant(
         $"{Name}, drawn {AsDrawn.Properties.Width.Millimeters:0.###} × {AsDrawn.Depth.Millimeters:0.###} mm, {Area.SquareMillimeters:0.###} mm²");
 
     /// <summary>The outline as it was drawn, with what was repaired.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics;
@@ -70,7 +69,7 @@ public sealed record AngleFillets
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Both radii in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3);
+    public override string ToString() => Invariant($"root {RootMeters * 1e3:0.###} mm, toe {ToeMeters * 1e3:0.###} mm");
 }
 
 /// <summary>Angle with two legs of the same length. Immutable and thread-safe.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using UnitsNet;
@@ -59,6 +58,5 @@ public sealed record FlangeFillets
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>All radii in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "root {0:0.###} mm, toe {1:0.###} mm, outer {2:0.###} mm", RootMeters * 1e3, ToeMeters * 1e3, OuterMeters * 1e3);
+    public override string ToString() => Invariant($"root {RootMeters * 1e3:0.###} mm, toe {ToeMeters * 1e3:0.###} mm, outer {OuterMeters * 1e3:0.###} mm");
 }

@@ -96,7 +96,7 @@ public sealed record OutOfPlaneGuide : BarGuide
     /// <summary>The stiffness.</summary>
     public override string ToString() => IsRigid ? "rigid guide"
         : Stiffness == 0 ? "no guide"
-        : FormattableString.Invariant($"guide of {Stiffness:G4} N·m² against bending out of the plane");
+        : Invariant($"guide of {Stiffness:G4} N·m² against bending out of the plane");
 
     /// <summary>The guide of a share s = k/(k + E·I_r) between none, 0, and rigid, 1.</summary>
     internal static OutOfPlaneGuide OfShare(double share, BendAnalysis analysis) =>
@@ -135,7 +135,7 @@ public sealed record TurningGuide : BarGuide
     public static TurningGuide Of(Force stiffness) => new(Guard.NonNegative(stiffness, nameof(stiffness)));
 
     /// <summary>The stiffness.</summary>
-    public override string ToString() => _stiffness == 0 ? "free to turn" : FormattableString.Invariant($"guide of {_stiffness:G4} N per radian against turning");
+    public override string ToString() => _stiffness == 0 ? "free to turn" : Invariant($"guide of {_stiffness:G4} N per radian against turning");
 
     internal override BentState StateAt(BendAnalysis analysis, double insideRadius) => LeaningState.Turned(analysis.Section, analysis.Law, insideRadius, _stiffness);
 }

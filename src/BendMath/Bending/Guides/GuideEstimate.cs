@@ -129,7 +129,7 @@ public sealed record GuideEstimate
         Guard.NotNull(radius, name).InsideOf(section, name);
         double level = radius.LevelIn(section);
         double place = analysis.Moments.CentroidZ;
-        return Of(analysis, loaded, bend => bend.Release(release), ring => ring.RadiusAt(level, place), radius.Radius, Guard.NonNegative(error, nameof(error)), FormattableString.Invariant($"a radius of {1e3 * radius.Radius:0.###} mm {how}"));
+        return Of(analysis, loaded, bend => bend.Release(release), ring => ring.RadiusAt(level, place), radius.Radius, Guard.NonNegative(error, nameof(error)), Invariant($"a radius of {1e3 * radius.Radius:0.###} mm {how}"));
     }
 
     private static GuideEstimate Of(

@@ -82,7 +82,7 @@ public sealed record GuideSensitivity
     }
 
     /// <summary>The slopes of radius and dish.</summary>
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Invariant(
         $"{PerLoadedRadius:0.####} and {DishPerMillimeterOfRadius.Degrees:0.####}° per loaded radius, {PerMegapascalOfYield.Millimeters:0.####} mm and {DishPerMegapascalOfYield.Degrees:0.####}° per MPa of yield, {PerHundredthOfStiffness.Millimeters:0.####} mm and {DishPerHundredthOfStiffness.Degrees:0.####}° per hundredth of stiffness");
 
     private static Effect EffectOf(ReleasedBend released, in LeaningSlopes.Change change)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -143,10 +142,5 @@ public sealed class CurvedBar
     }
 
     /// <summary>Section, radius and neutral axis.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} curved to an inside radius of {1:0.###} mm, neutral axis {2:0.######} mm inside the centroid",
-        Section,
-        _inside * 1e3,
-        _eccentricity * 1e3);
+    public override string ToString() => Invariant($"{Section} curved to an inside radius of {_inside * 1e3:0.###} mm, neutral axis {_eccentricity * 1e3:0.######} mm inside the centroid");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -101,6 +100,5 @@ public sealed record NeutralAxisAnswer
     }
 
     /// <summary>Name, fiber and length in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: {1:0.###} mm from the inside face, blank {2:0.#} mm", Name, _fiber * 1e3, Blank * 1e3);
+    public override string ToString() => Invariant($"{Name}: {_fiber * 1e3:0.###} mm from the inside face, blank {Blank * 1e3:0.#} mm");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Sections.Features;
@@ -99,13 +98,7 @@ public sealed class NeutralAxisAnswers
     }
 
     /// <summary>Section, radius and spread.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} at an inside radius of {1:0.###} mm: {2} answers, spread {3:0.#} mm of bar",
-        Section,
-        Inside * 1e3,
-        Answers.Count,
-        (Longest.Blank - Shortest.Blank) * 1e3);
+    public override string ToString() => Invariant($"{Section} at an inside radius of {Inside * 1e3:0.###} mm: {Answers.Count} answers, spread {(Longest.Blank - Shortest.Blank) * 1e3:0.#} mm of bar");
 
     private static LoadedBend Load(BendAnalysis analysis, BendRadius loaded)
     {
@@ -119,13 +112,11 @@ public sealed class NeutralAxisAnswers
 
     private NeutralAxisAnswer? After(NeutralAxisMethod method, string name, ReleasedBend released) => released.IsStraight
         ? null
-        : new(method, name, released.Ring.Fiber, Inside, released.Ring.Inside, Sources.Mechanics, string.Format(
-            CultureInfo.InvariantCulture, "Fiber with the length of the blank in the finished ring of {0:0.#} mm inside radius.", released.Ring.Inside * 1e3));
+        : new(method, name, released.Ring.Fiber, Inside, released.Ring.Inside, Sources.Mechanics, Invariant($"Fiber with the length of the blank in the finished ring of {released.Ring.Inside * 1e3:0.#} mm inside radius."));
 
     private NeutralAxisAnswer? PowerLaw(double? exponent) => exponent is not { } n
         ? null
-        : At(NeutralAxisMethod.RigidPowerLaw, "rigid power law", RigidPowerAxis.Of(Section.Profile, n), Sources.Mechanics, string.Format(
-            CultureInfo.InvariantCulture, "Every fiber far beyond yield, hardening exponent {0:0.###}.", n));
+        : At(NeutralAxisMethod.RigidPowerLaw, "rigid power law", RigidPowerAxis.Of(Section.Profile, n), Sources.Mechanics, Invariant($"Every fiber far beyond yield, hardening exponent {n:0.###}."));
 
     private NeutralAxisAnswer? AngleRule()
     {

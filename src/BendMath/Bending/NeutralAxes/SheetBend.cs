@@ -177,14 +177,7 @@ public sealed record SheetBend
         SheetFactor.OfSteps(StandardRatio(thickness, insideRadius, SheetFactor.LeastRatio * (1 - 1e-12)));
 
     /// <summary>Thickness, radius, angle, K-factor, allowance.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0:0.###} mm sheet, inside radius {1:0.###} mm, bent {2:0.##}°: K {3:0.###}, allowance {4:0.###} mm",
-        _thickness * 1e3,
-        _inside * 1e3,
-        _turn * 180 / Math.PI,
-        ThicknessFactor,
-        Allowance * 1e3);
+    public override string ToString() => Invariant($"{_thickness * 1e3:0.###} mm sheet, inside radius {_inside * 1e3:0.###} mm, bent {_turn * 180 / Math.PI:0.##}°: K {ThicknessFactor:0.###}, allowance {Allowance * 1e3:0.###} mm");
 
     private static double Turn(Angle bendAngle)
     {

@@ -101,7 +101,7 @@ public sealed class SecondBend
     }
 
     /// <summary>Both radii.</summary>
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Invariant(
         $"{First.Loaded.Analysis.Section} bent to {1e3 * First.Loaded.State.InsideRadius:0.###} mm, let go, and held again at an inside radius of {1e3 * _inside:0.###} mm");
 
     private static SectionField Bent(double curvature, double arm) => new(curvature * arm - 1, curvature, 0);

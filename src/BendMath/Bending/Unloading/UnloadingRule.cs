@@ -84,7 +84,7 @@ public sealed record UnloadingRule
             ? FiberRelease.WithMemory(loaded, kinematic.Metal, free, modulus)
             : throw Guard.Refused(
                 name,
-                FormattableString.Invariant($"must be without memory where the metal softens, beyond a strain of {100 * law.DataStrain:0.##} %"),
-                FormattableString.Invariant($"is {this}, and the largest strain is {100 * largest:0.##} %"));
+                Invariant($"must be without memory where the metal softens, beyond a strain of {100 * law.DataStrain:0.##} %"),
+                Invariant($"is {this}, and the largest strain is {100 * largest:0.##} %"));
     }
 }

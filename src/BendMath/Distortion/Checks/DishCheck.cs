@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 
@@ -41,14 +40,7 @@ public static class DishCheck
         double slope = Math.Abs(Math.Tan(angle));
         bool held = settings.Release == Release.HeldFlat;
         RiskLevel level = held ? RiskLevel.Low : Judgment.Level(slope, Low, Medium);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "Left free, the section of the ring leans {0:0.00}°, {1:0.0} mm in 100 mm, wider at the {2}; a hold-down moment of {3:0.#} N·m keeps the bar flat while it is bent.{4}",
-            Math.Abs(angle) * 180 / Math.PI,
-            100 * slope,
-            angle > 0 ? "toe of the axial leg" : "heel",
-            Math.Abs(loaded.HoldDown),
-            held ? " Held flat where it is used, it does not lean." : string.Empty);
+        string sentence = Invariant($"Left free, the section of the ring leans {Math.Abs(angle) * 180 / Math.PI:0.00}°, {100 * slope:0.0} mm in 100 mm, wider at the {(angle > 0 ? "toe of the axial leg" : "heel")}; a hold-down moment of {Math.Abs(loaded.HoldDown):0.#} N·m keeps the bar flat while it is bent.{(held ? " Held flat where it is used, it does not lean." : string.Empty)}");
         return new DistortionFinding("dish", slope, Low, level, sentence, Sources.Mechanics, Validity, () =>
             [Remedies.Support("hold the ring flat where it is used, or flatten it afterward"), Remedies.Orientation(loaded, level, other => Judge(other, settings))])
         {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics;
@@ -82,16 +81,7 @@ public static class FreeEdgeCheck
         double critical = Critical(loaded.Analysis.Law, t / width, Math.Min(1, ratio));
         RiskLevel free = Judgment.Level(edge, critical, MediumTimes * critical);
         RiskLevel level = settings.Support.HoldsFreeEdge && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The free edge of the leg is compressed by {0:0.00} %; a free leg {1:0.#} mm long and {2:0.#} mm thick begins to ripple at about {3:0.00} %.{4}",
-            100 * edge,
-            length * 1e3,
-            t * 1e3,
-            100 * critical,
-            free == RiskLevel.Low ? string.Empty
-                : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial."
-                : " Legs in a close slot bear several times that.");
+        string sentence = Invariant($"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm thick begins to ripple at about {100 * critical:0.00} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial." : " Legs in a close slot bear several times that.")}");
         return new DistortionFinding("compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -53,12 +52,7 @@ public static class KeystoneCheck
         double thickness = section.Properties.Width.Millimeters;
         double keystoning = inside - outside;
         RiskLevel level = Judgment.Level(keystoning, Low, Medium);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The flat becomes {0:0.##} mm thick at its inside edge and {1:0.##} mm at its outside edge, a keystone of {2:0.0} %; up to 5 % counts as low.",
-            thickness * inside,
-            thickness * outside,
-            100 * keystoning);
+        string sentence = Invariant($"The flat becomes {thickness * inside:0.##} mm thick at its inside edge and {thickness * outside:0.##} mm at its outside edge, a keystone of {100 * keystoning:0.0} %; up to 5 % counts as low.");
         return new DistortionFinding(
             "keystoning", keystoning, Low, level, sentence, Sources.ModernSteel2019, Validity, () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Sections.Features;
@@ -82,16 +81,7 @@ public static class LegAngleCheck
             _ => unbacked == RiskLevel.High ? RiskLevel.Medium : unbacked,
         };
         bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The leg along the axis of the ring is {0} and pushed {1} the center; b²/(R·t) is {2:0.00}, and {3:0} % of its width takes full part.{4}",
-            pulled ? "stretched" : "compressed",
-            pulled ? "toward" : "away from",
-            ratio,
-            100 * Part(ratio),
-            level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls."
-                : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes")
-                    + (Turn(loaded, leg) is { } turn ? string.Format(CultureInfo.InvariantCulture, ": turned by {0:0.#}° its edge bears nothing, and it may go further.", turn * 180 / Math.PI) : "."));
+        string sentence = Invariant($"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),

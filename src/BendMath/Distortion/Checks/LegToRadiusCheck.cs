@@ -28,7 +28,7 @@ public sealed record LegToRadiusCheck
         MediumUpTo = Guard.Positive(mediumUpTo, nameof(mediumUpTo));
         if (mediumUpTo < lowUpTo)
         {
-            throw Guard.Fault(nameof(mediumUpTo), mediumUpTo, string.Format(CultureInfo.InvariantCulture, "must not be below the lower bound, {0}", lowUpTo));
+            throw Guard.Fault(nameof(mediumUpTo), mediumUpTo, Invariant($"must not be below the lower bound, {lowUpTo}"));
         }
     }
 
@@ -78,7 +78,7 @@ public sealed record LegToRadiusCheck
     }
 
     /// <summary>Both bounds.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "leg to radius: low up to {0:0.###}, medium up to {1:0.###}", LowUpTo, MediumUpTo);
+    public override string ToString() => Invariant($"leg to radius: low up to {LowUpTo:0.###}, medium up to {MediumUpTo:0.###}");
 
     private DistortionFinding Judge(double leg, double radius, bool hollow, LoadedBend? loaded)
     {

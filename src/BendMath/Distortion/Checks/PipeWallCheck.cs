@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -44,22 +43,16 @@ public static class PipeWallCheck
         double ratio = loaded.State.InsideRadius / section.Height + 0.5;
         if (Factor(ratio) is not { } factor)
         {
-            return Judgment.Missing(string.Format(CultureInfo.InvariantCulture, "pipe wall to order: the table of the code runs from 3 to 6 diameters, and the bend has {0:0.0#}", ratio));
+            return Judgment.Missing(Invariant($"pipe wall to order: the table of the code runs from 3 to 6 diameters, and the bend has {ratio:0.0#}"));
         }
 
         if (settings.RequiredWall is not { } least)
         {
-            return Judgment.Missing(string.Format(CultureInfo.InvariantCulture, "pipe wall to order: no least wall after bending is given; at this radius the code orders {0:0.00#} times it", factor));
+            return Judgment.Missing(Invariant($"pipe wall to order: no least wall after bending is given; at this radius the code orders {factor:0.00#} times it"));
         }
 
         double demand = factor * least.Meters / wall.Meters;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "For {0:0.##} mm of wall after bending to {1:0.0#} diameters the code orders {2:0.##} mm; the tube has {3:0.##} mm.",
-            least.Millimeters,
-            ratio,
-            factor * least.Millimeters,
-            wall.Millimeters);
+        string sentence = Invariant($"For {least.Millimeters:0.##} mm of wall after bending to {ratio:0.0#} diameters the code orders {factor * least.Millimeters:0.##} mm; the tube has {wall.Millimeters:0.##} mm.");
         return new DistortionFinding(
             "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity, () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -56,19 +55,12 @@ public static class RollOverCheck
         double critical = buckling.Largest;
         if (settings.Support.UnsupportedLength is not { } length)
         {
-            return Judgment.Missing(string.Format(
-                CultureInfo.InvariantCulture, "rolling over sideways: the distance between supports is not given; low up to {0:0.#} mm, and at {1:0.#} mm the bar buckles", Low * critical * 1e3, critical * 1e3));
+            return Judgment.Missing(Invariant($"rolling over sideways: the distance between supports is not given; low up to {Low * critical * 1e3:0.#} mm, and at {critical * 1e3:0.#} mm the bar buckles"));
         }
 
         double demand = length.Meters / critical;
         RiskLevel level = Judgment.Level(demand, Low, 1);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "At this moment the bar buckles sideways between supports {0:0.#} mm apart (deformation theory {1:0.#} mm, incremental {2:0.#} mm); yours are {3:0.#} mm apart, and up to half the distance counts as low.",
-            critical * 1e3,
-            buckling.DistanceByDeformationTheory.Millimeters,
-            buckling.DistanceByIncrementalTheory.Millimeters,
-            length.Millimeters);
+        string sentence = Invariant($"At this moment the bar buckles sideways between supports {critical * 1e3:0.#} mm apart (deformation theory {buckling.DistanceByDeformationTheory.Millimeters:0.#} mm, incremental {buckling.DistanceByIncrementalTheory.Millimeters:0.#} mm); yours are {length.Millimeters:0.#} mm apart, and up to half the distance counts as low.");
         return new DistortionFinding("rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere, Validity, () =>
             [Remedies.AtMostDistance(Low * critical), Remedies.Orientation(loaded, level, other => Judge(other, settings))]);
     }

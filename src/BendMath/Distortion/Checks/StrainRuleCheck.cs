@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 
@@ -26,13 +25,11 @@ public static class StrainRuleCheck
         if (Guard.Defined(rule, nameof(rule)) == StrainRule.FivePercent)
         {
             double strain = depth / (2 * inside + depth);
-            return Finding("extreme fiber strain of 5 %", strain, 0.05, Sources.AsmeFiberStrain, depth, inside, 9.5, string.Format(
-                CultureInfo.InvariantCulture, "Depth over twice the middle radius is {0:0.00} %; the rule allows 5 % before heat treatment is asked for.", 100 * strain));
+            return Finding("extreme fiber strain of 5 %", strain, 0.05, Sources.AsmeFiberStrain, depth, inside, 9.5, Invariant($"Depth over twice the middle radius is {100 * strain:0.00} %; the rule allows 5 % before heat treatment is asked for."));
         }
 
         double times = rule == StrainRule.TenThicknesses ? 10 : rule == StrainRule.FourAndHalfThicknesses ? 4.5 : 2;
-        return Finding(FormattableString.Invariant($"inside radius of {times} depths"), depth / inside, 1 / times, Sources.IacsColdForming, depth, inside, times, string.Format(
-            CultureInfo.InvariantCulture, "The inside radius is {0:0.0#} depths of the bar; the rule asks for {1:0.#}.", inside / depth, times));
+        return Finding(Invariant($"inside radius of {times} depths"), depth / inside, 1 / times, Sources.IacsColdForming, depth, inside, times, Invariant($"The inside radius is {inside / depth:0.0#} depths of the bar; the rule asks for {times:0.#}."));
     }
 
     private static DistortionFinding Finding(string check, double demand, double limit, Source source, double depth, double inside, double times, string sentence) => new(

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -58,11 +57,7 @@ public static class TubeOvalityCheck
         double ovality = 2 * root * root * (1 - poisson * poisson);
         RiskLevel free = Judgment.Level(ovality, Low, Medium);
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            ovality <= Medium ? "A free tube would flatten to an ovality of {0:0.0} %; pipe codes allow 8 %.{1}" : "A free tube would collapse at this radius.{1}",
-            100 * ovality,
-            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.");
+        string sentence = ovality <= Medium ? Invariant($"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}");
         return new DistortionFinding("tube ovality", ovality, Low, level, sentence, Sources.Brazier1927, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 
@@ -36,11 +35,7 @@ public static class TubeRatioCheck
         double demand = section.Height / middle;
         double limit = settings.Support.HoldsTube ? Supported : Free;
         RiskLevel level = Judgment.Level(demand, limit, Supported);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The radius to the middle of the tube is {0:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube is {1:0.#} walls in diameter.",
-            1 / demand,
-            diameter.Meters / wall.Meters);
+        string sentence = Invariant($"The radius to the middle of the tube is {1 / demand:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube is {diameter.Meters / wall.Meters:0.#} walls in diameter.");
         return new DistortionFinding("tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -73,13 +72,7 @@ public static class TubeWallCheck
         double middle = inside + depth / 2;
         double thinning = depth / (2 * middle + depth);
         RiskLevel level = Judgment.Level(thinning, Low, Medium);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The outside wall thins by {0:0.0} to {1:0.0} %, to {2:0.##} mm at worst, and the inside wall thickens to {3:0.##} mm at most.",
-            100 * (1 - Math.Sqrt(1 - thinning)),
-            100 * thinning,
-            wall.Millimeters * (1 - thinning),
-            wall.Millimeters * middle / inside);
+        string sentence = Invariant($"The outside wall thins by {100 * (1 - Math.Sqrt(1 - thinning)):0.0} to {100 * thinning:0.0} %, to {wall.Millimeters * (1 - thinning):0.##} mm at worst, and the inside wall thickens to {wall.Millimeters * middle / inside:0.##} mm at most.");
         return new DistortionFinding(
             "tube wall thinning", thinning, Low, level, sentence, Sources.Tang2000, Validity, () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
     }

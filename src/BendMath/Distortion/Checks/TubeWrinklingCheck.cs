@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics;
@@ -57,13 +56,7 @@ public static class TubeWrinklingCheck
         double limit = Math.Min(cylinder, pipeline);
         RiskLevel free = Judgment.Level(strain, limit, Math.Max(cylinder, pipeline));
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The inside of the tube is compressed by {0:0.0} %; a free wall wrinkles at about {1:0.0#} % by plastic buckling and {2:0.0#} % by the pipeline rule.{3}",
-            100 * strain,
-            100 * cylinder,
-            100 * pipeline,
-            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.");
+        string sentence = Invariant($"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.")}");
         return new DistortionFinding("tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -35,11 +34,7 @@ public static class TwistCheck
         LateralBuckling? buckling = LateralBuckling.Of(loaded, settings);
         double? distance = buckling is null ? null : Low * buckling.Largest;
         bool guided = distance is { } most && settings.Support.UnsupportedLength is { } length && length.Meters <= most * (1 + 1e-12);
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The bar is {0:0.00} times as stiff in the plane of the ring as across it, so little keeps it from turning into a corkscrew; {1}.",
-            ratio,
-            guided ? "guided as it is, it stays flat" : "watch that it stays flat, and turn it over between passes");
+        string sentence = Invariant($"The bar is {ratio:0.00} times as stiff in the plane of the ring as across it, so little keeps it from turning into a corkscrew; {(guided ? "guided as it is, it stays flat" : "watch that it stays flat, and turn it over between passes")}.");
         return new DistortionFinding("twist", ratio, Low, guided ? RiskLevel.Low : RiskLevel.Medium, sentence, Sources.Setting, Validity, () =>
             [distance is { } meters ? Remedies.AtMostDistance(meters) : null, Remedies.Orientation(loaded, RiskLevel.Medium, other => Judge(other, settings))]);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 
@@ -38,11 +37,7 @@ public static class WallSinkingCheck
         double ratio = wall.Width * wall.Width / (radius * wall.Thickness);
         RiskLevel free = Judgment.Level(ratio, Low, Medium);
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {0:0.0#}, and at 4 an empty tube gives way.{1}",
-            ratio,
-            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.");
+        string sentence = Invariant($"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.")}");
         return new DistortionFinding("wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the walls from inside: a filling or a mandrel"),

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics;
@@ -53,12 +52,7 @@ public static class WallWrinklingCheck
         double limit = Critical(loaded.Analysis.Law, wall);
         RiskLevel free = Judgment.Level(strain, limit, MediumTimes * limit);
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = string.Format(
-            CultureInfo.InvariantCulture,
-            "The inside wall is compressed by {0:0.0#} %; as a free plate it wrinkles at about {1:0.0#} %.{2}",
-            100 * strain,
-            100 * limit,
-            free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held from inside it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds it.");
+        string sentence = Invariant($"The inside wall is compressed by {100 * strain:0.0#} %; as a free plate it wrinkles at about {100 * limit:0.0#} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held from inside it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds it.")}");
         return new DistortionFinding("wall wrinkling", strain, limit, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),

@@ -53,7 +53,7 @@ public sealed record Bump
     }
 
     /// <summary>Position and stroke in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm of stroke at {1:0.##} mm", Closed * 1e3, At * 1e3);
+    public override string ToString() => Invariant($"{Closed * 1e3:0.##} mm of stroke at {At * 1e3:0.##} mm");
 
     internal static IReadOnlyList<Bump> Pass(double from, double to, double feed, double stroke) =>
         Array.AsReadOnly([.. Enumerable.Range(0, 1 + (int)((to - from) / feed * (1 + 1e-12))).Select(i => new Bump(Math.Min(to, from + i * feed), stroke))]);
@@ -103,5 +103,5 @@ public sealed record BumpOutcome
     internal double Moment => _moment;
 
     /// <summary>Bump and nose force.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Bump, Touches ? string.Format(CultureInfo.InvariantCulture, "nose force {0:0} N", 2 * _force) : "the bar clears");
+    public override string ToString() => Invariant($"{Bump}: {(Touches ? Invariant($"nose force {2 * _force:0} N") : "the bar clears")}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming.ThreePoint;
 using BendMath.Guards;
@@ -70,11 +69,7 @@ public sealed class BumpBending : FormingModel
     public override string Name => "bump-by-bump bending";
 
     /// <inheritdoc/>
-    public override string Assumption => string.Format(
-        CultureInfo.InvariantCulture,
-        "The bar is bumped every {0:0.##} mm between a nose that touches at a point and two supports ({1}); each bump closes until the circle through the contacts has the die's inside-face radius.",
-        _feed * 1e3,
-        Setup);
+    public override string Assumption => Invariant($"The bar is bumped every {_feed * 1e3:0.##} mm between a nose that touches at a point and two supports ({Setup}); each bump closes until the circle through the contacts has the die's inside-face radius.");
 
     internal override double LeastInsideRadius => Setup.A;
 
@@ -234,10 +229,7 @@ public sealed class BumpBending : FormingModel
         }
         else if (Setup.Nose * meanCurvature > 0.25)
         {
-            yield return new("blunt-nose", string.Format(
-                CultureInfo.InvariantCulture,
-                "The nose radius is {0:0.##} of the ring's radius, but the nose is taken for a point: a blunt nose leaves a wider ring, as incremental three-point bending calculates it.",
-                Setup.Nose * meanCurvature), Sources.FormingModels);
+            yield return new("blunt-nose", Invariant($"The nose radius is {Setup.Nose * meanCurvature:0.##} of the ring's radius, but the nose is taken for a point: a blunt nose leaves a wider ring, as incremental three-point bending calculates it."), Sources.FormingModels);
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Sections.Outlines;
@@ -185,12 +184,7 @@ public sealed class BumpedBar
     }
 
     /// <summary>Bumps and mean radius.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        IsStraight ? "{0} after {1}: straight" : "{0} after {1}: mean radius {2:0.##} mm where it keeps its length",
-        Analysis.Section,
-        Counted.Text(Outcomes.Count, "bump"),
-        1e3 / _mean);
+    public override string ToString() => IsStraight ? Invariant($"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: straight") : Invariant($"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: mean radius {1e3 / _mean:0.##} mm where it keeps its length");
 
     internal static BumpedBar Straight(BumpBending model, BendAnalysis analysis, BumpEquilibrium equilibrium, double length) =>
         new(model, analysis, equilibrium, new MomentEnvelope(equilibrium.Curve, length), []);
@@ -252,8 +246,7 @@ public sealed class BumpedBar
 
         if (FirstBiteKink is > 1.5 and { } kink)
         {
-            yield return new("first-bite-kink", string.Format(
-                CultureInfo.InvariantCulture, "The first bite leaves a kink of {0:0.#} times the curvature further on: take lighter first bites, or cut it off.", kink), Sources.FormingModels);
+            yield return new("first-bite-kink", Invariant($"The first bite leaves a kink of {kink:0.#} times the curvature further on: take lighter first bites, or cut it off."), Sources.FormingModels);
         }
 
         foreach (Advisory advisory in _model.EvidenceFor(Analysis))

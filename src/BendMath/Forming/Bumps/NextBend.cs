@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming.ThreePoint;
 using BendMath.Guards;
@@ -51,14 +50,7 @@ public sealed class NextBend
     public Length StampedRadius => Length.FromMeters(_stamp);
 
     /// <summary>What to do, in one or two sentences.</summary>
-    public string Sentence => string.Format(
-        CultureInfo.InvariantCulture,
-        IsBentTooMuch
-            ? "Bend the next bar less: {0:0.##} % less curvature under load, a stamp of {1:0.##} mm instead of {2:0.##} mm. This one must be opened: bend it back a little at many places, measuring after each round, with the ends held, because a ring that is spread springs open."
-            : "Bend it more: {0:0.##} % more curvature under load, a stamp of {1:0.##} mm instead of {2:0.##} mm. This one can be bent again on it.",
-        100 * Math.Abs(CurvatureRatio - 1),
-        _stamp * 1e3,
-        Ring.Die.Stamp * 1e3);
+    public string Sentence => IsBentTooMuch ? Invariant($"Bend the next bar less: {100 * Math.Abs(CurvatureRatio - 1):0.##} % less curvature under load, a stamp of {_stamp * 1e3:0.##} mm instead of {Ring.Die.Stamp * 1e3:0.##} mm. This one must be opened: bend it back a little at many places, measuring after each round, with the ends held, because a ring that is spread springs open.") : Invariant($"Bend it more: {100 * Math.Abs(CurvatureRatio - 1):0.##} % more curvature under load, a stamp of {_stamp * 1e3:0.##} mm instead of {Ring.Die.Stamp * 1e3:0.##} mm. This one can be bent again on it.");
 
     /// <summary>The correction after a measured ring.</summary>
     /// <param name="ring">The measured ring, with its die.</param>
@@ -100,7 +92,7 @@ public sealed class NextBend
         double nominal = setup.NominalOf(closed) * CurvatureRatio;
         return nominal * a <= 1
             ? Length.FromMeters(setup.StrokeOf(nominal))
-            : throw Guard.Fault(nameof(stroke), stroke, string.Format(CultureInfo.InvariantCulture, "must leave room for {0:0.##} times the curvature within a half-span of {1}", CurvatureRatio, Guard.MillimetersText(a)));
+            : throw Guard.Fault(nameof(stroke), stroke, Invariant($"must leave room for {CurvatureRatio:0.##} times the curvature within a half-span of {Guard.MillimetersText(a)}"));
     }
 
     /// <summary>The sentence.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace BendMath.Forming.Bumps;
@@ -50,11 +49,5 @@ public sealed record RingTrim
     public Length? Missing => _missing is { } lacks ? Length.FromMeters(lacks) : null;
 
     /// <summary>Cuts and gap in millimeters.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "cut at {0:0.#} mm and {1:0.#} mm, turn {2:0.#}°, end gap {3:0.##} mm",
-        _start * 1e3,
-        _end * 1e3,
-        _turn * 180 / Math.PI,
-        _gap * 1e3);
+    public override string ToString() => Invariant($"cut at {_start * 1e3:0.#} mm and {_end * 1e3:0.#} mm, turn {_turn * 180 / Math.PI:0.#}°, end gap {_gap * 1e3:0.##} mm");
 }

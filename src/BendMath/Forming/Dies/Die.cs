@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Forming.Pairs;
 using BendMath.Guards;
@@ -90,7 +89,7 @@ public sealed record Die
     }
 
     /// <summary>Name, stamp and face.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} ({1:0.##} mm to the {2})", Name, Stamp * 1e3, Face);
+    public override string ToString() => Invariant($"{Name} ({Stamp * 1e3:0.##} mm to the {Face})");
 
     /// <summary>A die that is only tried, of any stamp.</summary>
     internal static Die Trial(double stamp, ReferenceFace face) => new("trial", face, stamp);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Sections.Features;
 using UnitsNet;
@@ -44,7 +43,7 @@ public sealed record ReferenceFace
     /// <summary>The face in words.</summary>
     public override string ToString() => _wholeDepth ? "outside of the bar"
         : _offset == 0 ? "inside of the bar"
-        : string.Format(CultureInfo.InvariantCulture, "{0:0.##} mm outside the inside face", _offset * 1e3);
+        : Invariant($"{_offset * 1e3:0.##} mm outside the inside face");
 
     /// <summary>Distances of the bar's faces from its inside face: the inside, both sides of a leg along the axis, the outside.</summary>
     internal static IReadOnlyList<double> FacesOf(OrientedSection section)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Bending.MomentCurves;
 using BendMath.Evidence;
 using BendMath.Guards;
@@ -158,6 +157,5 @@ public sealed class BendEffort
     public Energy StoredEnergyFor(Length length) => Energy.FromJoules(Guard.Positive(length, nameof(length)) * StoredEnergyPerLength.Newtons);
 
     /// <summary>Bending and hold-down moment.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "bending {0:0.#} N·m, hold-down {1:0.#} N·m", BendingMoment.NewtonMeters, HoldDownMoment.NewtonMeters);
+    public override string ToString() => Invariant($"bending {BendingMoment.NewtonMeters:0.#} N·m, hold-down {HoldDownMoment.NewtonMeters:0.#} N·m");
 }

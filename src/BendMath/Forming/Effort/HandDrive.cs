@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -47,17 +46,17 @@ public sealed record HandDrive
         List<string> known = [];
         if (_lever is { } lever)
         {
-            known.Add(string.Format(CultureInfo.InvariantCulture, "lever of {0:0.##} mm", lever * 1e3));
+            known.Add(Invariant($"lever of {lever * 1e3:0.##} mm"));
         }
 
         if (Advantage is { } gain)
         {
-            known.Add(string.Format(CultureInfo.InvariantCulture, "advantage {0:0.##}", gain));
+            known.Add(Invariant($"advantage {gain:0.##}"));
         }
 
         if (_limit is { } limit)
         {
-            known.Add(string.Format(CultureInfo.InvariantCulture, "pull of at most {0:0.#} N", limit));
+            known.Add(Invariant($"pull of at most {limit:0.#} N"));
         }
 
         return known.Count == 0 ? "a drive nobody has described" : string.Join(", ", known);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -98,14 +97,7 @@ public sealed record MatingDie
     }
 
     /// <summary>The face or the supports.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        IsHollowFace ? "hollow face of radius {0:0.##} mm, {1:0.##} mm wide{4}" : "supports {1:0.##} mm apart, {2:0.##} mm above the rest, of radius {3:0.##} mm{4}",
-        R * 1e3,
-        2e3 * Span,
-        Deep * 1e3,
-        Support * 1e3,
-        _shims == 0 ? string.Empty : string.Format(CultureInfo.InvariantCulture, ", shims of {0:0.##} mm", _shims * 1e3));
+    public override string ToString() => IsHollowFace ? Invariant($"hollow face of radius {R * 1e3:0.##} mm, {2e3 * Span:0.##} mm wide{(_shims == 0 ? string.Empty : Invariant($", shims of {_shims * 1e3:0.##} mm"))}") : Invariant($"supports {2e3 * Span:0.##} mm apart, {Deep * 1e3:0.##} mm above the rest, of radius {Support * 1e3:0.##} mm{(_shims == 0 ? string.Empty : Invariant($", shims of {_shims * 1e3:0.##} mm"))}");
 
     private static double Thickness(Length? shims) => shims is { } given ? Guard.NonNegative(given, nameof(shims)) : 0;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -27,5 +26,5 @@ public sealed record BenderStiffness
     public static BenderStiffness From(Force noseForce, Length give) => new(Guard.Positive(noseForce, nameof(noseForce)) / Guard.Positive(give, nameof(give)));
 
     /// <summary>Force per millimeter.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.##} kN per millimeter of give", K * 1e-6);
+    public override string ToString() => Invariant($"{K * 1e-6:0.##} kN per millimeter of give");
 }

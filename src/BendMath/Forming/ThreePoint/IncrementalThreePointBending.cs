@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -52,11 +51,7 @@ public sealed class IncrementalThreePointBending : FormingModel
     public override string Name => "incremental three-point bending";
 
     /// <inheritdoc/>
-    public override string Assumption => string.Format(
-        CultureInfo.InvariantCulture,
-        "The bar is moved on in small steps and pinched at each between a nose and two supports ({0}); each pinch closes {1} the circle through the contacts has the die's inside-face radius.",
-        Setup,
-        _share == 1 ? "until" : string.Format(CultureInfo.InvariantCulture, "{0:0.#} % of the stroke at which", 100 * _share));
+    public override string Assumption => Invariant($"The bar is moved on in small steps and pinched at each between a nose and two supports ({Setup}); each pinch closes {(_share == 1 ? "until" : Invariant($"{100 * _share:0.#} % of the stroke at which"))} the circle through the contacts has the die's inside-face radius.");
 
     internal override double LeastInsideRadius => Setup.A;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -81,6 +80,5 @@ public sealed record ThreePointContact
     internal ThreePointContact Times(double share) => new(_halfSpan, _stroke, _nominal, _shift, share * _moment, WrapsNose, _facet, _give);
 
     /// <summary>Stroke and nose force.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "stroke {0:0.##} mm over a half-span of {1:0.##} mm, nose force {2:0} N", _stroke * 1e3, _halfSpan * 1e3, NoseForce.Newtons);
+    public override string ToString() => Invariant($"stroke {_stroke * 1e3:0.##} mm over a half-span of {_halfSpan * 1e3:0.##} mm, nose force {NoseForce.Newtons:0} N");
 }

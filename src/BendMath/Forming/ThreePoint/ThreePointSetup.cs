@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -40,8 +39,7 @@ public sealed record ThreePointSetup
     internal double Nose { get; }
 
     /// <summary>Half-span and nose radius.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "half-span {0:0.##} mm, nose radius {1:0.##} mm{2}", A * 1e3, Nose * 1e3, Stiffness is null ? string.Empty : $", {Stiffness}");
+    public override string ToString() => Invariant($"half-span {A * 1e3:0.##} mm, nose radius {Nose * 1e3:0.##} mm{(Stiffness is null ? string.Empty : $", {Stiffness}")}");
 
     internal static Advisory WrapsNose { get; } =
         new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.", Sources.FormingModels);
@@ -60,10 +58,7 @@ public sealed record ThreePointSetup
     {
         if (setStroke - stroke > MuchGive * setStroke)
         {
-            yield return new("bender-gives", string.Format(
-                CultureInfo.InvariantCulture,
-                "{0:0} % of the stroke goes into the give of the bender: the ring follows the stiffness as much as the stroke, so measure the stiffness well, or stiffen the bender.",
-                100 * (1 - stroke / setStroke)), Sources.FormingModels);
+            yield return new("bender-gives", Invariant($"{100 * (1 - stroke / setStroke):0} % of the stroke goes into the give of the bender: the ring follows the stiffness as much as the stroke, so measure the stiffness well, or stiffen the bender."), Sources.FormingModels);
         }
     }
 
@@ -77,21 +72,12 @@ public sealed record ThreePointSetup
     {
         if (stroke > 0.2 * A)
         {
-            yield return new("large-stroke", string.Format(
-                CultureInfo.InvariantCulture,
-                stroke > KnownShare * A
-                    ? "The stroke is {0:0.##} of the half-span. How far the small-slope model is off beyond {1:0.#} is not known: do not rely on this size."
-                    : "The stroke is {0:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {1:0.#}.",
-                stroke / A,
-                KnownShare), Sources.FormingModels);
+            yield return new("large-stroke", stroke > KnownShare * A ? Invariant($"The stroke is {stroke / A:0.##} of the half-span. How far the small-slope model is off beyond {KnownShare:0.#} is not known: do not rely on this size.") : Invariant($"The stroke is {stroke / A:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {KnownShare:0.#}."), Sources.FormingModels);
         }
 
         if (A < 4 * section.Height)
         {
-            yield return new("short-span", string.Format(
-                CultureInfo.InvariantCulture,
-                "The half-span is {0:0.#} depths of the bar; below 4, shear and indentation under the nose, which the model leaves out, matter.",
-                A / section.Height), Sources.FormingModels);
+            yield return new("short-span", Invariant($"The half-span is {A / section.Height:0.#} depths of the bar; below 4, shear and indentation under the nose, which the model leaves out, matter."), Sources.FormingModels);
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Stock.Tolerances;
 using UnitsNet;
@@ -72,8 +71,8 @@ public sealed record InputVariation
         [
             .. Yield is null ? Array.Empty<string>() : [$"yield {Yield}"],
             .. Mill is null ? Array.Empty<string>() : [$"bar to {Mill.Standard}"],
-            .. _stroke is not { } stroke ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "stroke ± {0:0.###} mm", stroke * 1e3)],
-            .. _curvature is not { } curvature ? Array.Empty<string>() : [string.Format(CultureInfo.InvariantCulture, "curvature ± {0:0.##} %", curvature * 100)],
+            .. _stroke is not { } stroke ? Array.Empty<string>() : [Invariant($"stroke ± {stroke * 1e3:0.###} mm")],
+            .. _curvature is not { } curvature ? Array.Empty<string>() : [Invariant($"curvature ± {curvature * 100:0.##} %")],
         ];
         return parts.Length == 0 ? "nothing scatters" : string.Join(", ", parts);
     }

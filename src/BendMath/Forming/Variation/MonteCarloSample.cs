@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using MathNet.Numerics.Random;
@@ -83,7 +82,7 @@ public sealed class MonteCarloSample
         Guard.Defined(draw, nameof(draw));
         if (count is < 1 or > Most)
         {
-            throw Guard.Fault(nameof(count), count, FormattableString.Invariant($"must be from 1 to {Most:N0}"));
+            throw Guard.Fault(nameof(count), count, Invariant($"must be from 1 to {Most:N0}"));
         }
 
         if (response.Inputs.Length == 0)
@@ -153,8 +152,7 @@ public sealed class MonteCarloSample
     }
 
     /// <summary>Draws and range.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} draws: {1}", Count, InsideDiameter is { } range ? $"inside diameter {range}" : "no ring");
+    public override string ToString() => Invariant($"{Count} draws: {(InsideDiameter is { } range ? $"inside diameter {range}" : "no ring")}");
 
     private static double To(in RingReply ring, RadiusReference reference) => reference switch
     {

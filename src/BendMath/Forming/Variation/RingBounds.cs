@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -35,7 +34,7 @@ public sealed record InputContribution
     public Ratio Share { get; }
 
     /// <summary>Input, range and share.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}, {2:0} % of the spread", Input, InsideDiameter, Share.Percent);
+    public override string ToString() => Invariant($"{Input}: {InsideDiameter}, {Share.Percent:0} % of the spread");
 }
 
 /// <summary>

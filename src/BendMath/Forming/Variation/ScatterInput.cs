@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Stock.Tolerances;
 using UnitsNet;
 
@@ -49,7 +48,7 @@ internal sealed class YieldInput(PressureRange range, BarMaterial material, bool
 {
     public override void PutIn(RingCase ring, double value) => ring.Material = ring.Material.WithYield(Pressure.FromPascals(value));
 
-    public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "a yield of {0:0.#} MPa", value / 1e6);
+    public override string Text(double value) => Invariant($"a yield of {value / 1e6:0.#} MPa");
 }
 
 /// <summary>A dimension of the bar.</summary>
@@ -60,7 +59,7 @@ internal sealed class DimensionInput(DimensionTolerance tolerance, int index)
 
     public override void PutIn(RingCase ring, double value) => ring.Sizes[index] = value;
 
-    public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "a {0} of {1:0.###} mm", Name, value * 1e3);
+    public override string Text(double value) => Invariant($"a {Name} of {value * 1e3:0.###} mm");
 
     private static string Words(StockDimension dimension) => dimension switch
     {
@@ -75,7 +74,7 @@ internal sealed class StrokeInput(double off) : ScatterInput("stroke", -off, 0, 
 {
     public override void PutIn(RingCase ring, double value) => ring.Model = ring.Model.WithExtraStroke(value)!;
 
-    public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "{0:+0.###;-0.###;0} mm of stroke", value * 1e3);
+    public override string Text(double value) => Invariant($"{value * 1e3:+0.###;-0.###;0} mm of stroke");
 }
 
 /// <summary>By what share the finished curvature is off.</summary>
@@ -85,5 +84,5 @@ internal sealed class RepeatabilityInput(double share) : ScatterInput("repeatabi
 
     public override void PutIn(RingCase ring, double value) => ring.CurvatureRatio = value;
 
-    public override string Text(double value) => string.Format(CultureInfo.InvariantCulture, "{0:0.##} times the curvature", value);
+    public override string Text(double value) => Invariant($"{value:0.##} times the curvature");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -81,6 +80,6 @@ public sealed record BarPart
 
     /// <summary>What it is, in millimeters and degrees.</summary>
     public override string ToString() => Ring is null
-        ? string.Format(CultureInfo.InvariantCulture, "straight of {0:0.##} mm", Developed * 1e3)
-        : string.Format(CultureInfo.InvariantCulture, "bend of {0:0.##}° {1} at {2:0.##} mm inside radius", Arc!.Turn.Degrees, Side == BendSide.Left ? "left" : "right", Ring.Inside * 1e3);
+        ? Invariant($"straight of {Developed * 1e3:0.##} mm")
+        : Invariant($"bend of {Arc!.Turn.Degrees:0.##}° {(Side == BendSide.Left ? "left" : "right")} at {Ring.Inside * 1e3:0.##} mm inside radius");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -60,6 +59,5 @@ public sealed record BarPlace
     public Ratio Strain => Ratio.FromDecimalFractions(_strain);
 
     /// <summary>Both places, in millimeters and degrees.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.##} mm along the bar: x {1:0.##} mm, y {2:0.##} mm, heading {3:0.##}°", _along * 1e3, _x * 1e3, _y * 1e3, _heading * 180 / Math.PI);
+    public override string ToString() => Invariant($"{_along * 1e3:0.##} mm along the bar: x {_x * 1e3:0.##} mm, y {_y * 1e3:0.##} mm, heading {_heading * 180 / Math.PI:0.##}°");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -73,6 +72,5 @@ public sealed record BendMark
     public Length StraightAfter => Length.FromMeters(_after);
 
     /// <summary>Step, marks and bend.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "step {0}: from {1:0.#} to {2:0.#} mm, {3}", Step, _start * 1e3, (_start + Part.Developed) * 1e3, Part);
+    public override string ToString() => Invariant($"step {Step}: from {_start * 1e3:0.#} to {(_start + Part.Developed) * 1e3:0.#} mm, {Part}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Cutting;
 using BendMath.Evidence;
 using BendMath.Forming.ThreePoint;
@@ -109,7 +108,7 @@ public sealed class BentBar
         int[] steps = order is null ? [.. Enumerable.Range(1, bends.Length)] : [.. order];
         return steps.OrderBy(number => number).SequenceEqual(Enumerable.Range(1, bends.Length))
             ? new(list, Guard.NotNull(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)), grip is { } held ? Guard.NonNegative(held, nameof(grip)) : 0, steps)
-            : throw Guard.Refused(nameof(order), FormattableString.Invariant($"must name each of the bends 1 to {bends.Length} once"), $"is {string.Join(", ", steps.Take(20))}");
+            : throw Guard.Refused(nameof(order), Invariant($"must name each of the bends 1 to {bends.Length} once"), $"is {string.Join(", ", steps.Take(20))}");
     }
 
     /// <summary>Where a point of the straight bar comes to lie.</summary>
@@ -178,8 +177,7 @@ public sealed class BentBar
     public Mass MassOf(Density density) => Mass.FromKilograms(Blank * _section.Properties.MassPerLength(density).KilogramsPerMeter);
 
     /// <summary>Bends and lengths.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: developed {1:0.##} mm, blank {2:0.##} mm", Counted.Text(Bends.Count, "bend"), _path.Length * 1e3, Blank * 1e3);
+    public override string ToString() => Invariant($"{Counted.Text(Bends.Count, "bend")}: developed {_path.Length * 1e3:0.##} mm, blank {Blank * 1e3:0.##} mm");
 
     /// <summary>Whether two bends show the same bar: as it lies when they turn to one side, turned over about its own axis when they do not.</summary>
     private static bool IsSameBar(BarPart one, BarPart other) => one.Side == other.Side

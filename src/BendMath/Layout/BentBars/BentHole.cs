@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -37,19 +36,14 @@ public sealed class BentHole
     public IReadOnlyList<Advisory> Advisories { get; }
 
     /// <summary>Diameter, place and size after bending.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "hole of {0:0.##} mm at {1:0.##} mm, {2:0.###} mm along the bar after bending", _diameter * 1e3, Place.Along.Millimeters, LengthAfter.Millimeters);
+    public override string ToString() => Invariant($"hole of {_diameter * 1e3:0.##} mm at {Place.Along.Millimeters:0.##} mm, {LengthAfter.Millimeters:0.###} mm along the bar after bending");
 
     private IEnumerable<Advisory> Doubts()
     {
         double edge = Math.Min(Place.Level, Place.Depth - Place.Level);
         if (edge < EdgeDiameters * _diameter)
         {
-            yield return new("hole-near-edge", string.Format(
-                CultureInfo.InvariantCulture,
-                "The center of the hole is {0:0.##} mm from a face of the bar, less than {1} diameters: the strip beside it may tear or bulge.",
-                edge * 1e3,
-                EdgeDiameters), Sources.CommonPractice);
+            yield return new("hole-near-edge", Invariant($"The center of the hole is {edge * 1e3:0.##} mm from a face of the bar, less than {EdgeDiameters} diameters: the strip beside it may tear or bulge."), Sources.CommonPractice);
         }
 
         if (Place.Level > 0.75 * Place.Depth)
@@ -59,8 +53,7 @@ public sealed class BentHole
 
         if (_diameter > Place.Depth / 3)
         {
-            yield return new("hole-weakens", string.Format(
-                CultureInfo.InvariantCulture, "The hole takes {0:0} % of the depth of the bar: it will bend more sharply there than beside it.", 100 * _diameter / Place.Depth), Sources.Setting);
+            yield return new("hole-weakens", Invariant($"The hole takes {100 * _diameter / Place.Depth:0} % of the depth of the bar: it will bend more sharply there than beside it."), Sources.Setting);
         }
 
         yield return new("hole-in-bend", "A hole in a bend comes out longer or shorter than round, and the bar bends more sharply there: drill it small and ream it afterwards, or drill after bending where it must fit.", Sources.CommonPractice, isMinor: true);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -73,6 +72,5 @@ public sealed class RingPlace
     }
 
     /// <summary>Both places.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.##} mm along the bar: {1:0.###}° at radius {2:0.##} mm, strain {3:0.##} %", _along * 1e3, Angle.Degrees, R * 1e3, Strain.Percent);
+    public override string ToString() => Invariant($"{_along * 1e3:0.##} mm along the bar: {Angle.Degrees:0.###}° at radius {R * 1e3:0.##} mm, strain {Strain.Percent:0.##} %");
 }

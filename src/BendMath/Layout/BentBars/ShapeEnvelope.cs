@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -47,5 +46,5 @@ public sealed record ShapeEnvelope
     public Length Height => Length.FromMeters(_top - _bottom);
 
     /// <summary>Width and height in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0:0.#} × {1:0.#} mm", (_right - _left) * 1e3, (_top - _bottom) * 1e3);
+    public override string ToString() => Invariant($"{(_right - _left) * 1e3:0.#} × {(_top - _bottom) * 1e3:0.#} mm");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -52,8 +51,7 @@ public sealed record HardeningPair
     public Pressure ImpliedUltimate => Pressure.FromPascals(_strength * Math.Pow(HardeningExponent / Math.E, HardeningExponent));
 
     /// <summary>What was tested, K and n.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: K {1:0.#} MPa, n {2:0.###}", Description, _strength / 1e6, HardeningExponent);
+    public override string ToString() => Invariant($"{Description}: K {_strength / 1e6:0.#} MPa, n {HardeningExponent:0.###}");
 }
 
 /// <summary>A hardening pair a grade does not use, and why. Immutable and thread-safe.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -39,5 +38,5 @@ public sealed record PhysicalProperties
     internal double E { get; }
 
     /// <summary>The three numbers.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "E {0:0.#} GPa, ν {1:0.##}, {2:0.#} kg/m³", E / 1e9, PoissonsRatio, _density);
+    public override string ToString() => Invariant($"E {E / 1e9:0.#} GPa, ν {PoissonsRatio:0.##}, {_density:0.#} kg/m³");
 }

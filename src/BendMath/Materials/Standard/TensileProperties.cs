@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using UnitsNet;
@@ -108,9 +107,9 @@ public sealed record TensileProperties
 
     /// <summary>Yield, ultimate strength and elongation, as far as known.</summary>
     public override string ToString() =>
-        $"yield {YieldText}{(_ultimate is { } ultimate ? $", ultimate {Text(ultimate)}" : string.Empty)}{(_elongation is { } e ? FormattableString.Invariant($", elongation {100 * e:0.#} %") : string.Empty)}";
+        $"yield {YieldText}{(_ultimate is { } ultimate ? $", ultimate {Text(ultimate)}" : string.Empty)}{(_elongation is { } e ? Invariant($", elongation {100 * e:0.#} %") : string.Empty)}";
 
-    internal static string Text(double pascals) => string.Format(CultureInfo.InvariantCulture, "{0:0.#} MPa", pascals / 1e6);
+    internal static string Text(double pascals) => Invariant($"{pascals / 1e6:0.#} MPa");
 
     private static double? AtLeast(Pressure? value, double least, string name, string what)
     {

@@ -77,6 +77,6 @@ public sealed record TypicalStrength
         poissonsRatio: Grade.Physical.PoissonsRatio);
 
     /// <summary>Grade and strengths.</summary>
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Invariant(
         $"{Grade.Designation.FullName}, typical: yield {_yield / 1e6:0} MPa, ultimate {_ultimate / 1e6:0} MPa ({Source})");
 }

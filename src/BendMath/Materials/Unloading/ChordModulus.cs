@@ -51,7 +51,7 @@ public sealed record ChordModulus
     public Ratio ShareAt(Ratio plasticStrain) => Ratio.FromDecimalFractions(Share(Guard.Finite(plasticStrain, nameof(plasticStrain))));
 
     /// <summary>Saturated share and rate.</summary>
-    public override string ToString() => FormattableString.Invariant($"unloading modulus falling to {100 * _saturated:0.##} % at a rate of {Rate:0.##}");
+    public override string ToString() => Invariant($"unloading modulus falling to {100 * _saturated:0.##} % at a rate of {Rate:0.##}");
 
     internal double Share(double plasticStrain) => 1 - (1 - _saturated) * (1 - Math.Exp(-Rate * Math.Abs(plasticStrain)));
 }

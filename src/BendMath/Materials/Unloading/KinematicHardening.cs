@@ -144,14 +144,14 @@ public sealed record KinematicHardening : StressStrainLaw
     public override int GetHashCode() => _metal.GetHashCode();
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => FormattableString.Invariant(
+    public override string ToString() => Invariant(
         $"kinematic hardening, elastic range ±{_metal.Yield / 1e6:0.#} MPa, back stress to {_metal.Saturation / 1e6:0.#} MPa at {_metal.Rate:0.##}, growth {_metal.Linear / 1e6:0.#} MPa and {_metal.Range / 1e6:0.#} MPa at {_metal.RangeRate:0.##}, E {E / 1e9:0.#} GPa");
 
     internal override IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting)
     {
         if (strain > acting.DataStrain)
         {
-            yield return new("beyond-hardening", FormattableString.Invariant(
+            yield return new("beyond-hardening", Invariant(
                 $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % up to which this metal hardens; ")
                 + "the stress is held constant from there, which is an assumption.", Sources.Mechanisms);
         }

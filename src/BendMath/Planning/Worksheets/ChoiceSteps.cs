@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Learning;
 using UnitsNet;
@@ -45,7 +44,7 @@ internal sealed class ChoiceSteps(RingJob job, PlannedRing ring, StepUnits units
             yield return Searched(
                 "stamp of the die that would leave the wanted ring",
                 "R_make",
-                string.Format(CultureInfo.InvariantCulture, "the ring that comes off it, by {0}, is the wanted one", choice.Model.Name),
+                Invariant($"the ring that comes off it, by {choice.Model.Name}, is the wanted one"),
                 stamp,
                 Sources.FormingModels);
         }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using UnitsNet;
 
@@ -60,8 +59,7 @@ public sealed record Outstand
     internal bool HasSizeOf(Outstand other) => _length == other._length && _thickness == other._thickness;
 
     /// <summary>Length, thickness and free edge.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0:0.###} × {1:0.###} mm, free edge {2}", _length * 1e3, _thickness * 1e3, FreeEdge);
+    public override string ToString() => Invariant($"{_length * 1e3:0.###} × {_thickness * 1e3:0.###} mm, free edge {FreeEdge}");
 }
 
 /// <summary>What the distortion checks need to know of a section beyond its integrals. Immutable and thread-safe.</summary>
@@ -129,6 +127,5 @@ public sealed record SectionFeatures
     internal static SectionFeatures OfOutline(double radialDepth, IReadOnlyList<Outstand>? outstands) => new(radialDepth, outstands) { OutstandsAreKnown = outstands is not null };
 
     /// <summary>Radial depth, outstands and wall.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "radial depth {0:0.###} mm, {1}", _radialDepth * 1e3, Counted.Text(Outstands.Count, "outstand"));
+    public override string ToString() => Invariant($"radial depth {_radialDepth * 1e3:0.###} mm, {Counted.Text(Outstands.Count, "outstand")}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using UnitsNet;
 
@@ -34,12 +33,7 @@ public sealed record SectionFormula
     public string ErrorBasis { get; }
 
     /// <summary>Name, error and source.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} ({1}; {2})",
-        Name,
-        _largestError is not { } error ? "error not known" : error > 0 ? string.Format(CultureInfo.InvariantCulture, "error up to {0:0.#} %", error * 100) : "exact",
-        Source);
+    public override string ToString() => Invariant($"{Name} ({(_largestError is not { } error ? "error not known" : error > 0 ? Invariant($"error up to {error * 100:0.#} %") : "exact")}; {Source})");
 }
 
 /// <summary>Torsion constant J of a shape: torque is G·J times the twist per length. It does not depend on how the bar lies. Immutable and thread-safe.</summary>
@@ -64,7 +58,7 @@ public sealed record TorsionConstant
     internal double Meters4 { get; }
 
     /// <summary>The constant in mm⁴ and its formula.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "J {0:0.####} mm⁴, {1}", Meters4 * 1e12, Formula);
+    public override string ToString() => Invariant($"J {Meters4 * 1e12:0.####} mm⁴, {Formula}");
 }
 
 /// <summary>Warping constant C_w of an open shape, about its shear center. Immutable and thread-safe.</summary>
@@ -85,7 +79,7 @@ public sealed record WarpingConstant
     public SectionFormula Formula { get; }
 
     /// <summary>The constant in mm⁶ and its formula.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "C_w {0:0.####} mm⁶, {1}", _value * 1e18, Formula);
+    public override string ToString() => Invariant($"C_w {_value * 1e18:0.####} mm⁶, {Formula}");
 }
 
 /// <summary>Shear center of a section in its bending position: a force through it bends without twisting. Immutable and thread-safe.</summary>
@@ -123,6 +117,5 @@ public sealed record ShearCenter
     public SectionFormula Formula { get; }
 
     /// <summary>The position in mm and its formula.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "shear center {0:0.###} mm from the inside face, {1:0.###} mm along the axis, {2}", _y * 1e3, _z * 1e3, Formula);
+    public override string ToString() => Invariant($"shear center {_y * 1e3:0.###} mm from the inside face, {_z * 1e3:0.###} mm along the axis, {Formula}");
 }

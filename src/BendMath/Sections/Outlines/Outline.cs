@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -61,5 +60,5 @@ public sealed record Outline
     public override int GetHashCode() => (Loops.Count, Outer).GetHashCode();
 
     /// <summary>Number of edges and holes.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}, {1}", Counted.Text(Outer.Edges.Count, "edge"), Counted.Text(Loops.Count - 1, "hole"));
+    public override string ToString() => Invariant($"{Counted.Text(Outer.Edges.Count, "edge")}, {Counted.Text(Loops.Count - 1, "hole")}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using UnitsNet;
@@ -105,11 +104,5 @@ public sealed record OutlineEdge
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Ends, and for an arc the radius and sweep.</summary>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        IsArc ? "arc from {0} to {1}, radius {2:0.######} mm, sweep {3:0.######}°" : "line from {0} to {1}",
-        Start,
-        End,
-        Edge.Radius * 1e3,
-        Edge.Sweep * 180 / Math.PI);
+    public override string ToString() => IsArc ? Invariant($"arc from {Start} to {End}, radius {Edge.Radius * 1e3:0.######} mm, sweep {Edge.Sweep * 180 / Math.PI:0.######}°") : Invariant($"line from {Start} to {End}");
 }

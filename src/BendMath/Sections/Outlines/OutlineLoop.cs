@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using UnitsNet;
@@ -53,5 +52,5 @@ public sealed record OutlineLoop
     public override int GetHashCode() => (Edges.Count, Edges[0]).GetHashCode();
 
     /// <summary>Number of edges and where the loop begins.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} from {1}", Counted.Text(Edges.Count, "edge"), Edges[0].Start);
+    public override string ToString() => Invariant($"{Counted.Text(Edges.Count, "edge")} from {Edges[0].Start}");
 }

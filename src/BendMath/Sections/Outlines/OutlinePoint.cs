@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using UnitsNet;
@@ -46,5 +45,5 @@ public sealed record OutlinePoint
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Both coordinates in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "x {0:0.######} mm, y {1:0.######} mm", Right * 1e3, Up * 1e3);
+    public override string ToString() => Invariant($"x {Right * 1e3:0.######} mm, y {Up * 1e3:0.######} mm");
 }

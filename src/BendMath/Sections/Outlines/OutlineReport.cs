@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
@@ -38,20 +37,14 @@ internal static class OutlineReport
 
     private static Advisory Advise(LoopRepair repair) => repair.Kind switch
     {
-        LoopRepairKind.Joined => new("joined-ends", string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} had {1} joints, the first at {2}, where the ends of edges missed each other by up to {3}; they were joined.",
-            Capital(repair), repair.Count, Place(repair.Z, repair.Y), Guard.MillimetersText(repair.Size)), Sources.Definition),
-        LoopRepairKind.Straightened => new("collinear-points", string.Format(
-            CultureInfo.InvariantCulture,
-            "{0} had {1} points on a straight line between their neighbors, the first at {2}; they were dropped.",
-            Capital(repair), repair.Count, Place(repair.Z, repair.Y)), Sources.Definition),
+        LoopRepairKind.Joined => new("joined-ends", Invariant($"{Capital(repair)} had {repair.Count} joints, the first at {Place(repair.Z, repair.Y)}, where the ends of edges missed each other by up to {Guard.MillimetersText(repair.Size)}; they were joined."), Sources.Definition),
+        LoopRepairKind.Straightened => new("collinear-points", Invariant($"{Capital(repair)} had {repair.Count} points on a straight line between their neighbors, the first at {Place(repair.Z, repair.Y)}; they were dropped."), Sources.Definition),
         _ => new("reversed-winding", $"{Capital(repair)} ran the wrong way round and was reversed: the outer loop runs counter-clockwise, holes clockwise.", Sources.Definition),
     };
 
     private static string Capital(LoopRepair repair) => Number("Loop", repair.Loop);
 
-    private static string Number(string what, int index) => string.Format(CultureInfo.InvariantCulture, "{0} {1}", what, index + 1);
+    private static string Number(string what, int index) => Invariant($"{what} {index + 1}");
 
     private static string Place(double x, double y) => $"x = {Guard.MillimetersText(x)}, y = {Guard.MillimetersText(y)}";
 }

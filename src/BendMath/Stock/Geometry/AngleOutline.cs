@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using BendMath.Sections;
@@ -15,14 +14,12 @@ internal static class AngleOutline
         double taken = thickness + fillets.RootMeters + fillets.ToeMeters;
         if (legMeters <= taken)
         {
-            throw Guard.Fault(name, leg, string.Format(
-                CultureInfo.InvariantCulture, "must be longer than thickness, root radius and toe radius together, {0:0.###} mm", taken * 1e3));
+            throw Guard.Fault(name, leg, Invariant($"must be longer than thickness, root radius and toe radius together, {taken * 1e3:0.###} mm"));
         }
 
         if (fillets.ToeMeters > thickness)
         {
-            throw Guard.Fault(nameof(fillets), fillets.Toe, string.Format(
-                CultureInfo.InvariantCulture, "must have a toe radius not greater than the thickness, {0:0.###} mm", thickness * 1e3));
+            throw Guard.Fault(nameof(fillets), fillets.Toe, Invariant($"must have a toe radius not greater than the thickness, {thickness * 1e3:0.###} mm"));
         }
     }
 

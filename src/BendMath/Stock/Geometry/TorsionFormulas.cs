@@ -100,8 +100,8 @@ internal static class TorsionFormulas
         ];
 
         static SectionFormula Formula(double c, double error) => new(
-            FormattableString.Invariant($"El Darwish and Johnston, c = {c}"),
-            FormattableString.Invariant($"J = (a + b − t)·t³/3 + α·D⁴ − {c}·t⁴, α = 0.0768 + 0.0479·r/t, D = 2·[3r + 2t − √2·(2r + t)]"),
+            Invariant($"El Darwish and Johnston, c = {c}"),
+            Invariant($"J = (a + b − t)·t³/3 + α·D⁴ − {c}·t⁴, α = 0.0768 + 0.0479·r/t, D = 2·[3r + 2t − √2·(2r + t)]"),
             c > 0.3 ? Sources.ElDarwishJohnston1965 : Sources.BlueBookAngles,
             error,
             AgainstSolution);

@@ -35,7 +35,7 @@ internal sealed class DesignationReader
         spelling = reader._spelling;
         if (text.Length > LengthReader.LongestText)
         {
-            return FormattableString.Invariant($"is longer than {LengthReader.LongestText} characters");
+            return Invariant($"is longer than {LengthReader.LongestText} characters");
         }
 
         string? fault = reader.ReadAll(WithoutSystem(text.Replace('(', ' ').Replace(')', ' ').Trim(), spelling)) ?? reader.Close();

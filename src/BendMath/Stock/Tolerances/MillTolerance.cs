@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendMath.Evidence;
 using BendMath.Guards;
 using BendMath.Numerics;
@@ -76,7 +75,7 @@ public sealed record DimensionTolerance
     internal double HighMeters { get; }
 
     /// <summary>Dimension and permitted sizes in millimeters.</summary>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0} {1:0.###} mm: {2}", Dimension, _nominal * 1e3, Range);
+    public override string ToString() => Invariant($"{Dimension} {_nominal * 1e3:0.###} mm: {Range}");
 }
 
 /// <summary>
@@ -171,7 +170,7 @@ public sealed partial class MillTolerance
     {
         if (size < low * (1 - 1e-9) || size > high * (1 + 1e-9))
         {
-            throw Guard.OutOfRange(name, FormattableString.Invariant($"must have a {what} of {low * 1e3:0.###} to {high * 1e3:0.###} mm, the range of {standard}"), $"is {stock}");
+            throw Guard.OutOfRange(name, Invariant($"must have a {what} of {low * 1e3:0.###} to {high * 1e3:0.###} mm, the range of {standard}"), $"is {stock}");
         }
     }
 
