@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// A flat 20 × 8 mm of linearly hardening steel, bumped the easy way: a whole pass of 73 bumps over a bar of ten half-spans, and the steady state of the same bumps. The straightforward way keeps
-/// the curvature on a grid along the bar (<see cref="GridBumps"/>): 72 steps in a half-span give the mean curvature to about 1e-3, 720 steps to about 1e-5. The library keeps the corners of the moments, without a grid.
+/// A flat 20 × 8 mm of linearly hardening steel, bumped the easy way: a whole pass of 73 bumps over a bar of ten half-spans, and the steady
+/// state of the same bumps. The straightforward way keeps the curvature on a grid along the bar (<see cref="GridBumps"/>): 72 steps in a
+/// half-span give the mean curvature to about 1e-3, 720 steps to about 1e-5. The library keeps the corners of the moments, without a grid.
 /// </summary>
 [MemoryDiagnoser]
 [GroupBenchmarksBy(BenchmarkDotNet.Configs.BenchmarkLogicalGroupRule.ByCategory)]
@@ -33,7 +34,8 @@ public class BumpBenchmarks
 
     private readonly Length _bar = Length.FromMeters(10 * HalfSpan);
 
-    private readonly Length _stroke = Length.FromMeters(Nominal * HalfSpan * HalfSpan / (1 + Math.Sqrt(1 - Nominal * Nominal * HalfSpan * HalfSpan)));
+    private readonly Length _stroke =
+        Length.FromMeters(Nominal * HalfSpan * HalfSpan / (1 + Math.Sqrt(1 - Nominal * Nominal * HalfSpan * HalfSpan)));
 
     public BumpBenchmarks()
     {

@@ -1,8 +1,9 @@
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// The textbook way for a section of any shape: its outline, straight edges and quarter arcs, is cut by chords of equal distance. Midpoint sums give area
-/// and moments, running sums the equal-area axis; a second set of chords, across the first, the plastic modulus of the other direction.
+/// The textbook way for a section of any shape: its outline, straight edges and quarter arcs, is cut by chords of equal distance. Midpoint
+/// sums give area and moments, running sums the equal-area axis; a second set of chords, across the first, the plastic modulus of the other
+/// direction.
 /// </summary>
 internal sealed class ChordOutline(ChordOutline.Side[] sides, double depth, double width, double perimeter, int count)
 {
@@ -108,7 +109,8 @@ internal sealed class ChordOutline(ChordOutline.Side[] sides, double depth, doub
     }
 
     /// <summary>A straight edge, or an arc that rises or falls all along and lies to one side of its center.</summary>
-    internal readonly struct Side(double y1, double z1, double y2, double z2, double centerY = 0, double centerZ = 0, double radius = 0, int bulge = 0)
+    internal readonly struct Side(double y1, double z1, double y2, double z2, double centerY = 0, double centerZ = 0, double radius = 0,
+        int bulge = 0)
     {
         public double Y1 { get; } = y1;
 

@@ -4,8 +4,9 @@ using BendMath.Forming.Bumps;
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// Bump-by-bump bending of a rectangular bar of linear hardening, written the straightforward way: permanent curvature on a grid along the bar, the moment under the nose by bisection of the
-/// trapezoidal sum, the curvature of each grid point by Newton's method, then the running maximum. Meters and pascals.
+/// Bump-by-bump bending of a rectangular bar of linear hardening, written the straightforward way: permanent curvature on a grid along the
+/// bar, the moment under the nose by bisection of the trapezoidal sum, the curvature of each grid point by Newton's method, then the
+/// running maximum. Meters and pascals.
 /// </summary>
 internal sealed class GridBumps(double width, double depth, double modulus, double yield, double tangent, double halfSpan, int steps)
 {
@@ -15,7 +16,9 @@ internal sealed class GridBumps(double width, double depth, double modulus, doub
 
     private readonly double _plastic = (1 - tangent / modulus) * yield * width * depth * depth / 4;
 
-    /// <summary>Mean permanent curvature from the first bump to the last of a pass from the first place with bar under both supports.</summary>
+    /// <summary>
+    /// Mean permanent curvature from the first bump to the last of a pass from the first place with bar under both supports.
+    /// </summary>
     public double MeanOfPass(double length, double feed, int bumps, double nominal)
     {
         double step = halfSpan / steps;

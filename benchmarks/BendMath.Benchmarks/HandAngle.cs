@@ -1,9 +1,9 @@
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// A sharp-cornered equal angle, flange out, of linearly hardening metal, written out by hand for speed: plain doubles in meters and pascals, closed forms,
-/// no allocation. The section is a rectangle h × t with a rectangle t × (h − t) beside its inside end, so every integral is one power of a
-/// positive part for each.
+/// A sharp-cornered equal angle, flange out, of linearly hardening metal, written out by hand for speed: plain doubles in meters and
+/// pascals, closed forms, no allocation. The section is a rectangle h × t with a rectangle t × (h − t) beside its inside end, so every
+/// integral is one power of a positive part for each.
 /// </summary>
 internal sealed class HandAngle
 {
@@ -64,8 +64,8 @@ internal sealed class HandAngle
     }
 
     /// <summary>
-    /// The inverse: Newton in v = 1/(R + ȳ) on κ_t·R_f − (1 + e_f), with its exact slope, and with the neutral axis carried along its own slope as the next
-    /// first guess.
+    /// The inverse: Newton in v = 1/(R + ȳ) on κ_t·R_f − (1 + e_f), with its exact slope, and with the neutral axis carried along its own
+    /// slope as the next first guess.
     /// </summary>
     public double LoadedInsideFor(double finished)
     {
@@ -111,7 +111,9 @@ internal sealed class HandAngle
         }
     }
 
-    /// <summary>Neutral axis: N/(E·κ) = A(ȳ − y_n) − rate·(G − H), G and H being first moments beyond the levels y_n ± c, c = e_y(R + y_n).</summary>
+    /// <summary>
+    /// Neutral axis: N/(E·κ) = A(ȳ − y_n) − rate·(G − H), G and H being first moments beyond the levels y_n ± c, c = e_y(R + y_n).
+    /// </summary>
     private double Axis(double radius, double axis)
     {
         double low = 0, high = _h, previous = 0;
@@ -124,7 +126,9 @@ internal sealed class HandAngle
             double belowFlange = Math.Max(0, axis - c - _t);
             double upper = _t * above + _side * aboveFlange;
             double lower = _t * below + _side * (below - belowFlange);
-            double first = (_t * (above * above - below * below) + _side * (aboveFlange * aboveFlange - (below - belowFlange) * (below + belowFlange))) / 2;
+            double first =
+                (_t * (above * above - below * below) + _side * (aboveFlange * aboveFlange - (below - belowFlange) * (below + belowFlange)))
+                    / 2;
             double value = _area * (_y - axis) - _rate * first;
             double slope = -_area + _rate * (upper * (1 + _yieldStrain) + lower * (1 - _yieldStrain));
             if (value > 0)

@@ -3,8 +3,9 @@ using MathNet.Numerics.Integration;
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// A bar of power-law metal, held flat, written out by hand for speed: the section is a list of rectangles and of half chords of circles, in plain doubles. Rectangles take the
-/// antiderivative of the power law, or Gauss points where the strain changes too little for it; half chords take Gauss points over their angle, an octave of strain at a time.
+/// A bar of power-law metal, held flat, written out by hand for speed: the section is a list of rectangles and of half chords of circles,
+/// in plain doubles. Rectangles take the antiderivative of the power law, or Gauss points where the strain changes too little for it; half
+/// chords take Gauss points over their angle, an octave of strain at a time.
 /// </summary>
 internal sealed class HandPowerBar
 {
@@ -45,7 +46,8 @@ internal sealed class HandPowerBar
         _yieldStrain = Math.Pow(_ratio, 1 / (1 - exponent));
     }
 
-    public static HandPowerBar RolledAngle(double h, double t, double root, double toe, SectionProperties properties, double modulus, double strength, double exponent) => new(
+    public static HandPowerBar RolledAngle(double h, double t, double root, double toe, SectionProperties properties, double modulus,
+        double strength, double exponent) => new(
         [(0, t - toe, h), (t - toe, t, h - toe), (t, t + root, t + root), (t + root, h - toe, t), (h - toe, h, t - toe)],
         [(t - toe, toe, 1, t - toe, t), (t + root, root, -1, t, t + root), (h - toe, toe, 1, h - toe, h)],
         properties,
@@ -53,10 +55,12 @@ internal sealed class HandPowerBar
         strength,
         exponent);
 
-    public static HandPowerBar Tube(double diameter, double bore, SectionProperties properties, double modulus, double strength, double exponent)
+    public static HandPowerBar Tube(double diameter, double bore, SectionProperties properties, double modulus, double strength,
+        double exponent)
     {
         double r = diameter / 2, b = bore / 2;
-        return new([], b > 0 ? [(r, r, 2, 0, diameter), (r, b, -2, r - b, r + b)] : [(r, r, 2, 0, diameter)], properties, modulus, strength, exponent);
+        return new([], b > 0 ? [(r, r, 2, 0, diameter), (r, b, -2, r - b, r + b)] : [(r, r, 2, 0, diameter)], properties, modulus, strength,
+            exponent);
     }
 
     public double LoadedInsideFor(double finished)
@@ -224,7 +228,8 @@ internal sealed class HandPowerBar
                 {
                     (double sine, double cosine) = Math.SinCos(middle + half * _nodes[i]);
                     double y = center + r * sine;
-                    Add(Math.Abs(half) * _weights[i] * r * r * cosine * cosine * factor, y - _y, side, Math.Max(_yieldStrain, side * curvature * (y - axis)));
+                    Add(Math.Abs(half) * _weights[i] * r * r * cosine * cosine * factor, y - _y, side,
+                        Math.Max(_yieldStrain, side * curvature * (y - axis)));
                 }
             }
 

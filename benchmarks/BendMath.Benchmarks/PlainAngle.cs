@@ -1,8 +1,8 @@
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// The figures of an equal angle by hand on plain doubles: two rectangles, the spandrel in the root added, those at the toes taken off. A spandrel is a
-/// square of side r less a quarter circle about its far corner. No classes, no units, this shape only.
+/// The figures of an equal angle by hand on plain doubles: two rectangles, the spandrel in the root added, those at the toes taken off. A
+/// spandrel is a square of side r less a quarter circle about its far corner. No classes, no units, this shape only.
 /// </summary>
 internal struct PlainAngle
 {
@@ -31,7 +31,9 @@ internal struct PlainAngle
             + 2 * gyration + Math.Sqrt(major / area) + Math.Sqrt(minor / area) + perimeter;
     }
 
-    /// <summary>For an axis that crosses the toe of the lying leg, as in every angle whose legs are not very thick: Newton on the area below.</summary>
+    /// <summary>
+    /// For an axis that crosses the toe of the lying leg, as in every angle whose legs are not very thick: Newton on the area below.
+    /// </summary>
     private static (double Level, double Modulus) Plastic(double leg, double t, double root, double toe, double area, double centroid)
     {
         double level = area / 2 / leg;
@@ -73,7 +75,8 @@ internal struct PlainAngle
         double reach = r - 4 * r / (3 * Math.PI);
         double area = square - quarter;
         double first = square * r / 2 - quarter * reach;
-        double second = square * square / 3 - (Math.PI * square * square / 16 - quarter * (r - reach) * (r - reach) + quarter * reach * reach);
+        double second =
+            square * square / 3 - (Math.PI * square * square / 16 - quarter * (r - reach) * (r - reach) + quarter * reach * reach);
         double cross = square * square / 4 - (square * square / 8 - quarter * (r - reach) * (r - reach) + quarter * reach * reach);
         _area += sign * area;
         _y += sign * (area * y + sy * first);

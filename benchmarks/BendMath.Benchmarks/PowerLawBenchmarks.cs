@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace BendMath.Benchmarks;
 
-/// <summary>The inverse, from the wanted ring held flat to the loaded radius, for power-law metal: the typed call beside the hand-written one.</summary>
+/// <summary>
+/// The inverse, from the wanted ring held flat to the loaded radius, for power-law metal: the typed call beside the hand-written one.
+/// </summary>
 [MemoryDiagnoser]
 [GroupBenchmarksBy(BenchmarkDotNet.Configs.BenchmarkLogicalGroupRule.ByCategory)]
 [CategoriesColumn]
@@ -19,11 +21,13 @@ public class PowerLawBenchmarks
     private readonly BendRadius _wanted = BendRadius.Inside(Length.FromMillimeters(250));
 
     private readonly BendAnalysis _angle = BendAnalysis.Of(
-        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut, Metal);
+        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3),
+            AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut, Metal);
 
     private readonly BendAnalysis _round = BendAnalysis.Of(new RoundBar(Length.FromMillimeters(12)).Section, Metal);
 
-    private readonly BendAnalysis _tube = BendAnalysis.Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)).Section, Metal);
+    private readonly BendAnalysis _tube =
+        BendAnalysis.Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)).Section, Metal);
 
     private readonly HandPowerBar _handAngle;
 
@@ -35,7 +39,8 @@ public class PowerLawBenchmarks
 
     private readonly StripPowerBar _stripRound = new(0.012, y => Chord(y, 0.006, 0.006), Modulus, Strength, Exponent);
 
-    private readonly StripPowerBar _stripTube = new(0.025, y => Chord(y, 0.0125, 0.0125) - Chord(y, 0.0125, 0.0105), Modulus, Strength, Exponent);
+    private readonly StripPowerBar _stripTube =
+        new(0.025, y => Chord(y, 0.0125, 0.0125) - Chord(y, 0.0125, 0.0105), Modulus, Strength, Exponent);
 
     public PowerLawBenchmarks()
     {
@@ -90,11 +95,13 @@ public class PowerLawBenchmarks
     {
         if (!(Math.Abs(hand - typed) <= tolerance * Math.Abs(typed)))
         {
-            throw new InvalidOperationException(FormattableString.Invariant($"The hand-written way gives {hand:R}, the library {typed:R}."));
+            throw new InvalidOperationException(
+                FormattableString.Invariant($"The hand-written way gives {hand:R}, the library {typed:R}."));
         }
     }
 
-    private static double Chord(double y, double center, double radius) => 2 * Math.Sqrt(Math.Max(0, radius * radius - (y - center) * (y - center)));
+    private static double Chord(double y, double center, double radius) =>
+        2 * Math.Sqrt(Math.Max(0, radius * radius - (y - center) * (y - center)));
 
     /// <summary>30 × 30 × 3 mm, root 5 mm, toes 2.5 mm, flange at the inside face.</summary>
     private static double RolledAngleWidth(double y)

@@ -4,8 +4,9 @@ using UnitsNet;
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// All figures of a rolled angle 30 × 30 × 3 mm, typed in and out. Baseline: 1,000 chords each way through its outline, as for a section of any shape. Beside it
-/// the same chords by a program that knows no other shape than this angle, and formulas by hand for this angle, both on plain doubles.
+/// All figures of a rolled angle 30 × 30 × 3 mm, typed in and out. Baseline: 1,000 chords each way through its outline, as for a section of
+/// any shape. Beside it the same chords by a program that knows no other shape than this angle, and formulas by hand for this angle, both
+/// on plain doubles.
 /// </summary>
 [MemoryDiagnoser]
 public class SectionBenchmarks
@@ -41,8 +42,10 @@ public class SectionBenchmarks
         p.Area.Value + p.Depth.Value + p.Width.Value + p.CentroidFromInside.Value + p.CentroidAxial.Value
         + p.SecondMomentAboutBendingAxis.Value + p.SecondMomentAboutRadialAxis.Value + p.ProductOfInertia.Value
         + p.PrincipalSecondMomentMajor.Value + p.PrincipalSecondMomentMinor.Value + p.PrincipalAxisAngle.Radians
-        + p.ElasticModulusInside.Value + p.ElasticModulusOutside.Value + p.ElasticModulusAboutRadialAxisNear.Value + p.ElasticModulusAboutRadialAxisFar.Value
-        + p.EqualAreaAxisFromInside.Value + p.PlasticModulus.Value + p.EqualAreaAxisAxial.Value + p.PlasticModulusAboutRadialAxis.Value + p.ShapeFactor
+        + p.ElasticModulusInside.Value + p.ElasticModulusOutside.Value + p.ElasticModulusAboutRadialAxisNear.Value
+        + p.ElasticModulusAboutRadialAxisFar.Value
+        + p.EqualAreaAxisFromInside.Value + p.PlasticModulus.Value + p.EqualAreaAxisAxial.Value + p.PlasticModulusAboutRadialAxis.Value
+        + p.ShapeFactor
         + p.RadiusOfGyrationAboutBendingAxis.Value + p.RadiusOfGyrationAboutRadialAxis.Value
         + p.PrincipalRadiusOfGyrationMajor.Value + p.PrincipalRadiusOfGyrationMinor.Value + p.Perimeter.Value;
 }

@@ -4,8 +4,9 @@ using UnitsNet;
 namespace BendMath.Benchmarks;
 
 /// <summary>
-/// Bending a sharp-cornered angle 30 × 30 × 3 mm, flange out, of linearly hardening steel: forward, from the loaded inside radius to the ring released
-/// free, and back. The textbook way cuts the section into 1,000 strips and nests bisections; the hand-written way is <see cref="HandAngle"/>.
+/// Bending a sharp-cornered angle 30 × 30 × 3 mm, flange out, of linearly hardening steel: forward, from the loaded inside radius to the
+/// ring released free, and back. The textbook way cuts the section into 1,000 strips and nests bisections; the hand-written way is
+/// <see cref="HandAngle"/>.
 /// </summary>
 [MemoryDiagnoser]
 [GroupBenchmarksBy(BenchmarkDotNet.Configs.BenchmarkLogicalGroupRule.ByCategory)]

@@ -7,7 +7,8 @@ namespace BendMath.Benchmarks;
 [MemoryDiagnoser]
 public class StandardSizeBenchmarks
 {
-    private readonly Dictionary<string, StandardSize> _dictionary = StandardSizes.All.ToDictionary(size => size.FullName, StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, StandardSize> _dictionary =
+        StandardSizes.All.ToDictionary(size => size.FullName, StringComparer.OrdinalIgnoreCase);
 
     [Benchmark(Baseline = true)]
     public StandardSize InADictionary() => _dictionary["AISC v16.0 L2X2X1/8"];

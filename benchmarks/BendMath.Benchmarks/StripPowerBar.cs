@@ -1,6 +1,9 @@
 namespace BendMath.Benchmarks;
 
-/// <summary>The textbook way for power-law metal, held flat: 1,000 strips across the depth, the neutral axis by bisection, the loaded radius by bisection around it.</summary>
+/// <summary>
+/// The textbook way for power-law metal, held flat: 1,000 strips across the depth, the neutral axis by bisection, the loaded radius by
+/// bisection around it.
+/// </summary>
 internal sealed class StripPowerBar
 {
     private const int Strips = 1000;

@@ -8,7 +8,9 @@ using UnitsNet;
 
 namespace Figures;
 
-/// <summary>The pictures about three-point bending: a flat 20 × 8 mm, easy way, over a half-span of 60 mm. Metals and bender invented.</summary>
+/// <summary>
+/// The pictures about three-point bending: a flat 20 × 8 mm, easy way, over a half-span of 60 mm. Metals and bender invented.
+/// </summary>
 internal static class BumpPictures
 {
     private const int Width = 640, Height = 420;
@@ -21,9 +23,13 @@ internal static class BumpPictures
 
     private static readonly FlatBar Flat = new(Length.FromMillimeters(20), Length.FromMillimeters(8));
 
-    private static readonly BendAnalysis Steel = Of(new LinearHardening(Pressure.FromPascals(Modulus), Pressure.FromMegapascals(280), Pressure.FromMegapascals(1500)));
+    private static readonly BendAnalysis Steel =
+        Of(new LinearHardening(Pressure.FromPascals(Modulus), Pressure.FromMegapascals(280), Pressure.FromMegapascals(1500)));
 
-    /// <summary>Radii of the axis that the tests compute apart from the library, by a bar of layers fed through a bender with noses of 20, 50, 75, 100 and 120 mm.</summary>
+    /// <summary>
+    /// Radii of the axis that the tests compute apart from the library, by a bar of layers fed through a bender with noses of 20, 50, 75,
+    /// 100 and 120 mm.
+    /// </summary>
     private static readonly double[] FedThrough = [97.2, 106.4, 115.9, 127.7, 138.8];
 
     private static readonly Metal[] Metals =
@@ -39,7 +45,8 @@ internal static class BumpPictures
         Drawn("three-point-moment", "Moment along a bar pinched once", Moments),
         Drawn("three-point-curvature", "Curvature along the same bar, still pinched", Curvatures),
         Picture.Of("bumps-full-bites", new BarCurvatureFigure(Bumped(lighter: false), FigureUnit.Millimeters, "Every bump at full stroke")),
-        Picture.Of("bumps-lighter-first-bites", new BarCurvatureFigure(Bumped(lighter: true), FigureUnit.Millimeters, "The same with lighter first bites")),
+        Picture.Of("bumps-lighter-first-bites",
+            new BarCurvatureFigure(Bumped(lighter: true), FigureUnit.Millimeters, "The same with lighter first bites")),
         Drawn("three-point-hardening", "How much tighter than the contacts? Hardening", Hardening),
         Drawn("three-point-bend", "How much tighter than the contacts? Stroke", Strokes),
         Drawn("three-point-feed", "The feed makes the ring wider", Feeds),
@@ -91,9 +98,12 @@ internal static class BumpPictures
         chart.Curve(exponents, Array.ConvertAll(exponents, n => (4 * n + 1) / (4 * n + 2)), 2);
         chart.Words("no elastic part: (4n + 1)/(4n + 2)", 0.3, 0.67, Alignment.UpperLeft);
         int line = 0;
-        foreach ((double times, MarkerShape shape) in new[] { (8.0, MarkerShape.OpenSquare), (30, MarkerShape.FilledCircle), (100, MarkerShape.OpenTriangleUp) })
+        foreach ((double times,
+            MarkerShape shape) in new[] { (8.0, MarkerShape.OpenSquare), (30, MarkerShape.FilledCircle),
+                (100, MarkerShape.OpenTriangleUp) })
         {
-            (double N, double Ratio)[] points = [.. Enumerable.Range(1, 19).Select(i => 0.025 * i).Select(n => (n, Ratio(Of(Power(n)), times, HalfSpan / 500))).Where(point => point.Item2 < 1.08)];
+            (double N, double Ratio)[] points =
+                [.. Enumerable.Range(1, 19).Select(i => 0.025 * i).Select(n => (n, Ratio(Of(Power(n)), times, HalfSpan / 500))).Where(point => point.Item2 < 1.08)];
             chart.Marks([.. points.Select(point => point.N)], [.. points.Select(point => point.Ratio)], shape, 7);
             double at = 1.06 - 0.05 * line++;
             chart.Marks([0.02], [at], shape, 7);
@@ -134,7 +144,8 @@ internal static class BumpPictures
             double[] ratios = Array.ConvertAll(feeds, f => Ratio(metal.Analysis, times, f * HalfSpan) / least);
             chart.Curve([0, .. feeds], [1, .. ratios], metal.Width, metal.Pattern);
             bool lowest = metal == Metals[0];
-            chart.Words(metal.Name, lowest ? 0.46 : 0.44, ratios[lowest ? 229 : 219] - (lowest ? 0.005 : 0), lowest ? Alignment.UpperLeft : Alignment.LowerRight);
+            chart.Words(metal.Name, lowest ? 0.46 : 0.44, ratios[lowest ? 229 : 219] - (lowest ? 0.005 : 0),
+                lowest ? Alignment.UpperLeft : Alignment.LowerRight);
         }
 
         return chart.Plot;
@@ -152,7 +163,9 @@ internal static class BumpPictures
         double[] radii = [.. Enumerable.Range(0, 79).Select(i => 4.0 + 2 * i).Where(r => r < 150)];
         chart.Curve(radii, Array.ConvertAll(radii, r =>
         {
-            FormedBend formed = new IncrementalThreePointBending(new ThreePointSetup(Length.FromMeters(HalfSpan), Length.FromMillimeters(r - 4))).FormAtStroke(Steel, Stroke(Nominal));
+            FormedBend formed =
+                new IncrementalThreePointBending(
+                    new ThreePointSetup(Length.FromMeters(HalfSpan), Length.FromMillimeters(r - 4))).FormAtStroke(Steel, Stroke(Nominal));
             return 1 / formed.RingWhen(Release.HeldFlat).Curvature.InverseMillimeters;
         }), 2.2);
         chart.Marks([20, 50, 75, 100, 120], FedThrough, MarkerShape.OpenCircle, 9);
@@ -164,13 +177,17 @@ internal static class BumpPictures
     /// <summary>A straight bar after one pinch, still closed.</summary>
     private static PinchedShape Pinched(double nose)
     {
-        BumpedBar bar = new BumpBending(new ThreePointSetup(Length.FromMeters(HalfSpan), Length.FromMeters(nose)), Length.FromMeters(HalfSpan))
+        BumpedBar bar =
+            new BumpBending(new ThreePointSetup(Length.FromMeters(HalfSpan), Length.FromMeters(nose)), Length.FromMeters(HalfSpan))
             .Bend(Steel, Length.FromMeters(2 * HalfSpan), [new Bump(Length.FromMeters(HalfSpan), Stroke(Nominal))]);
         BumpOutcome pinch = bar.Outcomes[0];
         double stiffness = Modulus * Steel.Section.Properties.SecondMomentAboutBendingAxis.MetersToTheFourth;
         double[] places = [.. Enumerable.Range(-400, 801).Select(i => i / 400.0)];
-        double[] moments = Array.ConvertAll(places, x => Math.Min(pinch.PeakMoment.NewtonMeters, pinch.SupportForce.Newtons * HalfSpan * (1 - Math.Abs(x))));
-        double[] curvatures = [.. places.Zip(moments, (x, m) => bar.PermanentCurvatureAt(Length.FromMeters(HalfSpan * (1 + x))).InverseMeters + m / stiffness)];
+        double[] moments =
+            Array.ConvertAll(places,
+                x => Math.Min(pinch.PeakMoment.NewtonMeters, pinch.SupportForce.Newtons * HalfSpan * (1 - Math.Abs(x))));
+        double[] curvatures =
+            [.. places.Zip(moments, (x, m) => bar.PermanentCurvatureAt(Length.FromMeters(HalfSpan * (1 + x))).InverseMeters + m / stiffness)];
         return new(places, moments, curvatures);
     }
 
@@ -190,15 +207,21 @@ internal static class BumpPictures
         double nominal = timesYield * yield;
         double halfSpan = Math.Min(HalfSpan, 0.5 / nominal);
         double stroke = nominal * halfSpan * halfSpan / (1 + Math.Sqrt(1 - nominal * nominal * halfSpan * halfSpan));
-        FormedBend formed = new BumpBending(new ThreePointSetup(Length.FromMeters(halfSpan), Length.Zero), Length.FromMeters(feed * halfSpan / HalfSpan)).FormAtStroke(analysis, Length.FromMeters(stroke));
-        return formed.IsStraightWhen(Release.HeldFlat) ? double.PositiveInfinity : nominal / formed.RingWhen(Release.HeldFlat).Curvature.InverseMeters;
+        FormedBend formed =
+            new BumpBending(new ThreePointSetup(Length.FromMeters(halfSpan), Length.Zero),
+                Length.FromMeters(feed * halfSpan / HalfSpan)).FormAtStroke(analysis, Length.FromMeters(stroke));
+        return formed.IsStraightWhen(Release.HeldFlat) ? double.PositiveInfinity
+            : nominal / formed.RingWhen(Release.HeldFlat).Curvature.InverseMeters;
     }
 
-    private static PowerHardening Power(double n) => new(Pressure.FromPascals(Modulus), Pressure.FromPascals(280e6 * Math.Pow(Modulus / 280e6, n)), n);
+    private static PowerHardening Power(double n) =>
+        new(Pressure.FromPascals(Modulus), Pressure.FromPascals(280e6 * Math.Pow(Modulus / 280e6, n)), n);
 
-    private static BendAnalysis Of(StressStrainLaw law) => BendAnalysis.Of(Flat.EasyWay, new BarMaterial("invented", law, Density.FromKilogramsPerCubicMeter(7850)));
+    private static BendAnalysis Of(StressStrainLaw law) =>
+        BendAnalysis.Of(Flat.EasyWay, new BarMaterial("invented", law, Density.FromKilogramsPerCubicMeter(7850)));
 
-    private static Length Stroke(double nominal) => Length.FromMeters(nominal * HalfSpan * HalfSpan / (1 + Math.Sqrt(1 - nominal * nominal * HalfSpan * HalfSpan)));
+    private static Length Stroke(double nominal) =>
+        Length.FromMeters(nominal * HalfSpan * HalfSpan / (1 + Math.Sqrt(1 - nominal * nominal * HalfSpan * HalfSpan)));
 
     /// <summary>Places over the half-span from the nose, moments and curvatures there.</summary>
     private sealed record PinchedShape(double[] Places, double[] Moments, double[] Curvatures);

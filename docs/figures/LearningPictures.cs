@@ -19,17 +19,23 @@ internal static class LearningPictures
 
     public static IEnumerable<Picture> All =>
     [
-        Picture.Of("rings-ratio", Fitted([("200", 373), ("250", 468), ("250", 471), ("300", 566), ("360", 680), ("360", 686)], 565, 4, "Six measured rings: one ratio")),
-        Picture.Of("rings-line", Fitted([("200", 395), ("200", 393), ("250", 489), ("250", 486), ("300", 540), ("300", 577), ("360", 681), ("360", 676)], 490, 10, "Eight measured rings: a line, and one ring to look at again")),
+        Picture.Of("rings-ratio",
+            Fitted([("200", 373), ("250", 468), ("250", 471), ("300", 566), ("360", 680), ("360", 686)], 565, 4,
+                "Six measured rings: one ratio")),
+        Picture.Of("rings-line",
+            Fitted([("200", 395), ("200", 393), ("250", 489), ("250", 486), ("300", 540), ("300", 577), ("360", 681), ("360", 676)], 490,
+                10, "Eight measured rings: a line, and one ring to look at again")),
         Picture.Of("rings-bounds", Bounds()),
     ];
 
     private static DieAdviceFigure Fitted((string Die, double InsideDiameter)[] rings, double wanted, double tolerance, string title)
     {
         BendAnalysis bending = BendAnalysis.Of(Angle, Steel(null));
-        MeasuredRing[] measured = [.. rings.Select(ring => new MeasuredRing(Rack.Find(ring.Die)!, bending, BendRadius.InsideDiameter(Mm(ring.InsideDiameter)), Release.Free))];
+        MeasuredRing[] measured =
+            [.. rings.Select(ring => new MeasuredRing(Rack.Find(ring.Die)!, bending, BendRadius.InsideDiameter(Mm(ring.InsideDiameter)), Release.Free))];
         RingFit fit = RingFit.Of(measured, bending, Wrap);
-        return new(DieAdvice.For(Rack, bending, BendRadius.InsideDiameter(Mm(wanted)), Mm(tolerance), fit.Model, Release.Free), FigureUnit.Millimeters, fit, title);
+        return new(DieAdvice.For(Rack, bending, BendRadius.InsideDiameter(Mm(wanted)), Mm(tolerance), fit.Model, Release.Free),
+            FigureUnit.Millimeters, fit, title);
     }
 
     private static DieAdviceFigure Bounds()
@@ -38,7 +44,8 @@ internal static class LearningPictures
         InputVariation scatter = new(bending.Material.YieldRange, curvature: Ratio.FromPercent(2));
         DieRack rack = new(RadiiInInches.Select(radius => new Die($"{radius} in", Length.FromInches(radius), ReferenceFace.InsideOfBar)));
         return new(
-            DieAdvice.For(rack, bending, BendRadius.InsideDiameter(Length.FromInches(24.5)), Length.FromInches(0.25), Wrap, Release.Free, scatter: scatter), FigureUnit.Inches, name: "Nothing measured yet: bounds");
+            DieAdvice.For(rack, bending, BendRadius.InsideDiameter(Length.FromInches(24.5)), Length.FromInches(0.25), Wrap, Release.Free,
+                scatter: scatter), FigureUnit.Inches, name: "Nothing measured yet: bounds");
     }
 
     private static BarMaterial Steel(PressureRange? range) => new(

@@ -48,12 +48,15 @@ internal sealed record Picture(string File, string Title, Func<byte[]> Png)
 
     public static Picture Of(string name, BendFigure figure) => new($"{name}.png", figure.Title, () => figure.ToPng());
 
-    private static Picture Metric(string name, OrientedSection section) => Of($"section-{name}", new SectionFigure(section, FigureUnit.Millimeters));
+    private static Picture Metric(string name, OrientedSection section) =>
+        Of($"section-{name}", new SectionFigure(section, FigureUnit.Millimeters));
 
     private static Picture Listed(string name, string designation, int orientation)
     {
         StandardSize size = StandardSizes.Find(designation);
-        return Of($"section-{name}", new SectionFigure(size.Stock.Orientations[orientation], size.System.IsMetric ? FigureUnit.Millimeters : FigureUnit.Inches, size.FullName));
+        return Of($"section-{name}",
+            new SectionFigure(size.Stock.Orientations[orientation], size.System.IsMetric ? FigureUnit.Millimeters : FigureUnit.Inches,
+                size.FullName));
     }
 
     private static Length Mm(double value) => Length.FromMillimeters(value);

@@ -4,7 +4,9 @@ using Figures;
 string folder = args.Length > 0 ? args[0] : Path.Combine("docs", "images");
 if (args.Length > 1 || !Directory.Exists(folder))
 {
-    Console.Error.WriteLine($"One folder at most, and it must exist, but it is \"{string.Join(' ', args.DefaultIfEmpty(folder))}\". Run this in the root of the tree.");
+    Console.Error.WriteLine(
+        $"One folder at most, and it must exist, but it is \"{string.Join(' ', args.DefaultIfEmpty(folder))}\". Run this in the root of "
+            + $"the tree.");
     return 2;
 }
 

@@ -33,7 +33,8 @@ internal sealed record CommandLine(string? File, Form Form, bool Details, bool W
                     break;
                 case "--fractions":
                     string finest = ++i < arguments.Count ? arguments[i] : "nothing";
-                    if (!int.TryParse(finest, NumberStyles.None, CultureInfo.InvariantCulture, out int fraction) || fraction is not (8 or 16 or 32 or 64))
+                    if (!int.TryParse(finest, NumberStyles.None, CultureInfo.InvariantCulture, out int fraction)
+                        || fraction is not (8 or 16 or 32 or 64))
                     {
                         return $"--fractions is followed by 8, 16, 32 or 64, the finest fraction of an inch, but by \"{finest}\" here.";
                     }
@@ -46,7 +47,8 @@ internal sealed record CommandLine(string? File, Form Form, bool Details, bool W
                         return $"One form at a time: --{Name(command.Form)} and {argument} are given.";
                     }
 
-                    command = command with { Form = argument == "--markdown" ? Form.Markdown : argument == "--html" ? Form.Html : Form.Json };
+                    command =
+                        command with { Form = argument == "--markdown" ? Form.Markdown : argument == "--html" ? Form.Html : Form.Json };
                     break;
                 case "--help" or "-h":
                     command = command with { Help = true };

@@ -6,6 +6,8 @@ public enum CsvStyle
     /// <summary>Commas between cells, decimal points: RFC 4180, and spreadsheets set to English.</summary>
     Comma,
 
-    /// <summary>Semicolons between cells, decimal commas: spreadsheets set to German, French, Spanish and other languages with a decimal comma.</summary>
+    /// <summary>
+    /// Semicolons between cells, decimal commas: spreadsheets set to German, French, Spanish and other languages with a decimal comma.
+    /// </summary>
     Semicolon,
 }

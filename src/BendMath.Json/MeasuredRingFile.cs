@@ -7,13 +7,16 @@ using BendMath.Json.Writing;
 namespace BendMath.Json;
 
 /// <summary>
-/// Reads and writes the rings a shop has measured, as JSON. Lengths are text with their unit, as in job files; what is written reads back as the same rings, to the last digit.
+/// Reads and writes the rings a shop has measured, as JSON. Lengths are text with their unit, as in job files; what is written reads back
+/// as the same rings, to the last digit.
 /// </summary>
 /// <remarks>
-/// <para>A file holds <c>dies</c>, as a job does, and <c>rings</c>; <c>stock</c>, <c>orientation</c> and <c>material</c> may stand beside them for every ring that says nothing else, and a <c>note</c>.</para>
-/// <para>Words of a ring: <c>die</c>, <c>state</c> (<c>free</c> or <c>held flat</c>), <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>stress state</c>, <c>note</c>,
-/// <c>marked length</c> (<c>{ "before": "1650 mm", "turn": "360 deg" }</c>) and exactly one reading: a diameter or radius with its line, as <c>inside diameter</c>; <c>tape around inside</c> or <c>tape around outside</c>;
-/// <c>chord against inside</c> or <c>chord against outside</c>, each <c>{ "chord": "400 mm", "rise": "90 mm" }</c>.</para>
+/// <para>A file holds <c>dies</c>, as a job does, and <c>rings</c>; <c>stock</c>, <c>orientation</c> and <c>material</c> may stand beside
+/// them for every ring that says nothing else, and a <c>note</c>.</para>
+/// <para>Words of a ring: <c>die</c>, <c>state</c> (<c>free</c> or <c>held flat</c>), <c>stock</c>, <c>orientation</c>, <c>material</c>,
+/// <c>stress state</c>, <c>note</c>, <c>marked length</c> (<c>{ "before": "1650 mm", "turn": "360 deg" }</c>) and exactly one reading: a
+/// diameter or radius with its line, as <c>inside diameter</c>; <c>tape around inside</c> or <c>tape around outside</c>; <c>chord against
+/// inside</c> or <c>chord against outside</c>, each <c>{ "chord": "400 mm", "rise": "90 mm" }</c>.</para>
 /// </remarks>
 public static class MeasuredRingFile
 {
@@ -35,13 +38,15 @@ public static class MeasuredRingFile
     public static MeasuredRingReading ReadFile(string path)
     {
         FaultList faults = new();
-        return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "file of measured rings", faults) is { } text ? Read(text) : new([], faults.Sorted);
+        return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "file of measured rings", faults) is { } text
+            ? Read(text) : new([], faults.Sorted);
     }
 
     /// <summary>Writes rings as text that <see cref="Read"/> reads back as the same rings.</summary>
     /// <param name="rings">The rings; none is null.</param>
     /// <exception cref="ArgumentNullException">The rings or one of them are null.</exception>
-    /// <exception cref="ArgumentException">There is no ring; two dies of one name differ; or a ring is of something a file has no words for: a drawn bar, a measured curve, a name that is not a line of text.</exception>
+    /// <exception cref="ArgumentException">There is no ring; two dies of one name differ; or a ring is of something a file has no words
+    /// for: a drawn bar, a measured curve, a name that is not a line of text.</exception>
     public static string Write(IReadOnlyList<MeasuredRing> rings)
     {
         _ = rings ?? throw new ArgumentNullException(nameof(rings));

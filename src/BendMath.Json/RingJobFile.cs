@@ -6,16 +6,18 @@ using BendMath.Json.Reading;
 namespace BendMath.Json;
 
 /// <summary>
-/// Reads ring jobs written by people as JSON. A length is text with its unit, such as <c>"30 mm"</c> or <c>"1 1/4 in"</c>; a misspelled, doubled
-/// or missing word is a fault, never ignored; all faults of a file are reported at once.
+/// Reads ring jobs written by people as JSON. A length is text with its unit, such as <c>"30 mm"</c> or <c>"1 1/4 in"</c>; a misspelled,
+/// doubled or missing word is a fault, never ignored; all faults of a file are reported at once.
 /// </summary>
 /// <remarks>
 /// <para>A file holds one job, or several under <c>"jobs"</c> with an optional <c>"note"</c> for all.</para>
-/// <para><c>stock</c> is a standard size, <c>{ "size": "L 50x50x5" }</c>, with <c>system</c> where two list it, or a <c>shape</c> with its dimensions and corners; <c>orientation</c> says how it lies.</para>
-/// <para>Words of a job: <c>name</c>, <c>note</c>, <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>wanted</c>, <c>arc</c>, <c>forming</c>, <c>bender</c>,
-/// <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>tolerance</c>, <c>measured rings</c>, <c>correction</c>.
-/// Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width; without <c>tolerance</c>, the accepted difference in diameter is <see cref="WantedRing.UsualTolerance"/>.
-/// A job whose wanted size is written in inches is cut to sixteenths of an inch, any other to whole millimeters.</para>
+/// <para><c>stock</c> is a standard size, <c>{ "size": "L 50x50x5" }</c>, with <c>system</c> where two list it, or a <c>shape</c> with its
+/// dimensions and corners; <c>orientation</c> says how it lies.</para>
+/// <para>Words of a job: <c>name</c>, <c>note</c>, <c>stock</c>, <c>orientation</c>, <c>material</c>, <c>wanted</c>, <c>arc</c>,
+/// <c>forming</c>, <c>bender</c>, <c>dies</c>, <c>ends</c>, <c>kerf</c>, <c>bar length</c>, <c>lever length</c>, <c>tolerance</c>,
+/// <c>measured rings</c>, <c>correction</c>. Without <c>arc</c> the ring is full; without <c>kerf</c> a saw cut takes no width; without
+/// <c>tolerance</c>, the accepted difference in diameter is <see cref="WantedRing.UsualTolerance"/>. A job whose wanted size is written in
+/// inches is cut to sixteenths of an inch, any other to whole millimeters.</para>
 /// </remarks>
 public static class RingJobFile
 {
@@ -39,6 +41,7 @@ public static class RingJobFile
     public static RingJobReading ReadFile(string path)
     {
         FaultList faults = new();
-        return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "job file", faults) is { } text ? Read(text) : new([], faults.Sorted);
+        return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "job file", faults) is { } text ? Read(text)
+            : new([], faults.Sorted);
     }
 }

@@ -7,12 +7,14 @@ using BendMath.Json.Writing;
 namespace BendMath.Json;
 
 /// <summary>
-/// Writes ring plans as JSON for programs: every number of the plan, its unit in its name, as in <c>insideDiameterMillimeters</c>; what a plan
-/// does not hold is null. The model and its assumption, the advisories with their sources and the cautions by step stand in every plan.
+/// Writes ring plans as JSON for programs: every number of the plan, its unit in its name, as in <c>insideDiameterMillimeters</c>; what a
+/// plan does not hold is null. The model and its assumption, the advisories with their sources and the cautions by step stand in every
+/// plan.
 /// </summary>
 public static class RingPlanJson
 {
-    internal static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All), NewLine = "\n" };
+    internal static readonly JsonWriterOptions Options =
+        new() { Indented = true, Encoder = JavaScriptEncoder.Create(UnicodeRanges.All), NewLine = "\n" };
 
     /// <summary>One plan as text.</summary>
     /// <param name="plan">The plan.</param>

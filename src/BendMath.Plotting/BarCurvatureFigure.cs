@@ -6,10 +6,12 @@ using BendMath.Plotting.Drawing;
 namespace BendMath.Plotting;
 
 /// <summary>
-/// The curvature along a bumped bar, let go: facets between the bumps, both tails, the kink of a first bite where there is one, the mean with its radius. Places count along the unbent bar
-/// from its start.
+/// The curvature along a bumped bar, let go: facets between the bumps, both tails, the kink of a first bite where there is one, the mean
+/// with its radius. Places count along the unbent bar from its start.
 /// </summary>
-/// <remarks>The curve passes through 2,000 places evenly along the bar, every place bumped and the middle between each and the next.</remarks>
+/// <remarks>
+/// The curve passes through 2,000 places evenly along the bar, every place bumped and the middle between each and the next.
+/// </remarks>
 public sealed class BarCurvatureFigure : BendFigure
 {
     /// <summary>Makes the figure of a bumped bar.</summary>

@@ -4,7 +4,8 @@ using BendMath.Plotting.Drawing;
 namespace BendMath.Plotting;
 
 /// <summary>
-/// A picture to print, as SVG, PNG or a plot to go on with. It is black and gray: nothing is told by color. No setting of the plotting library is changed. Immutable and thread-safe.
+/// A picture to print, as SVG, PNG or a plot to go on with. It is black and gray: nothing is told by color. No setting of the plotting
+/// library is changed. Immutable and thread-safe.
 /// </summary>
 public abstract class BendFigure
 {
@@ -25,7 +26,8 @@ public abstract class BendFigure
     {
         Unit = unit is FigureUnit.Millimeters or FigureUnit.Inches
             ? unit
-            : throw new ArgumentOutOfRangeException(nameof(unit), $"{nameof(unit)} must be a defined {nameof(FigureUnit)}, but is {unit:D}.");
+            : throw new ArgumentOutOfRangeException(nameof(unit),
+                $"{nameof(unit)} must be a defined {nameof(FigureUnit)}, but is {unit:D}.");
         Title = title;
     }
 
@@ -36,9 +38,11 @@ public abstract class BendFigure
     public string Title { get; }
 
     /// <summary>
-    /// A new plot, to go on with: the caller owns it and may add to it or change it. It is laid out for the given size; at another size labels may crowd.
+    /// A new plot, to go on with: the caller owns it and may add to it or change it. It is laid out for the given size; at another size
+    /// labels may crowd.
     /// </summary>
-    /// <param name="width">Width in pixels, from <see cref="LeastWidth"/> to <see cref="Most"/>. Text and lines grow with the figure, so that twice the size is the same picture, finer.</param>
+    /// <param name="width">Width in pixels, from <see cref="LeastWidth"/> to <see cref="Most"/>. Text and lines grow with the figure, so
+    /// that twice the size is the same picture, finer.</param>
     /// <param name="height">Height in pixels, from <see cref="LeastHeight"/> to <see cref="Most"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The width or the height is outside its range.</exception>
     [CLSCompliant(false)]
@@ -75,7 +79,8 @@ public abstract class BendFigure
     /// <param name="height">Height in pixels, from <see cref="LeastHeight"/> to <see cref="Most"/>.</param>
     /// <exception cref="ArgumentNullException">The stream is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The width or the height is outside its range.</exception>
-    public void SaveSvg(Stream stream, int width = Wide, int height = High) => Save(stream, () => Encoding.UTF8.GetBytes(ToSvg(width, height)));
+    public void SaveSvg(Stream stream, int width = Wide, int height = High) =>
+        Save(stream, () => Encoding.UTF8.GetBytes(ToSvg(width, height)));
 
     /// <summary>Writes the figure as PNG.</summary>
     /// <param name="stream">Where to; it stays open.</param>
@@ -92,7 +97,8 @@ public abstract class BendFigure
 
     /// <summary>A name in one line, or another for none.</summary>
     private protected static string Named(string? name, string otherwise) => name is null ? otherwise
-        : string.IsNullOrWhiteSpace(name) || name.Any(char.IsControl) ? throw new ArgumentException($"{nameof(name)} must be one line of printable characters and not empty.", nameof(name))
+        : string.IsNullOrWhiteSpace(name) || name.Any(char.IsControl)
+            ? throw new ArgumentException($"{nameof(name)} must be one line of printable characters and not empty.", nameof(name))
         : name;
 
     private static void Save(Stream stream, Func<byte[]> content)

@@ -96,5 +96,7 @@ internal static class Report
     }
 
     /// <summary>A spoiled file may hold what a terminal obeys.</summary>
-    private static string Printable(string text) => string.Concat(text.Select(letter => char.IsControl(letter) && letter is not ('\n' or '\r') ? $"\\u{(int)letter:x4}" : letter.ToString()));
+    private static string Printable(string text) =>
+        string.Concat(
+            text.Select(letter => char.IsControl(letter) && letter is not ('\n' or '\r') ? $"\\u{(int)letter:x4}" : letter.ToString()));
 }

@@ -45,7 +45,8 @@ internal sealed class Run
     public PriorityQueue<string, TimeSpan> Slowest { get; } = new();
 
     /// <summary>What is being tried, and the CPU time since it began; for a watch in another thread.</summary>
-    public (string Input, TimeSpan For) Current => (_current, Environment.CpuUsage.TotalTime - TimeSpan.FromTicks(Interlocked.Read(ref _since)));
+    public (string Input, TimeSpan For) Current =>
+        (_current, Environment.CpuUsage.TotalTime - TimeSpan.FromTicks(Interlocked.Read(ref _since)));
 
     /// <summary>Kinds that should have come and never did.</summary>
     public IReadOnlyList<string> Never =>
@@ -71,7 +72,8 @@ internal sealed class Run
         }
 
         long begin = Environment.TickCount64;
-        while (Tallies.Values.Sum(tally => (long)tally.Tried) < _options.Jobs && (_options.Seconds is not { } seconds || Environment.TickCount64 - begin < 1000 * seconds))
+        while (Tallies.Values.Sum(tally => (long)tally.Tried) < _options.Jobs
+            && (_options.Seconds is not { } seconds || Environment.TickCount64 - begin < 1000 * seconds))
         {
             Stage stage = _stages.MinBy(stage => Tallies[stage].Time.TotalSeconds / stage.Share)!;
             One(stage, (ulong)Tallies[stage].Tried);

@@ -51,7 +51,8 @@ internal sealed class Shrinker(Finding finding, TimeSpan patience)
     private void Try(List<double> given)
     {
         Tape tape = new(given);
-        if (finding.Stage.Run(tape, new Ledger()).Failure is { } failure && failure.Finding == finding.First.Finding && failure.Repro.Length <= _failure.Repro.Length)
+        if (finding.Stage.Run(tape, new Ledger()).Failure is { } failure && failure.Finding == finding.First.Finding
+            && failure.Repro.Length <= _failure.Repro.Length)
         {
             _failure = failure;
             _tape = [.. tape.Drawn];

@@ -27,7 +27,8 @@ public sealed class ClosedStockTests
 
     [Fact]
     public void Code_that_only_uses_shapes_compiles() => Assert.Empty(Errors(
-        "public static class Uses { public static bool Same(BendMath.OrientedSection one, BendMath.BarStock other) => one.Stock == other && one.Orientation == BendMath.Orientation.FlangeOut; }"));
+        "public static class Uses { public static bool Same(BendMath.OrientedSection one, BendMath.BarStock other) => one.Stock == other "
+            + "&& one.Orientation == BendMath.Orientation.FlangeOut; }"));
 
     private static string[] Errors(string code)
     {

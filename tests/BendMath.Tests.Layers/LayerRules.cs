@@ -12,10 +12,13 @@ internal static class LayerRules
 {
     public static readonly string[] Order =
     [
-        "Numerics", "Guards", "Evidence", "Lengths", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming", "Learning", "Cutting", "Layout", "Planning",
+        "Numerics", "Guards", "Evidence", "Lengths", "Materials", "Sections", "Stock", "Measurement", "Bending", "Distortion", "Forming",
+        "Learning", "Cutting", "Layout", "Planning",
     ];
 
-    /// <summary>Usable from everywhere: stand-ins for what an older runtime lacks, the checks at the door, and what results rest on.</summary>
+    /// <summary>
+    /// Usable from everywhere: stand-ins for what an older runtime lacks, the checks at the door, and what results rest on.
+    /// </summary>
     private static readonly string[] Free = ["Polyfills", "Guards", "Evidence"];
 
     /// <summary>The layer that uses nothing a user of the library could not use: the whole job shows that the parts suffice.</summary>
@@ -24,13 +27,15 @@ internal static class LayerRules
     /// <summary>Checks an argument by the caller's name for it; what it returns is public as BendRadius.InsideRadiusOf.</summary>
     private const string ArgumentCheck = "BendMath.BendRadius.InsideOf";
 
-    private static readonly string[] Implicit = ["System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "System.Threading.Tasks"];
+    private static readonly string[] Implicit =
+        ["System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "System.Threading.Tasks"];
 
     /// <param name="files">Path below the library's folder, with slashes, and text of each file.</param>
     public static IReadOnlyList<string> Violations(IReadOnlyDictionary<string, string> files)
     {
         CSharpCompilation compilation = Compile(files);
-        List<string> errors = [.. compilation.GetDiagnostics().Where(finding => finding.Severity == DiagnosticSeverity.Error).Select(finding => finding.ToString())];
+        List<string> errors =
+            [.. compilation.GetDiagnostics().Where(finding => finding.Severity == DiagnosticSeverity.Error).Select(finding => finding.ToString())];
         if (errors.Count > 0)
         {
             return errors;
@@ -63,10 +68,13 @@ internal static class LayerRules
             yield return $"{file} uses {symbol.ToDisplayString()}: Numerics works on plain doubles";
         }
 
-        string[] homes = [.. symbol.DeclaringSyntaxReferences.Select(reference => Folder(reference.SyntaxTree.FilePath)).Where(home => home.Length > 0)];
-        if (layer == PublicOnly && homes.Length > 0 && !homes.Any(home => home == layer || Free.Contains(home)) && !IsPublic(symbol) && !symbol.ToDisplayString().StartsWith(ArgumentCheck, StringComparison.Ordinal))
+        string[] homes =
+            [.. symbol.DeclaringSyntaxReferences.Select(reference => Folder(reference.SyntaxTree.FilePath)).Where(home => home.Length > 0)];
+        if (layer == PublicOnly && homes.Length > 0 && !homes.Any(home => home == layer || Free.Contains(home)) && !IsPublic(symbol)
+            && !symbol.ToDisplayString().StartsWith(ArgumentCheck, StringComparison.Ordinal))
         {
-            yield return $"{file} uses {symbol.ToDisplayString()} of {homes[0]}, which is not public: {layer} is built from what every user has";
+            yield return $"{file} uses {symbol.ToDisplayString()} of {homes[0]}, which is not public: {layer} is built from what every "
+                + $"user has";
         }
 
         if (homes.Length > 0 && !homes.Any(home => Free.Contains(home) || Array.IndexOf(Order, home) <= Array.IndexOf(Order, layer)))
@@ -79,7 +87,8 @@ internal static class LayerRules
     {
         for (ISymbol? part = symbol; part is not null and not INamespaceSymbol; part = part.ContainingSymbol)
         {
-            if (part is IMethodSymbol or IPropertySymbol or IFieldSymbol or INamedTypeSymbol && part.DeclaredAccessibility != Accessibility.Public)
+            if (part is IMethodSymbol or IPropertySymbol or IFieldSymbol or INamedTypeSymbol
+                && part.DeclaredAccessibility != Accessibility.Public)
             {
                 return false;
             }
@@ -88,7 +97,8 @@ internal static class LayerRules
         return true;
     }
 
-    private static bool IsReference(SyntaxNode node) => node is SimpleNameSyntax or BaseObjectCreationExpressionSyntax or ConstructorInitializerSyntax;
+    private static bool IsReference(SyntaxNode node) =>
+        node is SimpleNameSyntax or BaseObjectCreationExpressionSyntax or ConstructorInitializerSyntax;
 
     private static IEnumerable<ISymbol> Referenced(SemanticModel model, SyntaxNode node)
     {
@@ -109,15 +119,19 @@ internal static class LayerRules
 
     private static CSharpCompilation Compile(IReadOnlyDictionary<string, string> files)
     {
-        CSharpParseOptions options = new(LanguageVersion.CSharp14, DocumentationMode.None, preprocessorSymbols: ["NET", "NET8_0_OR_GREATER", "NET10_0", "NET10_0_OR_GREATER"]);
+        CSharpParseOptions options =
+            new(LanguageVersion.CSharp14, DocumentationMode.None,
+                preprocessorSymbols: ["NET", "NET8_0_OR_GREATER", "NET10_0", "NET10_0_OR_GREATER"]);
         string usings = string.Concat(Implicit.Select(space => $"global using {space};"));
         IEnumerable<string> references = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
             .Split(Path.PathSeparator)
             .Where(path => !Path.GetFileName(path).StartsWith("BendMath", StringComparison.Ordinal));
         return CSharpCompilation.Create(
             "Layers",
-            files.Select(file => CSharpSyntaxTree.ParseText(file.Value, options, file.Key)).Prepend(CSharpSyntaxTree.ParseText(usings, options)),
+            files.Select(file => CSharpSyntaxTree.ParseText(file.Value, options, file.Key))
+                .Prepend(CSharpSyntaxTree.ParseText(usings, options)),
             references.Select(path => MetadataReference.CreateFromFile(path)),
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, allowUnsafe: true, nullableContextOptions: NullableContextOptions.Enable));
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, allowUnsafe: true,
+                nullableContextOptions: NullableContextOptions.Enable));
     }
 }

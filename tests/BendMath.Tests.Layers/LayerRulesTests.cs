@@ -2,7 +2,8 @@ namespace BendMath.Tests.Layers;
 
 public sealed class LayerRulesTests
 {
-    private const string Stock = "namespace BendMath; public sealed class Bar { public static int Legs => 2; public override string ToString() => \"bar\"; }";
+    private const string Stock =
+        "namespace BendMath; public sealed class Bar { public static int Legs => 2; public override string ToString() => \"bar\"; }";
 
     [Fact]
     public void No_layer_of_the_library_uses_a_later_one()
@@ -10,7 +11,9 @@ public sealed class LayerRulesTests
         string folder = Path.Combine(Repository.Root, "src", "BendMath");
         Dictionary<string, string> files = Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories)
             .Select(path => (Full: path, Local: Path.GetRelativePath(folder, path).Replace('\\', '/')))
-            .Where(path => !path.Local.StartsWith("obj/", StringComparison.Ordinal) && !path.Local.StartsWith("bin/", StringComparison.Ordinal))
+            .Where(
+                path =>
+                    !path.Local.StartsWith("obj/", StringComparison.Ordinal) && !path.Local.StartsWith("bin/", StringComparison.Ordinal))
             .ToDictionary(path => path.Local, path => File.ReadAllText(path.Full), StringComparer.Ordinal);
         Assert.True(files.Count > 20, $"only {files.Count} files under {folder}");
         IReadOnlyList<string> violations = LayerRules.Violations(files);
@@ -24,7 +27,8 @@ public sealed class LayerRulesTests
     [InlineData("Evidence", "class Upward : System.Collections.Generic.List<Bar>;")]
     public void An_upward_edge_is_reported_by_file_and_name(string layer, string code)
     {
-        IReadOnlyList<string> violations = LayerRules.Violations(Files(("Stock/Bar.cs", Stock), ($"{layer}/Upward.cs", $"namespace BendMath; {code}")));
+        IReadOnlyList<string> violations =
+            LayerRules.Violations(Files(("Stock/Bar.cs", Stock), ($"{layer}/Upward.cs", $"namespace BendMath; {code}")));
         Assert.Contains(violations, violation => violation.StartsWith($"{layer}/Upward.cs uses BendMath.Bar", StringComparison.Ordinal)
             && violation.EndsWith($"of Stock, a later layer than {layer}", StringComparison.Ordinal));
     }
@@ -37,7 +41,8 @@ public sealed class LayerRulesTests
 
     [Fact]
     public void Evidence_may_be_used_by_all() => Assert.Empty(LayerRules.Violations(Files(
-        ("Evidence/Note.cs", "namespace BendMath; class Note;"), ("Numerics/Root.cs", "namespace BendMath.Numerics; class Root { public Note? Held; }"))));
+        ("Evidence/Note.cs", "namespace BendMath; class Note;"),
+            ("Numerics/Root.cs", "namespace BendMath.Numerics; class Root { public Note? Held; }"))));
 
     [Theory]
     [InlineData("internal static int Legs => 2;", "BendMath.Bar.Legs")]
@@ -46,8 +51,10 @@ public sealed class LayerRulesTests
     {
         string use = member.Contains("()", StringComparison.Ordinal) ? "Bar.Legs()" : "Bar.Legs";
         IReadOnlyList<string> violations = LayerRules.Violations(Files(
-            ("Stock/Bar.cs", $"namespace BendMath; public sealed class Bar {{ {member} }}"), ("Planning/Job.cs", $"namespace BendMath; class Job {{ public int Two() => {use}; }}")));
-        Assert.Contains($"Planning/Job.cs uses {name} of Stock, which is not public: Planning is built from what every user has", violations);
+            ("Stock/Bar.cs", $"namespace BendMath; public sealed class Bar {{ {member} }}"),
+                ("Planning/Job.cs", $"namespace BendMath; class Job {{ public int Two() => {use}; }}")));
+        Assert.Contains($"Planning/Job.cs uses {name} of Stock, which is not public: Planning is built from what every user has",
+            violations);
     }
 
     [Fact]

@@ -3,7 +3,9 @@ using BendMath.Evidence;
 
 namespace BendMath.Tests.Layers;
 
-/// <summary>A namespace is a folder, so that who knows one finds the other; what the first lines of a program need stands in the root.</summary>
+/// <summary>
+/// A namespace is a folder, so that who knows one finds the other; what the first lines of a program need stands in the root.
+/// </summary>
 public sealed partial class NamespaceTests
 {
     private const int MostInRoot = 70;
@@ -11,7 +13,8 @@ public sealed partial class NamespaceTests
     private const int MostFilesInFolder = 20;
 
     /// <summary>Folders of the library whose public types stand in the root.</summary>
-    private static readonly string[] Root = ["Materials", "Guards", "Sections", "Stock", "Bending", "Forming", "Forming/Dies", "Layout", "Planning"];
+    private static readonly string[] Root =
+        ["Materials", "Guards", "Sections", "Stock", "Bending", "Forming", "Forming/Dies", "Layout", "Planning"];
 
     [Fact]
     public void A_namespace_is_its_folder()
@@ -51,6 +54,8 @@ public sealed partial class NamespaceTests
     {
         public string Folder => Path.GetDirectoryName(File)!.Replace('\\', '/');
 
-        public string Wanted => Folder.Length == 0 || (Package == "BendMath" && Root.Contains(Folder) && PublicType().IsMatch(Text)) ? Package : $"{Package}.{Folder.Replace('/', '.')}";
+        public string Wanted =>
+            Folder.Length == 0 || (Package == "BendMath" && Root.Contains(Folder) && PublicType().IsMatch(Text)) ? Package
+                : $"{Package}.{Folder.Replace('/', '.')}";
     }
 }

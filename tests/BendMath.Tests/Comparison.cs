@@ -41,7 +41,8 @@ internal sealed class Comparison(ReferenceRow row)
         if (!(deviation <= tolerance))
         {
             _faults.Add(string.Create(
-                CultureInfo.InvariantCulture, $"{row}, {column}: {actual:R} instead of {expected:R}, off by {deviation:E2}, allowed {tolerance:E2}"));
+                CultureInfo.InvariantCulture,
+                    $"{row}, {column}: {actual:R} instead of {expected:R}, off by {deviation:E2}, allowed {tolerance:E2}"));
         }
 
         return this;

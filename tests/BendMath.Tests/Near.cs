@@ -8,5 +8,6 @@ internal static class Near
 
     public static void Absolute(double expected, double actual, double tolerance, string what = "the value") => Assert.True(
         expected.Equals(actual) || Math.Abs(actual - expected) <= tolerance,
-        FormattableString.Invariant($"{what}: expected {expected:R}, found {actual:R}, apart by {actual - expected:0.##e+0}, allowed {tolerance:0.##e+0}"));
+        FormattableString.Invariant(
+            $"{what}: expected {expected:R}, found {actual:R}, apart by {actual - expected:0.##e+0}, allowed {tolerance:0.##e+0}"));
 }

@@ -3,7 +3,10 @@ using System.Runtime.CompilerServices;
 
 namespace BendMath.Tests;
 
-/// <summary>Runs the whole suite under the culture named by BENDMATH_TEST_CULTURE: <c>de-DE</c> writes decimal commas, <c>tr-TR</c> has an i of its own.</summary>
+/// <summary>
+/// Runs the whole suite under the culture named by BENDMATH_TEST_CULTURE: <c>de-DE</c> writes decimal commas, <c>tr-TR</c> has an i of its
+/// own.
+/// </summary>
 public static class TestCulture
 {
     public const string Variable = "BENDMATH_TEST_CULTURE";
@@ -18,7 +21,8 @@ public static class TestCulture
             return;
         }
 
-        CultureInfo culture = name is "" or "invariant" ? CultureInfo.InvariantCulture : CultureInfo.GetCultureInfo(name, predefinedOnly: true);
+        CultureInfo culture =
+            name is "" or "invariant" ? CultureInfo.InvariantCulture : CultureInfo.GetCultureInfo(name, predefinedOnly: true);
         CultureInfo.DefaultThreadCurrentCulture = culture;
         CultureInfo.DefaultThreadCurrentUICulture = culture;
         CultureInfo.CurrentCulture = culture;

@@ -24,13 +24,16 @@ public static class Rim
     /// <summary>0 when the ring is one such a bar can leave.</summary>
     public static int Calculate()
     {
-        EqualAngle angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+        EqualAngle angle =
+            new(Length.FromMillimeters(30), Length.FromMillimeters(3),
+                AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
         LinearHardening law = new(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290), Pressure.FromMegapascals(1500));
         BarMaterial steel = new("mild steel", law, Density.FromKilogramsPerCubicMeter(7850));
         LoadedBend loaded = BendAnalysis.Of(angle.FlangeOut, steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
         FinishedRing ring = loaded.Release(Release.Free).Ring;
         StandardSize size = StandardSizes.Find("HSS2X2X1/8");
-        Console.WriteLine(FormattableString.Invariant($"finished inside radius: {ring.InsideRadius.Millimeters:0.000} mm; {size.FullName}"));
+        Console.WriteLine(
+            FormattableString.Invariant($"finished inside radius: {ring.InsideRadius.Millimeters:0.000} mm; {size.FullName}"));
         return ring.InsideRadius.Millimeters is > 240 and < 260 ? 0 : 1;
     }
 

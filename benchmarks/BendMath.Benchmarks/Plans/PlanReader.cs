@@ -3,7 +3,10 @@ using System.Reflection;
 
 namespace BendMath.Benchmarks.Plans;
 
-/// <summary>Reads every public property of a plan and of what it hands out, each object once, so that whatever is computed when first asked for is computed.</summary>
+/// <summary>
+/// Reads every public property of a plan and of what it hands out, each object once, so that whatever is computed when first asked for is
+/// computed.
+/// </summary>
 internal sealed class PlanReader
 {
     private static readonly Dictionary<Type, MethodInvoker[]> Getters = [];
@@ -26,7 +29,10 @@ internal sealed class PlanReader
         {
             getters = type.Assembly == typeof(RingPlan).Assembly
                 ? [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-                    .Where(property => property.GetIndexParameters().Length == 0 && property.GetMethod is { IsPublic: true } && property.Name != "EqualityContract")
+                    .Where(
+                        property =>
+                            property.GetIndexParameters().Length == 0 && property.GetMethod is { IsPublic: true }
+                                && property.Name != "EqualityContract")
                     .Select(property => MethodInvoker.Create(property.GetMethod!))]
                 : [];
             Getters.Add(type, getters);

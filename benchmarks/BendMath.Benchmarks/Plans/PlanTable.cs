@@ -4,8 +4,9 @@ using System.Globalization;
 namespace BendMath.Benchmarks.Plans;
 
 /// <summary>
-/// What whole plans cost: processor time of <see cref="RingPlan.For"/> and of reading every public property of the plan, warm, in units P of the plan of an angle that is wrapped on one of six dies, without ranges; P
-/// itself in units of the forward bend written by hand. <c>plans</c> prints the whole table, <c>plans word …</c> the rows that hold every word.
+/// What whole plans cost: processor time of <see cref="RingPlan.For"/> and of reading every public property of the plan, warm, in units P
+/// of the plan of an angle that is wrapped on one of six dies, without ranges; P itself in units of the forward bend written by hand.
+/// <c>plans</c> prints the whole table, <c>plans word …</c> the rows that hold every word.
 /// </summary>
 internal static class PlanTable
 {
@@ -18,7 +19,10 @@ internal static class PlanTable
     /// <summary>Processor time before anything counts: the compiler is done by then.</summary>
     private static readonly TimeSpan Warm = TimeSpan.FromSeconds(0.5);
 
-    /// <summary>Prints the table; returns how many rows are over their limit. Runs itself again with everything compiled at once, because code that is still being made better while it is timed says little.</summary>
+    /// <summary>
+    /// Prints the table; returns how many rows are over their limit. Runs itself again with everything compiled at once, because code that
+    /// is still being made better while it is timed says little.
+    /// </summary>
     public static int Print(string[] words)
     {
         if (Environment.GetEnvironmentVariable(Compiled) != "0")
@@ -33,7 +37,8 @@ internal static class PlanTable
         double hand = Hand();
         List<double> units = [Cost(PlanCases.Unit.Job)];
         List<(PlanCase Row, double Cost)> rows = [];
-        foreach (PlanCase row in PlanCases.All().Where(row => words.Skip(1).All(word => row.Name.Contains(word, StringComparison.OrdinalIgnoreCase))))
+        foreach (PlanCase row in PlanCases.All()
+            .Where(row => words.Skip(1).All(word => row.Name.Contains(word, StringComparison.OrdinalIgnoreCase))))
         {
             rows.Add((row, Cost(row.Job)));
             Console.Error.WriteLine(FormattableString.Invariant($"{rows[^1].Cost * 1e3:0.0} ms, {row.Name}"));
@@ -44,7 +49,9 @@ internal static class PlanTable
         }
 
         double unit = units.Append(Cost(PlanCases.Unit.Job)).Order().ElementAt(units.Count / 2);
-        Write($"P, {PlanCases.Unit.Name}: {unit * 1e3:0.00} ms, {unit / hand:0} × the forward bend by hand, {hand * 1e9:0} ns; {PlanReader.Read(RingPlan.For(PlanCases.Unit.Job()))} properties read");
+        Write(
+            $"P, {PlanCases.Unit.Name}: {unit * 1e3:0.00} ms, {unit / hand:0} × the forward bend by hand, {hand * 1e9:0} "
+                + $"ns; {PlanReader.Read(RingPlan.For(PlanCases.Unit.Job()))} properties read");
         Console.WriteLine();
         Write($"| plan | cost, P | limit, P | RingPlan.For alone, KiB |");
         Write($"| --- | ---: | ---: | ---: |");

@@ -20,7 +20,8 @@ internal static class BlankDrawing
         if (ends)
         {
             svg.Line(first, top - 4, first, top + depth + 14).Line(second, top - 4, second, top + depth + 14);
-            svg.Words(first, top + depth + 30, units.Mark(layout.ArcStartMark)).Words(second, top + depth + 30, units.Mark(layout.ArcEndMark));
+            svg.Words(first, top + depth + 30, units.Mark(layout.ArcStartMark))
+                .Words(second, top + depth + 30, units.Mark(layout.ArcEndMark));
             svg.Words((left + first) / 2, top + 22, "start").Words((second + right) / 2, top + 22, "end, trim");
         }
 

@@ -34,7 +34,8 @@ internal static class RingDrawing
         double chord = ring.Check.Chord.Meters * scale;
         double level = y - Math.Sqrt(Math.Max(0, inner * inner - chord * chord / 4));
         svg.Line(x - chord / 2, level, x + chord / 2, level).Line(x, level, x, y - inner, "thin");
-        svg.Words(x, level + 18, $"chord {units.Size(ring.Check.Chord)}").Words(x + 6, (level + y - inner) / 2 + 4, $"rise {units.Fine(ring.Check.Rise)}", "start");
+        svg.Words(x, level + 18, $"chord {units.Size(ring.Check.Chord)}")
+            .Words(x + 6, (level + y - inner) / 2 + 4, $"rise {units.Fine(ring.Check.Rise)}", "start");
         string[] words =
         [
             $"inside diameter {units.Size(ring.Free.InsideDiameter)}",
@@ -53,8 +54,10 @@ internal static class RingDrawing
     private static string Band(double x, double y, double inner, double half)
     {
         string large = half > Math.PI / 2 ? "1" : "0";
-        return $"M {Point(x, y, Largest, -half)} A {Svg.N(Largest)} {Svg.N(Largest)} 0 {large} 1 {Point(x, y, Largest, half)} L {Point(x, y, inner, half)} A {Svg.N(inner)} {Svg.N(inner)} 0 {large} 0 {Point(x, y, inner, -half)} Z";
+        return $"M {Point(x, y, Largest, -half)} A {Svg.N(Largest)} {Svg.N(Largest)} 0 {large} 1 {Point(x, y, Largest, half)} "
+            + $"L {Point(x, y, inner, half)} A {Svg.N(inner)} {Svg.N(inner)} 0 {large} 0 {Point(x, y, inner, -half)} Z";
     }
 
-    private static string Point(double x, double y, double radius, double angle) => $"{Svg.N(x + radius * Math.Sin(angle))} {Svg.N(y - radius * Math.Cos(angle))}";
+    private static string Point(double x, double y, double radius, double angle) =>
+        $"{Svg.N(x + radius * Math.Sin(angle))} {Svg.N(y - radius * Math.Cos(angle))}";
 }

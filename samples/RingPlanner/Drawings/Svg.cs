@@ -13,9 +13,11 @@ internal sealed class Svg(double width, double height)
     public Svg Line(double x1, double y1, double x2, double y2, string kind = "line") =>
         Add($"<line class=\"{kind}\" x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"/>");
 
-    public Svg Circle(double x, double y, double radius, string kind = "line") => Add($"<circle class=\"{kind}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>");
+    public Svg Circle(double x, double y, double radius, string kind = "line") =>
+        Add($"<circle class=\"{kind}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>");
 
-    public Svg Rectangle(double x, double y, double w, double h, string kind) => Add($"<rect class=\"{kind}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(w)}\" height=\"{N(h)}\"/>");
+    public Svg Rectangle(double x, double y, double w, double h, string kind) =>
+        Add($"<rect class=\"{kind}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(w)}\" height=\"{N(h)}\"/>");
 
     public Svg Path(string data, string kind) => Add($"<path class=\"{kind}\" d=\"{data}\"/>");
 
@@ -23,7 +25,8 @@ internal sealed class Svg(double width, double height)
     /// <param name="y">Base line.</param>
     /// <param name="words">The words.</param>
     /// <param name="anchor">start, middle or end.</param>
-    public Svg Words(double x, double y, string words, string anchor = "middle") => Add($"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{WebUtility.HtmlEncode(words)}</text>");
+    public Svg Words(double x, double y, string words, string anchor = "middle") =>
+        Add($"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"{anchor}\">{WebUtility.HtmlEncode(words)}</text>");
 
     /// <summary>A dimension along a horizontal line, with its words above the middle.</summary>
     public Svg Across(double x1, double x2, double y, string words) =>

@@ -29,12 +29,16 @@ internal static class CutPage
     /// <summary>How many bars of which length.</summary>
     public static string Bars(CutGroup group, Units units) => string.Join(" and ", group.Bars
         .GroupBy(bar => bar.Supply.Length.Meters)
-        .Select(same => string.Create(CultureInfo.InvariantCulture, $"{same.Sum(bar => bar.Count)} × {units.Size(same.First().Supply.Length)}")));
+        .Select(
+            same =>
+                string.Create(CultureInfo.InvariantCulture, $"{same.Sum(bar => bar.Count)} × {units.Size(same.First().Supply.Length)}")));
 
     private static void Group(Paper paper, CutGroup group, PlanCuts cuts, Units units)
     {
         paper.Fact(units.Sentence(group.Name), $"{Bars(group, units)}, {units.Weight(cuts.BarMassOf(group))}; {Proof(group)}");
-        Column[] columns = [new("bars", IsNumber: true), new("bar", IsNumber: true), new("cut from each", MayWrap: true), new("left over", IsNumber: true), new("keep it")];
+        Column[] columns =
+            [new("bars", IsNumber: true), new("bar", IsNumber: true), new("cut from each", MayWrap: true), new("left over", IsNumber: true),
+                new("keep it")];
         paper.Show(new(columns, [.. group.Bars.Select(bar => Row(bar, units))]));
     }
 
@@ -42,7 +46,11 @@ internal static class CutPage
     [
         bar.Count.ToString(CultureInfo.InvariantCulture),
         units.Size(bar.Supply.Length),
-        string.Join(" + ", bar.Pieces.GroupBy(piece => piece.Name, StringComparer.Ordinal).Select(same => string.Create(CultureInfo.InvariantCulture, $"{same.Count()} × {same.Key} ({units.Size(same.First().Length)})"))),
+        string.Join(" + ",
+            bar.Pieces.GroupBy(piece => piece.Name, StringComparer.Ordinal)
+                .Select(
+                    same =>
+                        string.Create(CultureInfo.InvariantCulture, $"{same.Count()} × {same.Key} ({units.Size(same.First().Length)})"))),
         units.Size(bar.Offcut),
         bar.IsOffcutUseful ? "yes" : "no",
     ];

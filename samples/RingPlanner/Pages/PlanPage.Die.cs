@@ -70,10 +70,14 @@ internal sealed partial class PlanPage
         }
 
         ReferenceFace face = _plan.Model.FaceOf(ideal.Die!);
-        string stamp = face == ReferenceFace.InsideOfBar ? string.Empty : $"; its stamp, if it means {(face == ReferenceFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
-        string stroke = ideal.Contact is { WrapsNose: false } contact ? $"; the stroke to set is then {_units.Fine(contact.SetStroke)}" : string.Empty;
+        string stamp =
+            face == ReferenceFace.InsideOfBar ? string.Empty
+                : $"; its stamp, if it means {(face == ReferenceFace.OutsideOfBar ? "the" : "a face")} {_units.Sentence(face.ToString())}, is {_units.Size(choice.IdealStampedRadius!.Value)}";
+        string stroke =
+            ideal.Contact is { WrapsNose: false } contact ? $"; the stroke to set is then {_units.Fine(contact.SetStroke)}" : string.Empty;
         string tight = ideal.Loaded.Advisories.Count > 0 ? ". So tight a bend is doubtful: make a trial first" : string.Empty;
-        return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted ring{stamp}{stroke}{tight}";
+        return $"an inside face of radius {_units.Size(choice.IdealInsideFaceRadius!.Value)} would leave the wanted "
+            + $"ring{stamp}{stroke}{tight}";
     }
 
     private Listing Dies(DieChoice choice)
@@ -98,7 +102,8 @@ internal sealed partial class PlanPage
     private string[] Row(DieChoice choice, DieProspect prospect)
     {
         DieOutcome outcome = prospect.Outcome;
-        FinishedRing? flat = outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
+        FinishedRing? flat =
+            outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
         return
         [
             ReferenceEquals(prospect, _plan.Advice.Best) ? ">" : string.Empty,
@@ -107,7 +112,8 @@ internal sealed partial class PlanPage
             outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
             flat is null ? "-" : _units.Cell(flat.InsideDiameter),
             outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
-            .. HasChances ? [prospect.Chance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) : "-"] : Array.Empty<string>(),
+            .. HasChances ? [prospect.Chance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) : "-"]
+                : Array.Empty<string>(),
             _units.Sentence(Remark(choice, outcome)),
         ];
     }
@@ -133,18 +139,23 @@ internal sealed partial class PlanPage
         Length off = Length.FromMeters(2 * Math.Abs(ring.Outcome.Difference.Value.Meters));
         _paper.Fact(
             $"> {(ring.Serves ? "Use die" : "Nearest is")} {ring.Outcome.Die.Name}",
-            $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK SERVES")}");
+            $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK "
+                + "SERVES")}");
         if (ring.Outcome.Formed!.Contact is { } contact)
         {
             string give = contact.Give.Meters > 0 ? $", of which the bender gives {_units.Fine(contact.Give)}" : string.Empty;
-            _paper.Fact(ring.Outcome.Die.Mate is null ? "Set the stroke" : "The pair closes", $"{_units.Fine(contact.SetStroke)} past the line tangent to the nose{give}; the circle through the three contacts then has a radius of {_units.Size(contact.ThreeContactRadius)}");
+            _paper.Fact(ring.Outcome.Die.Mate is null ? "Set the stroke" : "The pair closes",
+                $"{_units.Fine(contact.SetStroke)} past the line tangent to the nose{give}; the circle through the three contacts then "
+                    + $"has a radius of {_units.Size(contact.ThreeContactRadius)}");
             _paper.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
         }
 
-        _paper.Fact("As it comes off", $"inside {_units.Size(ring.Free.InsideDiameter)}, outside {_units.Size(ring.Free.OutsideDiameter)}{Dish(ring.Free)}");
+        _paper.Fact("As it comes off",
+            $"inside {_units.Size(ring.Free.InsideDiameter)}, outside {_units.Size(ring.Free.OutsideDiameter)}{Dish(ring.Free)}");
         if (Math.Abs(ring.Free.DishAngle.Degrees) > 1e-6)
         {
-            _paper.Fact("Pressed flat", $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
+            _paper.Fact("Pressed flat",
+                $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
         }
 
         if (ring.Prospect.Forecast is { Basis: IntervalBasis.MeasuredRings, Interval: { } interval } forecast)
@@ -152,10 +163,14 @@ internal sealed partial class PlanPage
             _paper.Fact("To expect", $"inside {_units.Range(interval)}, {forecast.IntervalNote}");
         }
 
-        _paper.Fact("If it differs", ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} for {_units.Sentence(ring.Range.Scatter.ToString())}" : ring.Range.Note!);
+        _paper.Fact("If it differs",
+            ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} for {_units.Sentence(ring.Range.Scatter.ToString())}"
+                : ring.Range.Note!);
         if (ring.Range.Influences.Count > 1)
         {
-            _paper.Fact("What matters most", string.Join(", ", ring.Range.Influences.Select(one => FormattableString.Invariant($"{one.Input} {one.Share.Percent:0} %"))));
+            _paper.Fact("What matters most",
+                string.Join(", ",
+                    ring.Range.Influences.Select(one => FormattableString.Invariant($"{one.Input} {one.Share.Percent:0} %"))));
         }
     }
 
@@ -164,7 +179,8 @@ internal sealed partial class PlanPage
         double degrees = ring.DishAngle.Degrees;
         return Math.Abs(degrees) <= 1e-6
             ? string.Empty
-            : FormattableString.Invariant($"; dished, the section leans {Math.Abs(degrees):0.0}° with its toe {(degrees > 0 ? "outward" : "inward")}");
+            : FormattableString.Invariant(
+                $"; dished, the section leans {Math.Abs(degrees):0.0}° with its toe {(degrees > 0 ? "outward" : "inward")}");
     }
 
     private void Explain(RingDiagnosis correction)
@@ -173,7 +189,8 @@ internal sealed partial class PlanPage
         foreach (Hypothesis explanation in correction.Hypotheses)
         {
             bool used = ReferenceEquals(correction.Ring, _plan.UsedRing) && explanation.Kind == _plan.Job.Calibration.Correction;
-            _paper.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit", _units.Sentence(explanation.Sentence));
+            _paper.Fact(used ? "  used in this plan" : explanation.Fits ? "  fits" : "  does not fit",
+                _units.Sentence(explanation.Sentence));
         }
     }
 }

@@ -16,7 +16,8 @@ internal sealed partial class PlanPage
         _paper.Fact("Risk", ring.Distortion.Level.ToString().ToUpperInvariant() + (partly ? ", as far as it is checked" : string.Empty));
         foreach (DistortionFinding finding in ring.Distortion.Findings)
         {
-            _paper.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}", $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
+            _paper.Fact($"{finding.Check}: {finding.Level.ToString().ToLowerInvariant()}",
+                $"{_units.Sentence(finding.Sentence)} [{finding.Source}]");
         }
 
         if (ring.Distortion.Advice.Count > 0)
@@ -35,7 +36,8 @@ internal sealed partial class PlanPage
     private void CutStep(PlannedRing ring)
     {
         DevelopedLayout layout = ring.Layout;
-        _paper.Heading($"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
+        _paper.Heading(
+            $"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
         _paper.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
         if (ring.HandbookLength is { } handbook)
         {
@@ -48,11 +50,15 @@ internal sealed partial class PlanPage
         }
 
         EndAllowance ends = layout.Ends;
-        _paper.Fact("Ends", ends.Total.Meters == 0 ? "none: nothing is added" : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim{(_plan.Job.Cutting.Ends.AreFromModel ? ", as the model leaves them" : string.Empty)}");
+        _paper.Fact("Ends",
+            ends.Total.Meters == 0 ? "none: nothing is added"
+                : $"{_units.Size(ends.Start)} start + {_units.Size(ends.End)} end + {_units.Size(ends.Trim)} trim{(_plan.Job.Cutting.Ends.AreFromModel ? ", as the model leaves them" : string.Empty)}");
         _paper.Fact("Cut the blank", _units.Cut(layout.BlankLength));
         if (ends.Total.Meters > 0)
         {
-            _paper.Fact("Marks from its start", $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} lies between them");
+            _paper.Fact("Marks from its start",
+                $"{_units.Mark(layout.ArcStartMark)} and {_units.Mark(layout.ArcEndMark)}: the {(layout.Arc.IsFullRing ? "ring" : "arc")} "
+                    + $"lies between them");
         }
 
         if (ring.Closure is { } closure)
@@ -68,8 +74,11 @@ internal sealed partial class PlanPage
     private string Closing(RingClosure closure)
     {
         string gap = closure.Cut == TrimCut.Together ? "cut both ends together, which leaves one saw cut" : "cut the ends one by one";
-        string change = closure.DiameterChange.Meters == 0 ? string.Empty : $"; pulled to that, the diameter changes by {_units.Fine(closure.DiameterChange)}";
-        return $"{gap}: marks at {_units.Mark(closure.FirstCutMark)} and {_units.Mark(closure.SecondCutMark)}, a root opening of {_units.Fine(closure.RootOpening)}{change}";
+        string change =
+            closure.DiameterChange.Meters == 0 ? string.Empty
+                : $"; pulled to that, the diameter changes by {_units.Fine(closure.DiameterChange)}";
+        return $"{gap}: marks at {_units.Mark(closure.FirstCutMark)} and {_units.Mark(closure.SecondCutMark)}, a root opening "
+            + $"of {_units.Fine(closure.RootOpening)}{change}";
     }
 
     private string FromBar(PlannedRing ring) => ring.Bar switch
@@ -78,7 +87,8 @@ internal sealed partial class PlanPage
         { Pieces: 0 } bar => $"NONE: a bar of {_units.Size(bar.BarLength)} is shorter than the blank",
         { } bar => string.Create(
             CultureInfo.InvariantCulture,
-            $"{bar.Pieces} of that length from {_units.Size(bar.BarLength)} with saw cuts of {_units.Size(ring.Layout.Kerf)}; {_units.Size(bar.Offcut)} left over"),
+            $"{bar.Pieces} of that length from {_units.Size(bar.BarLength)} with saw cuts "
+                + $"of {_units.Size(ring.Layout.Kerf)}; {_units.Size(bar.Offcut)} left over"),
     };
 
     private void BendStep(PlannedRing ring)
@@ -91,22 +101,29 @@ internal sealed partial class PlanPage
             _paper.Fact("Force of the nose", _units.Push(nose));
         }
 
-        _paper.Fact("Pull at the lever", effort.HandForce is { } hand ? $"{(effort.IsLeast ? "at least " : string.Empty)}{_units.Push(hand)} {LeverOf(effort)}; {(effort.IsLeast ? "pressing the bar down all the way takes more, and " : string.Empty)}friction comes on top" : effort.WhyNoHandForce!);
+        _paper.Fact("Pull at the lever",
+            effort.HandForce is { } hand
+                ? $"{(effort.IsLeast ? "at least " : string.Empty)}{_units.Push(hand)} {LeverOf(effort)}; {(effort.IsLeast ? "pressing "
+                    + "the bar down all the way takes more, and " : string.Empty)}friction comes on top" : effort.WhyNoHandForce!);
         if (effort.Drive.PullLimit is { } limit)
         {
             _paper.Fact("Against the limit", Verdict(effort, limit));
         }
 
-        _paper.Fact("Work", $"{_units.Work(ring.Work)} for the {(ring.Layout.Arc.IsFullRing ? "ring" : "arc")}; {_units.WorkPerLength(effort.StoredEnergyPerLength)} springs back where it is let go");
+        _paper.Fact("Work",
+            $"{_units.Work(ring.Work)} for the {(ring.Layout.Arc.IsFullRing ? "ring" : "arc")}; {_units.WorkPerLength(effort.StoredEnergyPerLength)} springs back where it is let go");
         _paper.Fact("Hold it down", effort.HoldDownMoment.NewtonMeters == 0
             ? "nothing needed: the bar bends in its own plane"
-            : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment.Abs())}; the hold-down takes {_units.CouplePerLength(effort.HoldDownCouplePerLength.Abs())}");
+            : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment.Abs())}; the hold-down "
+                + $"takes {_units.CouplePerLength(effort.HoldDownCouplePerLength.Abs())}");
         Cautions(PlanStep.Bend);
     }
 
     private string LeverOf(BendEffort effort) => (effort.NoseForce is null, effort.Drive.LeverLength) switch
     {
-        (true, { } lever) when effort.Drive.Advantage is { } gain => FormattableString.Invariant($"square to the end of a lever of {_units.Size(lever)} that turns the bar with an advantage of {gain:0.##}"),
+        (true, { } lever) when effort.Drive.Advantage is { } gain =>
+            FormattableString.Invariant(
+                $"square to the end of a lever of {_units.Size(lever)} that turns the bar with an advantage of {gain:0.##}"),
         (true, { } lever) => $"square to the end of a lever of {_units.Size(lever)} that turns the bar directly",
         _ => FormattableString.Invariant($"where the nose gets {effort.Drive.Advantage:0.##} times as much"),
     };
@@ -125,7 +142,8 @@ internal sealed partial class PlanPage
             false => $"{verdict}; it would take a lever of {_units.Size(lever)}, which only a bender built for one may have",
             null => $"{verdict}; it takes a lever of {_units.Size(lever)}, on a bender built for one",
         }
-            : effort.AdvantageAtLimit is { } gain && effort.IsWithinPullLimit is null ? verdict + FormattableString.Invariant($"; it takes an advantage of {Math.Max(1, gain):0.#}")
+            : effort.AdvantageAtLimit is { } gain && effort.IsWithinPullLimit is null
+                ? verdict + FormattableString.Invariant($"; it takes an advantage of {Math.Max(1, gain):0.#}")
             : verdict;
     }
 
@@ -147,10 +165,13 @@ internal sealed partial class PlanPage
         }
 
         Length change = Length.FromMeters(Math.Abs(check.RiseChangePerPercent.Meters));
-        _paper.Fact("Chord and rise", $"a chord of {_units.Size(check.Chord)} inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide shows {_units.Fine(change)} less");
+        _paper.Fact("Chord and rise",
+            $"a chord of {_units.Size(check.Chord)} inside shows a rise of {_units.Fine(check.Rise)}; 1 % too wide "
+                + $"shows {_units.Fine(change)} less");
         if (GoodRises(check) is { } rises)
         {
-            _paper.Fact("Good is", $"a rise of {_units.Fine(rises.Low)} to {_units.Fine(rises.High)} on that chord: the wanted ring and its tolerance");
+            _paper.Fact("Good is",
+                $"a rise of {_units.Fine(rises.Low)} to {_units.Fine(rises.High)} on that chord: the wanted ring and its tolerance");
         }
 
         Cautions(PlanStep.Check);

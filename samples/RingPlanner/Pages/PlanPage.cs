@@ -26,7 +26,8 @@ internal sealed partial class PlanPage
         _units = units;
     }
 
-    public static void Print(Paper paper, RingPlan plan, RingJobEntry entry, Units units) => new PlanPage(paper, plan, entry, units).Print();
+    public static void Print(Paper paper, RingPlan plan, RingJobEntry entry, Units units) =>
+        new PlanPage(paper, plan, entry, units).Print();
 
     private void Print()
     {
@@ -67,12 +68,15 @@ internal sealed partial class PlanPage
         _paper.Fact("Law", material.Law.ToString());
         if (material.UnloadingShare.DecimalFractions < 1)
         {
-            _paper.Fact("On release", string.Format(CultureInfo.InvariantCulture, "{0:0.##} % of the elastic modulus, so it springs back more", material.UnloadingShare.Percent));
+            _paper.Fact("On release",
+                string.Format(CultureInfo.InvariantCulture, "{0:0.##} % of the elastic modulus, so it springs back more",
+                    material.UnloadingShare.Percent));
         }
 
         string radius = job.Wanted.Arc.IsFullRing ? string.Empty : $" (radius {_units.Size(job.Wanted.Radius.Value)})";
         string quantity = job.Wanted.Quantity > 1 ? FormattableString.Invariant($"{job.Wanted.Quantity} × ") : string.Empty;
-        _paper.Fact("Wanted", $"{quantity}{job.Wanted.Arc}, {WantedSize(job.Wanted.Radius)}{radius}, give or take {_units.Size(job.Wanted.Tolerance)}{(job.Wanted.IsToleranceGiven ? string.Empty : " (assumed)")}");
+        _paper.Fact("Wanted",
+            $"{quantity}{job.Wanted.Arc}, {WantedSize(job.Wanted.Radius)}{radius}, give or take {_units.Size(job.Wanted.Tolerance)}{(job.Wanted.IsToleranceGiven ? string.Empty : " (assumed)")}");
     }
 
     private string WantedSize(BendRadius wanted) => wanted.Reference switch
@@ -92,7 +96,9 @@ internal sealed partial class PlanPage
             : string.Join("; ", _plan.Model.Evidence.Select(Ring)));
         foreach (Advisory advisory in _plan.Advisories)
         {
-            _paper.Fact(advisory.IsMinor ? "note" : "WARNING", string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", _units.Sentence(advisory.Message), advisory.Code, advisory.Source));
+            _paper.Fact(advisory.IsMinor ? "note" : "WARNING",
+                string.Format(CultureInfo.InvariantCulture, "{0} [{1}; {2}]", _units.Sentence(advisory.Message), advisory.Code,
+                    advisory.Source));
         }
     }
 

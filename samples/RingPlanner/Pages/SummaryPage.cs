@@ -40,7 +40,9 @@ internal static class SummaryPage
 
         }
 
-        paper.Marked("CAUTION", "A bent bar is a loaded spring: stand out of its plane, keep fingers out of the pinch, let the load off slowly. Where a ring carries load, local codes and a licensed engineer decide, not this plan.");
+        paper.Marked("CAUTION",
+            "A bent bar is a loaded spring: stand out of its plane, keep fingers out of the pinch, let the load off slowly. Where a ring "
+                + "carries load, local codes and a licensed engineer decide, not this plan.");
         paper.Marked("More", "--details, --workings (how each number came about), --html (a page with drawings), --help.");
     }
 
@@ -49,7 +51,8 @@ internal static class SummaryPage
         RingJob job = plan.Job;
         string quantity = job.Wanted.Quantity > 1 ? FormattableString.Invariant($"{job.Wanted.Quantity} × ") : string.Empty;
         string tolerance = $"± {units.Size(job.Wanted.Tolerance)}";
-        paper.Fact("Wanted", $"{quantity}{job.Wanted.Arc}, {Line(job.Wanted.Radius)} {units.Size(2 * job.Wanted.Radius.Value)} {tolerance}{(job.Wanted.IsToleranceGiven ? string.Empty : ", assumed")}");
+        paper.Fact("Wanted",
+            $"{quantity}{job.Wanted.Arc}, {Line(job.Wanted.Radius)} {units.Size(2 * job.Wanted.Radius.Value)} {tolerance}{(job.Wanted.IsToleranceGiven ? string.Empty : ", assumed")}");
         if (plan.Ring is not { } ring)
         {
             paper.Fact("Die", "no die of this rack leaves a ring");
@@ -58,25 +61,34 @@ internal static class SummaryPage
 
         Length off = 2 * ring.Outcome.Difference!.Value;
         string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
-        string stroke = ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
-        paper.Fact("Die", $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted.Radius)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
+        string stroke =
+            ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
+        paper.Fact("Die",
+            $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted.Radius)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
         DistortionFinding worst = ring.Distortion.Findings[0];
         paper.Fact("Distortion", worst.Level == RiskLevel.Low
             ? "low, as far as it is checked"
             : $"{worst.Level.ToString().ToUpperInvariant()}: {worst.Check}{(ring.Distortion.Advice.Count > 0 ? $"; {units.Sentence(ring.Distortion.Advice[0].Sentence)}" : string.Empty)}");
-        paper.Fact("Cut", $"{units.Cut(ring.Layout.BlankLength)}, marks at {units.Mark(ring.Layout.ArcStartMark)} and {units.Mark(ring.Layout.ArcEndMark)}{(ring.Bar is { } bar ? $"; {bar.Pieces} from a bar of {units.Size(bar.BarLength)}" : string.Empty)}");
-        paper.Fact("Pull", $"{Pull(ring.Effort, units)}{(ring.Effort.HoldDownMoment.NewtonMeters != 0 ? $"; hold it flat against {units.Moment(ring.Effort.HoldDownMoment.Abs())}" : string.Empty)}");
+        paper.Fact("Cut",
+            $"{units.Cut(ring.Layout.BlankLength)}, marks at {units.Mark(ring.Layout.ArcStartMark)} "
+                + $"and {units.Mark(ring.Layout.ArcEndMark)}{(ring.Bar is { } bar ? $"; {bar.Pieces} from a bar "
+                + $"of {units.Size(bar.BarLength)}" : string.Empty)}");
+        paper.Fact("Pull",
+            $"{Pull(ring.Effort, units)}{(ring.Effort.HoldDownMoment.NewtonMeters != 0 ? $"; hold it flat "
+                + $"against {units.Moment(ring.Effort.HoldDownMoment.Abs())}" : string.Empty)}");
         paper.Fact("Check", $"a chord of {units.Size(ring.Check.Chord)} inside shows a rise of {units.Fine(ring.Check.Rise)}");
         Advisory[] doubts = [.. plan.Advisories.Where(advisory => !advisory.IsMinor)];
         if (doubts.Length > 0)
         {
-            paper.Fact("WARNING", $"{units.Sentence(doubts[0].Message)}{(doubts.Length > 1 ? $" And {doubts.Length - 1} more." : string.Empty)}");
+            paper.Fact("WARNING",
+                $"{units.Sentence(doubts[0].Message)}{(doubts.Length > 1 ? $" And {doubts.Length - 1} more." : string.Empty)}");
         }
     }
 
     private static string Range(RingJob job, PlannedRing ring, Units units)
     {
-        if ((ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval : ring.Range.InsideDiameter) is not { } range)
+        if ((ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval
+            : ring.Range.InsideDiameter) is not { } range)
         {
             return string.Empty;
         }
@@ -84,12 +96,15 @@ internal static class SummaryPage
         // All lines of the bar move together: what is off inside is off at the line the wanted ring is measured to.
         Length expected = ring.Free.InsideDiameter, off = 2 * ring.Outcome.Difference!.Value;
         bool outside = off + (range.High - expected) > job.Wanted.Tolerance || off + (range.Low - expected) < -job.Wanted.Tolerance;
-        string chance = ring.Prospect.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance") : outside ? ", not all of it within the tolerance" : string.Empty;
+        string chance =
+            ring.Prospect.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance")
+                : outside ? ", not all of it within the tolerance" : string.Empty;
         return $"; it may come out {units.Range(range)} inside{chance}";
     }
 
     private static string Pull(BendEffort effort, Units units) =>
-        effort.HandForce is { } hand ? $"{units.Push(hand)} {(effort.NoseForce is null ? "at the lever" : "by hand")}{Limit(effort, units)}" : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";
+        effort.HandForce is { } hand ? $"{units.Push(hand)} {(effort.NoseForce is null ? "at the lever" : "by hand")}{Limit(effort, units)}"
+            : effort.NoseForce is { } nose ? $"{units.Push(nose)} at the nose" : $"moment {units.Moment(effort.BendingMoment)}";
 
     private static string Limit(BendEffort effort, Units units) => (effort.IsWithinPullLimit, effort.Drive.PullLimit) switch
     {

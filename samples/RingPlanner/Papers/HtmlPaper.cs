@@ -57,7 +57,8 @@ internal sealed class HtmlPaper(string title) : Paper
         _body.Append("<table>\n<tr>");
         foreach (Column column in listing.Columns)
         {
-            _body.Append(column.IsNumber ? "<th class=\"n\">" : "<th>").Append(Encoded(column.Heading).Replace("\n", "<br>", StringComparison.Ordinal)).Append("</th>");
+            _body.Append(column.IsNumber ? "<th class=\"n\">" : "<th>")
+                .Append(Encoded(column.Heading).Replace("\n", "<br>", StringComparison.Ordinal)).Append("</th>");
         }
 
         foreach (IReadOnlyList<string> row in listing.Rows)
@@ -76,7 +77,9 @@ internal sealed class HtmlPaper(string title) : Paper
     public override void Picture(string caption, string svg)
     {
         string own = $"d{++_drawings}-";
-        string drawing = svg[svg.IndexOf("<svg", StringComparison.Ordinal)..].Replace("id=\"", "id=\"" + own, StringComparison.Ordinal).Replace("\"url(#", "\"url(#" + own, StringComparison.Ordinal);
+        string drawing =
+            svg[svg.IndexOf("<svg", StringComparison.Ordinal)..].Replace("id=\"", "id=\"" + own, StringComparison.Ordinal)
+                .Replace("\"url(#", "\"url(#" + own, StringComparison.Ordinal);
         Block($"<figure>{drawing}<figcaption>{Encoded(caption)}</figcaption></figure>");
     }
 

@@ -15,7 +15,8 @@ internal sealed class MarkdownPaper : Paper
 
     public override void Gap() => EndList();
 
-    public override void Fact(string label, string text) => Item(label.Trim().Length > 0 ? $"**{Escaped(label.Trim())}**: {Escaped(text)}" : Escaped(text));
+    public override void Fact(string label, string text) =>
+        Item(label.Trim().Length > 0 ? $"**{Escaped(label.Trim())}**: {Escaped(text)}" : Escaped(text));
 
     public override void Marked(string mark, string text) => Item($"**{Escaped(mark)}** {Escaped(text)}");
 

@@ -22,7 +22,8 @@ internal sealed class RingDocument(List<CsvFault> faults)
     {
         int before = faults.Count;
         Need(row, values, "die", "The row must name its \"die\".", "die");
-        Need(row, values, "shape", "The row must name the \"shape\" of the bar and its dimensions, or a standard \"size\".", "stock.shape", "stock.size");
+        Need(row, values, "shape", "The row must name the \"shape\" of the bar and its dimensions, or a standard \"size\".", "stock.shape",
+            "stock.size");
         Need(row, values, "material", "The row must name its \"material\" and give its numbers.", "material.name");
         if (values.ContainsKey("material.yield range.0") != values.ContainsKey("material.yield range.1"))
         {
@@ -73,11 +74,13 @@ internal sealed class RingDocument(List<CsvFault> faults)
 
         foreach (RingColumn column in RingColumn.All.Where(column => column.Path.StartsWith("die.", StringComparison.Ordinal)))
         {
-            if (values.TryGetValue(column.Path, out string? value) && !(first.Values.TryGetValue(column.Path, out string? known) && known == value))
+            if (values.TryGetValue(column.Path, out string? value)
+                && !(first.Values.TryGetValue(column.Path, out string? known) && known == value))
             {
                 string there = first.Values.TryGetValue(column.Path, out known) ? $"\"{Quoted.Short(known)}\"" : "left out";
                 faults.Add(new(row, column.Name, Invariant(
-                    $"\"{column.Name}\" of die \"{Quoted.Short(values["die"])}\" must be the same in every row, but is \"{Quoted.Short(value)}\" here and {there} in row {first.Row}.")));
+                    $"\"{column.Name}\" of die \"{Quoted.Short(values["die"])}\" must be the same in every row, but is "
+                        + $"\"{Quoted.Short(value)}\" here and {there} in row {first.Row}.")));
             }
         }
     }
@@ -169,7 +172,9 @@ internal sealed class RingDocument(List<CsvFault> faults)
         int row = (isDie ? _dies : _rings)[int.Parse(place.Groups["index"].Value, CultureInfo.InvariantCulture)].Row;
         string path = Regex.Replace(place.Groups["path"].Value, @"\[(\d)\]", ".$1", RegexOptions.CultureInvariant);
         path = isDie ? path == "name" ? "die" : "die." + path : path;
-        string? column = (RingColumn.ByPath.TryGetValue(path, out RingColumn? exact) ? exact.Name : null) ?? RingColumn.All.FirstOrDefault(one => one.Path.StartsWith(path + ".", StringComparison.Ordinal))?.Name;
+        string? column =
+            (RingColumn.ByPath.TryGetValue(path, out RingColumn? exact) ? exact.Name : null)
+                ?? RingColumn.All.FirstOrDefault(one => one.Path.StartsWith(path + ".", StringComparison.Ordinal))?.Name;
         return new(row, path.Length == 0 ? null : column ?? path, fault.Rule);
     }
 }

@@ -34,7 +34,10 @@ internal sealed class RingRowReader
             int before = _faults.Count;
             if (cells.Skip(columns.Length).FirstOrDefault(cell => cell.Length > 0) is { } beyond)
             {
-                _faults.Add(new(row, null, $"The row must not have more cells than the first has headings, {columns.Length}, but holds \"{Quoted.Short(beyond)}\" behind them."));
+                _faults.Add(
+                    new(row, null,
+                        $"The row must not have more cells than the first has headings, {columns.Length}, but holds "
+                            + $"\"{Quoted.Short(beyond)}\" behind them."));
             }
 
             for (int i = 0; i < Math.Min(cells.Length, columns.Length); i++)
@@ -79,7 +82,8 @@ internal sealed class RingRowReader
     private List<(int Row, string[] Cells)> Records(string text, CsvStyle style)
     {
         List<(int, string[])> records = [];
-        CsvConfiguration configuration = new(CultureInfo.InvariantCulture) { Delimiter = style == CsvStyle.Comma ? "," : ";", IgnoreBlankLines = false };
+        CsvConfiguration configuration =
+            new(CultureInfo.InvariantCulture) { Delimiter = style == CsvStyle.Comma ? "," : ";", IgnoreBlankLines = false };
         using StringReader reader = new(text);
         using CsvParser parser = new(reader, configuration);
         try
@@ -95,7 +99,10 @@ internal sealed class RingRowReader
         }
         catch (CsvHelperException broken) when (broken is BadDataException or ParserException)
         {
-            _faults.Add(new(parser.Row, null, "The row has a quotation mark where none may stand: a cell with one is put in quotation marks and the mark within is doubled."));
+            _faults.Add(
+                new(parser.Row, null,
+                    "The row has a quotation mark where none may stand: a cell with one is put in quotation marks and the mark within is "
+                        + "doubled."));
         }
 
         return records;
@@ -111,7 +118,9 @@ internal sealed class RingRowReader
         {
             if (_faults.Count - before == MostHeadingFaults)
             {
-                _faults.Add(new(heading.Row, null, Invariant($"The row has {count} headings; those behind the one numbered {i} were not looked at.")));
+                _faults.Add(
+                    new(heading.Row, null,
+                        Invariant($"The row has {count} headings; those behind the one numbered {i} were not looked at.")));
                 break;
             }
 
@@ -131,7 +140,8 @@ internal sealed class RingRowReader
         }
         else if (!RingColumn.ByName.TryGetValue(name, out RingColumn? column))
         {
-            _faults.Add(new(row, Quoted.Short(name), $"\"{Quoted.Short(name)}\" is not a column of measured rings; the columns are {Known}."));
+            _faults.Add(
+                new(row, Quoted.Short(name), $"\"{Quoted.Short(name)}\" is not a column of measured rings; the columns are {Known}."));
         }
         else if (!seen.Add(column))
         {
@@ -155,23 +165,35 @@ internal sealed class RingRowReader
 
         if (style == CsvStyle.Semicolon && cell.Any(c => c == '.'))
         {
-            _faults.Add(new(row, column.Name, $"\"{Quoted.Short(cell)}\" could mean two things: in a file with semicolons between the cells the decimal sign is a comma, and thousands are not set apart."));
+            _faults.Add(
+                new(row, column.Name,
+                    $"\"{Quoted.Short(cell)}\" could mean two things: in a file with semicolons between the cells the decimal sign is a "
+                        + $"comma, and thousands are not set apart."));
             return null;
         }
 
         string number = style == CsvStyle.Semicolon ? cell.Replace(',', '.') : cell;
         if (column.IsNumber)
         {
-            if (unit.Length == 0 && double.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double plain) && plain - plain == 0)
+            if (unit.Length == 0
+                && double.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture,
+                    out double plain) && plain - plain == 0)
             {
                 return number;
             }
 
-            _faults.Add(new(row, column.Name, $"\"{column.Name}\" must be a plain number without a unit, but is \"{Quoted.Short(unit.Length == 0 ? cell : $"{cell} {unit}")}\"."));
+            _faults.Add(
+                new(row, column.Name,
+                    $"\"{column.Name}\" must be a plain number without a unit, but is "
+                        + $"\"{Quoted.Short(unit.Length == 0 ? cell : $"{cell} {unit}")}\"."));
             return null;
         }
 
-        bool hasUnit = number.Any(c => !(char.IsDigit(c) || char.IsWhiteSpace(c) || c is '.' or ',' or '/' or '-' or '+' or '⁄' || char.GetUnicodeCategory(c) == UnicodeCategory.OtherNumber));
+        bool hasUnit =
+            number.Any(
+                c =>
+                    !(char.IsDigit(c) || char.IsWhiteSpace(c) || c is '.' or ',' or '/' or '-' or '+' or '⁄'
+                        || char.GetUnicodeCategory(c) == UnicodeCategory.OtherNumber));
         return hasUnit || unit.Length == 0 ? number : $"{number} {unit}";
     }
 }

@@ -9,13 +9,17 @@ namespace BendMath.Csv.Rows;
 /// <summary>Lays the JSON of measured rings out in rows.</summary>
 internal static class RingRowWriter
 {
-    /// <summary>Whether a spreadsheet might take a cell that begins so for a formula, or the apostrophe that guards it is one of the text's own.</summary>
+    /// <summary>
+    /// Whether a spreadsheet might take a cell that begins so for a formula, or the apostrophe that guards it is one of the text's own.
+    /// </summary>
     public static bool IsRisky(char first) => first is '=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠' or '\'';
 
     public static string Write(IReadOnlyList<MeasuredRing> rings, CsvStyle style)
     {
         using JsonDocument document = JsonDocument.Parse(MeasuredRingFile.Write(rings));
-        Dictionary<string, JsonElement> dies = document.RootElement.GetProperty("dies").EnumerateArray().ToDictionary(die => die.GetProperty("name").GetString()!, StringComparer.Ordinal);
+        Dictionary<string, JsonElement> dies =
+            document.RootElement.GetProperty("dies").EnumerateArray()
+                .ToDictionary(die => die.GetProperty("name").GetString()!, StringComparer.Ordinal);
         Dictionary<string, string>[] rows = [.. document.RootElement.GetProperty("rings").EnumerateArray().Select(ring =>
         {
             Dictionary<string, string> cells = new(StringComparer.Ordinal);
@@ -61,7 +65,9 @@ internal static class RingRowWriter
         }
 
         string suffix = " " + column.Unit;
-        string number = column.Unit!.Length > 0 && value.EndsWith(suffix, StringComparison.Ordinal) ? value.Substring(0, value.Length - suffix.Length) : value;
+        string number =
+            column.Unit!.Length > 0 && value.EndsWith(suffix, StringComparison.Ordinal) ? value.Substring(0, value.Length - suffix.Length)
+                : value;
         return style == CsvStyle.Comma ? number : number.Replace('.', ',');
     }
 

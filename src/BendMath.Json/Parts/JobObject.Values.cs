@@ -22,7 +22,8 @@ internal sealed partial class JobObject
 
     public Length? OptionalLength(string name, string example, bool zero = false) => LengthOf(Find(name), name, example, zero);
 
-    public Pressure? Pressure(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Pressures, example) is { } value
+    public Pressure? Pressure(string name, string example) =>
+        QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Pressures, example) is { } value
         ? UnitsNet.Pressure.FromPascals(value)
         : null;
 
@@ -43,7 +44,8 @@ internal sealed partial class JobObject
         if (part is not { Kind: JsonKind.List, Items.Count: 2 })
         {
             string found = part.Kind == JsonKind.List ? Invariant($"a list of {part.Items.Count}") : part.Described;
-            Fault(name, $"\"{name}\" must be the lowest and the highest in square brackets, as [\"235 MPa\", \"355 MPa\"], but is {found}.");
+            Fault(name,
+                $"\"{name}\" must be the lowest and the highest in square brackets, as [\"235 MPa\", \"355 MPa\"], but is {found}.");
             return null;
         }
 
@@ -52,7 +54,8 @@ internal sealed partial class JobObject
         return low is { } from && high is { } to ? (UnitsNet.Pressure.FromPascals(from), UnitsNet.Pressure.FromPascals(to)) : null;
     }
 
-    public Density? Density(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Densities, example) is { } value
+    public Density? Density(string name, string example) =>
+        QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Densities, example) is { } value
         ? UnitsNet.Density.FromKilogramsPerCubicMeter(value)
         : null;
 
@@ -60,7 +63,8 @@ internal sealed partial class JobObject
         ? Ratio.FromDecimalFractions(value)
         : null;
 
-    public Force? Force(string name, string example) => QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Forces, example) is { } value
+    public Force? Force(string name, string example) =>
+        QuantityOf(Require(name, $"\"{name}\": \"{example}\""), name, UnitText.Forces, example) is { } value
         ? UnitsNet.Force.FromNewtons(value)
         : null;
 
@@ -78,7 +82,8 @@ internal sealed partial class JobObject
             return null;
         }
 
-        if (part.Kind == JsonKind.Number && double.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && value - value == 0)
+        if (part.Kind == JsonKind.Number && double.TryParse(part.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && value - value == 0)
         {
             return value;
         }
@@ -95,7 +100,8 @@ internal sealed partial class JobObject
             return null;
         }
 
-        if (part.Kind == JsonKind.Number && int.TryParse(part.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count > 0)
+        if (part.Kind == JsonKind.Number && int.TryParse(part.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int count)
+            && count > 0)
         {
             return count;
         }

@@ -4,7 +4,9 @@ using BendMath.Json.Reading;
 
 namespace BendMath.Json.Parts;
 
-/// <summary>An object of a job file. It remembers the words it was asked for, so that <see cref="Close"/> can report every other one.</summary>
+/// <summary>
+/// An object of a job file. It remembers the words it was asked for, so that <see cref="Close"/> can report every other one.
+/// </summary>
 internal sealed partial class JobObject
 {
     private const int MostLines = 12;
@@ -26,8 +28,11 @@ internal sealed partial class JobObject
         _faults = faults;
         foreach (var twice in part.Members.GroupBy(member => member.Name, StringComparer.Ordinal).Where(group => group.Count() > 1))
         {
-            string lines = string.Join(", ", twice.Take(MostLines).Select(member => Invariant($"{member.Line}"))) + (twice.Count() > MostLines ? " …" : string.Empty);
-            faults.Add(PlaceOf(Quoted.Short(twice.Key)), twice.Last().Line, Invariant($"\"{Quoted.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
+            string lines =
+                string.Join(", ", twice.Take(MostLines).Select(member => Invariant($"{member.Line}")))
+                    + (twice.Count() > MostLines ? " …" : string.Empty);
+            faults.Add(PlaceOf(Quoted.Short(twice.Key)), twice.Last().Line,
+                Invariant($"\"{Quoted.Short(twice.Key)}\" must be given once, but is given {twice.Count()} times, on lines {lines}."));
         }
 
         _mark = faults.Count;
@@ -76,7 +81,8 @@ internal sealed partial class JobObject
         return part;
     }
 
-    public JobObject? Object(string name, string example) => Require(name, example) is { } part ? Of(part, PlaceOf(name), $"\"{name}\"", _faults) : null;
+    public JobObject? Object(string name, string example) =>
+        Require(name, example) is { } part ? Of(part, PlaceOf(name), $"\"{name}\"", _faults) : null;
 
     public JobObject? OptionalObject(string name) => Find(name) is { } part ? Of(part, PlaceOf(name), $"\"{name}\"", _faults) : null;
 
@@ -93,13 +99,15 @@ internal sealed partial class JobObject
 
     public void Fault(string? name, string rule)
     {
-        int line = name is not null && _part.Members.Find(member => member.Name == name) is { Value: not null } found ? found.Line : _part.Line;
+        int line =
+            name is not null && _part.Members.Find(member => member.Name == name) is { Value: not null } found ? found.Line : _part.Line;
         string place = name is not null ? PlaceOf(name) : _place.Length == 0 ? "file" : _place;
         _faults.Add(place, line, rule);
     }
 
     /// <summary>A fault of a part that may be an item of a list, which has no word of its own to stand at.</summary>
-    private void FaultIn(JsonPart part, string name, string rule) => _faults.Add(PlaceOf(name), Has(name) ? _part.Members.Find(member => member.Name == name).Line : part.Line, rule);
+    private void FaultIn(JsonPart part, string name, string rule) =>
+        _faults.Add(PlaceOf(name), Has(name) ? _part.Members.Find(member => member.Name == name).Line : part.Line, rule);
 
     /// <summary>Makes a value of the library; what its constructor refuses becomes a fault at the word it is about.</summary>
     /// <param name="make">Calls the constructor.</param>
@@ -113,7 +121,9 @@ internal sealed partial class JobObject
         }
         catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } fault)
         {
-            string? word = words.Where(pair => pair.Parameter == fault.Argument).Select(pair => pair.Word).FirstOrDefault() ?? (Has(fault.Argument) ? fault.Argument : null);
+            string? word =
+                words.Where(pair => pair.Parameter == fault.Argument).Select(pair => pair.Word).FirstOrDefault()
+                    ?? (Has(fault.Argument) ? fault.Argument : null);
             Fault(word, word is null ? fault.ToString() : fault.About($"\"{word}\""));
             return null;
         }
@@ -124,7 +134,8 @@ internal sealed partial class JobObject
     {
         foreach ((string name, int line, _) in _part.Members.Where(member => !_words.Contains(member.Name)))
         {
-            _faults.Add(PlaceOf(Quoted.Short(name)), line, $"\"{Quoted.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
+            _faults.Add(PlaceOf(Quoted.Short(name)), line,
+                $"\"{Quoted.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
         }
     }
 }

@@ -30,11 +30,15 @@ internal sealed class JsonBreak
         int start = place == 0 ? 0 : Array.LastIndexOf(text, (byte)'\n', place - 1) + 1;
         int column = 1 + Encoding.UTF8.GetCharCount(text, start, place - start);
         bool isNamed = reader.TokenType == JsonTokenType.String && reader.TokenStartIndex < reader.BytesConsumed;
-        return new(line, Invariant($"The file is not JSON from line {line}, column {column} on: {Why(text, place, reader.TokenType, isNamed, reader.CurrentDepth)}."));
+        return new(line,
+            Invariant(
+                $"The file is not JSON from line {line}, column {column} "
+                    + $"on: {Why(text, place, reader.TokenType, isNamed, reader.CurrentDepth)}."));
     }
 
     /// <summary>A text with half of a pair of code units, of which no character can be made.</summary>
-    public static JsonBreak Unpaired(int line) => new(line, Invariant($"The file is not JSON in line {line}: a text holds half of a surrogate pair."));
+    public static JsonBreak Unpaired(int line) =>
+        new(line, Invariant($"The file is not JSON in line {line}: a text holds half of a surrogate pair."));
 
     private static string Why(byte[] text, int place, JsonTokenType read, bool isNamed, int depth)
     {
@@ -46,7 +50,9 @@ internal sealed class JsonBreak
         char first = (char)text[place];
         string found = $"\"{Quoted.Short(Word(text, place))}\"";
         bool isAfterComma = text[Math.Max(0, Before(text, place))] == ',';
-        bool isAfterValue = read is not (JsonTokenType.None or JsonTokenType.StartObject or JsonTokenType.StartArray or JsonTokenType.PropertyName) && !isAfterComma;
+        bool isAfterValue =
+            read is not (JsonTokenType.None or JsonTokenType.StartObject or JsonTokenType.StartArray or JsonTokenType.PropertyName)
+                && !isAfterComma;
         return first switch
         {
             '#' => NoComments,

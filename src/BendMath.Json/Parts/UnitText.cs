@@ -4,8 +4,10 @@ using BendMath.Json.Reading;
 namespace BendMath.Json.Parts;
 
 /// <summary>
-/// Reads a number and a unit, such as <c>235 MPa</c>, into SI. Digits and one decimal point only: a comma could mean two things. Capitals of units do not matter.
-/// Units: 1 psi = 6894.757 293 168 36 Pa, 1 lb/in³ = 0.453 592 37 kg / (0.0254 m)³, 1 lbf = 4.448 221 615 260 5 N (NIST Special Publication 811, 2008 edition, appendix B, from memory).
+/// Reads a number and a unit, such as <c>235 MPa</c>, into SI. Digits and one decimal point only: a comma could mean two things. Capitals
+/// of units do not matter.
+/// Units: 1 psi = 6894.757 293 168 36 Pa, 1 lb/in³ = 0.453 592 37 kg / (0.0254 m)³, 1 lbf = 4.448 221 615 260 5 N (NIST Special Publication
+/// 811, 2008 edition, appendix B, from memory).
 /// </summary>
 internal sealed class UnitText
 {
@@ -26,9 +28,11 @@ internal sealed class UnitText
         "a pressure", 5, ("MPa", 1e6), ("GPa", 1e9), ("N/mm2", 1e6), ("ksi", 1e3 * Psi), ("psi", Psi), ("N/mm²", 1e6));
 
     public static UnitText Densities { get; } = new(
-        "a density", 3, ("kg/m3", 1), ("g/cm3", 1e3), ("lb/in3", 0.45359237 / (0.0254 * 0.0254 * 0.0254)), ("kg/m³", 1), ("g/cm³", 1e3), ("lb/in³", 0.45359237 / (0.0254 * 0.0254 * 0.0254)));
+        "a density", 3, ("kg/m3", 1), ("g/cm3", 1e3), ("lb/in3", 0.45359237 / (0.0254 * 0.0254 * 0.0254)), ("kg/m³", 1), ("g/cm³", 1e3),
+            ("lb/in³", 0.45359237 / (0.0254 * 0.0254 * 0.0254)));
 
-    public static UnitText Angles { get; } = new("an angle", 2, ("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180), ("rad", 1));
+    public static UnitText Angles { get; } =
+        new("an angle", 2, ("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180), ("rad", 1));
 
     public static UnitText Percents { get; } = new("a percentage", 1, ("%", 1e-2));
 
@@ -67,7 +71,9 @@ internal sealed class UnitText
             return unit.Length == 0 ? $"must have a unit, {units}" : $"must have the unit {units}";
         }
 
-        value = PowerOfTen(found.Factor) is { } power ? double.Parse(Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
+        value =
+            PowerOfTen(found.Factor) is { } power
+                ? double.Parse(Invariant($"{digits}E{power}"), NumberStyles.Float, CultureInfo.InvariantCulture) : number * found.Factor;
         return (value > 0 || orZero) && value - value == 0 ? null : $"must be {(orZero ? "zero or more" : "greater than zero")} and finite";
     }
 

@@ -12,9 +12,12 @@ internal static class BenderReader
 {
     private const string FormingExample = "\"forming\": { \"model\": \"wrap\" }";
 
-    private const string DiesExample = "\"dies\": [{ \"name\": \"A\", \"stamped radius\": \"250 mm\", \"stamp means\": \"inside of the bar\" }]";
+    private const string DiesExample =
+        "\"dies\": [{ \"name\": \"A\", \"stamped radius\": \"250 mm\", \"stamp means\": \"inside of the bar\" }]";
 
-    /// <summary>The model; one that has no half-span and nose of its own takes those of the bender, for explaining measured rings.</summary>
+    /// <summary>
+    /// The model; one that has no half-span and nose of its own takes those of the bender, for explaining measured rings.
+    /// </summary>
     public static FormingModel? Forming(JobObject job)
     {
         if (job.Object("forming", FormingExample) is not { } forming)
@@ -42,7 +45,8 @@ internal static class BenderReader
 
         if (pinches && job.Find("bender") is not null)
         {
-            job.Fault("bender", $"\"bender\" must be left out where \"forming\" is \"{kind}\", because its half-span and nose radius are used.");
+            job.Fault("bender",
+                $"\"bender\" must be left out where \"forming\" is \"{kind}\", because its half-span and nose radius are used.");
             return model;
         }
 
@@ -80,7 +84,8 @@ internal static class BenderReader
         List<MeasuredRing> rings = [];
         foreach ((JsonPart part, string place) in job.Items(job.Find("measured rings"), "measured rings"))
         {
-            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring && MeasuredRingReader.Read(ring, dies, ofJob?.Section, ofJob?.Material, (true, true)) is { } read)
+            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring
+                && MeasuredRingReader.Read(ring, dies, ofJob?.Section, ofJob?.Material, (true, true)) is { } read)
             {
                 rings.Add(read);
             }
@@ -142,7 +147,8 @@ internal static class BenderReader
 
         Force? force = measured.Force("nose force", "5 kN");
         Length? give = measured.Length("give", "1.2 mm");
-        BenderStiffness? made = force is { } f && give is { } g ? measured.Build(() => BenderStiffness.From(f, g), ("noseForce", "nose force")) : null;
+        BenderStiffness? made =
+            force is { } f && give is { } g ? measured.Build(() => BenderStiffness.From(f, g), ("noseForce", "nose force")) : null;
         measured.Close();
         return made;
     }

@@ -25,7 +25,8 @@ internal static class DieReader
         Length? nose = die.OptionalLength("nose radius", "20 mm", zero: true);
         MatingDie? mate = Mate(die);
         Die? made = name is not null && !again && radius is { } stamp && face is not null && die.Sound
-            ? die.Build(() => new Die(name, stamp, face, length, nose, mate), ("stampedRadius", "stamped radius"), ("faceLength", "face length"), ("noseRadius", "nose radius"))
+            ? die.Build(() => new Die(name, stamp, face, length, nose, mate), ("stampedRadius", "stamped radius"),
+                ("faceLength", "face length"), ("noseRadius", "nose radius"))
             : null;
         die.Close();
         return made;
@@ -46,7 +47,9 @@ internal static class DieReader
             return part is null ? null : part.Text == Faces[0] ? ReferenceFace.InsideOfBar : ReferenceFace.OutsideOfBar;
         }
 
-        die.Fault("stamp means", $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but is {part.Described}.");
+        die.Fault("stamp means",
+            $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but "
+                + $"is {part.Described}.");
         return null;
     }
 
@@ -62,7 +65,8 @@ internal static class DieReader
         Length? rise = mate.OptionalLength("rise", "15 mm");
         if (mate.Has("face radius") == mate.Has("rise"))
         {
-            mate.Fault(null, $"Exactly one of \"face radius\" (a hollow face) or \"rise\" (two supports) must be given, but {(mate.Has("rise") ? "both are" : "none is")}.");
+            mate.Fault(null,
+                $"Exactly one of \"face radius\" (a hollow face) or \"rise\" (two supports) must be given, but {(mate.Has("rise") ? "both are" : "none is")}.");
         }
 
         Length? span = mate.Length("half-span", "120 mm");
@@ -73,12 +77,15 @@ internal static class DieReader
         }
         else if (mate.Has("rise") && !mate.Has("face radius") && !mate.Has("support radius"))
         {
-            mate.Fault("support radius", "\"support radius\" is missing; write for example \"support radius\": \"25 mm\", or \"0 mm\" for edges.");
+            mate.Fault("support radius",
+                "\"support radius\" is missing; write for example \"support radius\": \"25 mm\", or \"0 mm\" for edges.");
         }
 
         Length? shims = mate.OptionalLength("shims", "2 mm", zero: true);
         MatingDie? made = !mate.Sound ? null : mate.Build(
-            () => radius is { } hollow ? MatingDie.OfFace(hollow, span!.Value, shims) : MatingDie.OfSupports(span!.Value, rise!.Value, support!.Value, shims),
+            () =>
+                radius is { } hollow ? MatingDie.OfFace(hollow, span!.Value, shims)
+                    : MatingDie.OfSupports(span!.Value, rise!.Value, support!.Value, shims),
             ("radius", "face radius"), ("halfSpan", "half-span"), ("supportRadius", "support radius"));
         mate.Close();
         return made;

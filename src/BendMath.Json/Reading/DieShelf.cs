@@ -1,6 +1,8 @@
 namespace BendMath.Json.Reading;
 
-/// <summary>The dies of a file by name: the sound ones, and the names of all, because a ring bent on a faulty die names no unknown one.</summary>
+/// <summary>
+/// The dies of a file by name: the sound ones, and the names of all, because a ring bent on a faulty die names no unknown one.
+/// </summary>
 internal sealed class DieShelf
 {
     private readonly Dictionary<string, Die?> _dies = new(StringComparer.Ordinal);

@@ -88,7 +88,8 @@ internal static class JobFileReader
         HypothesisKind? correction = BenderReader.Correction(job, model?.Setup is not null || job.Has("bender"));
         DieRack? rack = dies.Sound.Count == 0 ? null : job.Build(() => new DieRack(dies.Sound));
         job.Close();
-        if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null || ends is null)
+        if (name is null || section is null || material is null || wanted is null || rack is null || model is null || arc is null
+            || ends is null)
         {
             return null;
         }
@@ -96,18 +97,23 @@ internal static class JobFileReader
         LengthStyle rule = inches ? LengthStyle.FractionalInches(16, LengthRounding.Up) : LengthStyle.Millimeters(0, LengthRounding.Up);
 
         WantedRing? ring = job.Build(() => new WantedRing(wanted, arc, quantity ?? 1, tolerance, joint));
-        HandDrive? drive = job.Build(() => new HandDrive(lever, advantage, limit), ("leverLength", "lever length"), ("advantage", "mechanical advantage"), ("pullLimit", "pull limit"));
+        HandDrive? drive =
+            job.Build(() => new HandDrive(lever, advantage, limit), ("leverLength", "lever length"), ("advantage", "mechanical advantage"),
+                ("pullLimit", "pull limit"));
         CuttingRules? cutting = job.Build(() => new CuttingRules(ends, kerf, bar, rule), ("barLength", "bar length"));
 
         // A ring or a bender that could not be read is a fault already; without it the correction would be refused a second time.
         bool isLost = rings.Count == 0 || (correction == HypothesisKind.Stroke && model.Setup is null);
-        Calibration? calibration = job.Build(() => new Calibration(rings, isLost ? null : correction, error), ("measuringError", "measuring error"));
+        Calibration? calibration =
+            job.Build(() => new Calibration(rings, isLost ? null : correction, error), ("measuringError", "measuring error"));
         if (analysis is null || ring is null || drive is null || cutting is null || calibration is null)
         {
             return null;
         }
 
-        RingJob? made = job.Build(() => new RingJob(name, analysis, ring, new Bender(rack, model, drive), cutting, scatter, calibration, distortion), ("calibration", "correction"), ("cutting", "kerf"));
+        RingJob? made =
+            job.Build(() => new RingJob(name, analysis, ring, new Bender(rack, model, drive), cutting, scatter, calibration, distortion),
+                ("calibration", "correction"), ("cutting", "kerf"));
         return made is null ? null : new(made, note, inches);
     }
 
@@ -159,6 +165,7 @@ internal static class JobFileReader
         Length? opening = closing.OptionalLength("root opening", "2 mm", zero: true);
         closing.Close();
         return cut is null && opening is null ? null
-            : closing.Build(() => new JointPreparation(cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening ?? Length.Zero), ("rootOpening", "root opening"));
+            : closing.Build(() => new JointPreparation(cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening ?? Length.Zero),
+                ("rootOpening", "root opening"));
     }
 }

@@ -3,10 +3,13 @@ using UnitsNet;
 
 namespace BendMath.Json.Reading;
 
-/// <summary>Reads the material: perfectly plastic after yield, hardening with a tangent modulus, a power law, or a curve of three parameters.</summary>
+/// <summary>
+/// Reads the material: perfectly plastic after yield, hardening with a tangent modulus, a power law, or a curve of three parameters.
+/// </summary>
 internal static class MaterialReader
 {
-    public const string Example = "\"material\": { \"name\": \"mild steel\", \"elastic modulus\": \"210 GPa\", \"yield\": \"280 MPa\", \"density\": \"7850 kg/m3\" }";
+    public const string Example =
+        "\"material\": { \"name\": \"mild steel\", \"elastic modulus\": \"210 GPa\", \"yield\": \"280 MPa\", \"density\": \"7850 kg/m3\" }";
 
     public static BarMaterial? Read(JobObject owner)
     {
@@ -40,7 +43,9 @@ internal static class MaterialReader
             made = built is null || !material.Sound
                 ? null
                 : material.Build(
-                    () => new BarMaterial(name!, built, density!.Value, elongation, yields, poisson).WithSofterUnloading(unloading ?? Ratio.FromPercent(100)),
+                    () =>
+                        new BarMaterial(name!, built, density!.Value, elongation, yields, poisson).WithSofterUnloading(
+                            unloading ?? Ratio.FromPercent(100)),
                     ("yieldRange", "yield range"),
                     ("poissonsRatio", "Poisson's ratio"),
                     ("share", "unloading share"));
@@ -50,7 +55,10 @@ internal static class MaterialReader
         return made;
     }
 
-    /// <summary>A power law by its strength coefficient, a curve of three parameters by its proof stress, otherwise a yield with or without a tangent modulus.</summary>
+    /// <summary>
+    /// A power law by its strength coefficient, a curve of three parameters by its proof stress, otherwise a yield with or without a
+    /// tangent modulus.
+    /// </summary>
     private static Func<StressStrainLaw>? Law(JobObject material, Pressure? modulus)
     {
         if (material.OptionalPressure("strength coefficient", "600 MPa") is { } strength)
@@ -67,7 +75,9 @@ internal static class MaterialReader
 
         Pressure? yield = material.Pressure("yield", "280 MPa");
         Pressure? tangent = material.OptionalPressure("tangent modulus", "2 GPa", orZero: true);
-        return () => tangent is { } slope ? new LinearHardening(modulus!.Value, yield!.Value, slope) : new PerfectlyPlastic(modulus!.Value, yield!.Value);
+        return () =>
+            tangent is { } slope ? new LinearHardening(modulus!.Value, yield!.Value, slope)
+                : new PerfectlyPlastic(modulus!.Value, yield!.Value);
     }
 
     private static double? Required(JobObject material, string name, string example)

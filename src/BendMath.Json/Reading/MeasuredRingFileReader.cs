@@ -29,7 +29,8 @@ internal static class MeasuredRingFileReader
         List<MeasuredRing> rings = [];
         foreach ((JsonPart part, string place) in file.Items(list, "rings"))
         {
-            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring && MeasuredRingReader.Read(ring, dies, section, material, (hasStock, hasMaterial)) is { } read)
+            if (JobObject.Of(part, place, "A measured ring", faults) is { } ring
+                && MeasuredRingReader.Read(ring, dies, section, material, (hasStock, hasMaterial)) is { } read)
             {
                 rings.Add(read);
             }

@@ -13,7 +13,8 @@ internal static class MeasuredRingReader
     /// <param name="section">The bar where the ring names none, or null.</param>
     /// <param name="material">The material where the ring names none, or null.</param>
     /// <param name="mayOmit">Whether bar and material may be left out, because they stand above or are a fault already.</param>
-    public static MeasuredRing? Read(JobObject ring, DieShelf dies, OrientedSection? section, BarMaterial? material, (bool Stock, bool Material) mayOmit)
+    public static MeasuredRing? Read(JobObject ring, DieShelf dies, OrientedSection? section, BarMaterial? material,
+        (bool Stock, bool Material) mayOmit)
     {
         string? name = ring.Text("die", "\"A\"");
         Die? die = dies.Find(name);
@@ -43,7 +44,8 @@ internal static class MeasuredRingReader
         }
 
         bool isPlane = ring.OptionalWord("stress state", "uniaxial", "plane strain") == "plane strain";
-        MeasuredRing? made = die is not null && reading is not null && state is not null && section is not null && material is not null && ring.Sound
+        MeasuredRing? made =
+            die is not null && reading is not null && state is not null && section is not null && material is not null && ring.Sound
             ? ring.Build(
                 () => new MeasuredRing(
                     die,
@@ -67,7 +69,8 @@ internal static class MeasuredRingReader
 
         Length? before = marked.Length("before", "1650 mm");
         double? turn = marked.Angle(marked.Require("turn", "\"turn\": \"360 deg\""), "turn", "360 deg");
-        MarkedLength? made = before is { } length && turn is { } angle ? marked.Build(() => new MarkedLength(length, Angle.FromRadians(angle))) : null;
+        MarkedLength? made =
+            before is { } length && turn is { } angle ? marked.Build(() => new MarkedLength(length, Angle.FromRadians(angle))) : null;
         marked.Close();
         return made;
     }

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace BendMath.Json.Reading;
 
-/// <summary>Reads how a ring was measured: exactly one size, tape, or chord with its rise, with the line or face it was measured to in its name.</summary>
+/// <summary>
+/// Reads how a ring was measured: exactly one size, tape, or chord with its rise, with the line or face it was measured to in its name.
+/// </summary>
 internal static class ReadingReader
 {
     public const string TapeInside = "tape around inside";

@@ -14,7 +14,8 @@ internal static class ShapeReader
     {
         Length? leg = stock.Length("leg", "30 mm");
         Length? thickness = stock.Length("thickness", "3 mm");
-        return Radii(stock, "An angle", ("root radius", "5 mm"), ("toe radius", "2.5 mm")) is { } radii && leg is { } a && thickness is { } t
+        return Radii(stock, "An angle", ("root radius", "5 mm"), ("toe radius", "2.5 mm")) is { } radii && leg is { } a
+            && thickness is { } t
             ? stock.Build(() => new EqualAngle(a, t, Fillets(radii)), AngleWords(stock))
             : null;
     }
@@ -24,8 +25,10 @@ internal static class ShapeReader
         Length? longLeg = stock.Length("long leg", "50 mm");
         Length? shortLeg = stock.Length("short leg", "30 mm");
         Length? thickness = stock.Length("thickness", "5 mm");
-        return Radii(stock, "An angle", ("root radius", "5 mm"), ("toe radius", "2.5 mm")) is { } radii && longLeg is { } a && shortLeg is { } b && thickness is { } t
-            ? stock.Build(() => new UnequalAngle(a, b, t, Fillets(radii)), [.. AngleWords(stock), ("longLeg", "long leg"), ("shortLeg", "short leg")])
+        return Radii(stock, "An angle", ("root radius", "5 mm"), ("toe radius", "2.5 mm")) is { } radii && longLeg is { } a
+            && shortLeg is { } b && thickness is { } t
+            ? stock.Build(() => new UnequalAngle(a, b, t, Fillets(radii)),
+                [.. AngleWords(stock), ("longLeg", "long leg"), ("shortLeg", "short leg")])
             : null;
     }
 
@@ -34,19 +37,23 @@ internal static class ShapeReader
         Length? width = stock.Length("width", "25 mm");
         Length? thickness = stock.Length("thickness", "5 mm");
         Length? corner = CornerRadius(stock);
-        return stock.Sound && width is { } w && thickness is { } t ? stock.Build(() => new FlatBar(w, t, corner ?? Length.Zero), ("cornerRadius", "corner radius")) : null;
+        return stock.Sound && width is { } w && thickness is { } t
+            ? stock.Build(() => new FlatBar(w, t, corner ?? Length.Zero), ("cornerRadius", "corner radius")) : null;
     }
 
     public static SquareBar? Square(JobObject stock)
     {
         Length? side = stock.Length("side", "12 mm");
         Length? corner = CornerRadius(stock);
-        return stock.Sound && side is { } a ? stock.Build(() => new SquareBar(a, corner ?? Length.Zero), ("cornerRadius", "corner radius")) : null;
+        return stock.Sound && side is { } a ? stock.Build(() => new SquareBar(a, corner ?? Length.Zero), ("cornerRadius", "corner radius"))
+            : null;
     }
 
-    public static RoundBar? Round(JobObject stock) => stock.Length("diameter", "10 mm") is { } diameter ? stock.Build(() => new RoundBar(diameter)) : null;
+    public static RoundBar? Round(JobObject stock) =>
+        stock.Length("diameter", "10 mm") is { } diameter ? stock.Build(() => new RoundBar(diameter)) : null;
 
-    public static HexagonBar? Hexagon(JobObject stock) => stock.Length("across flats", "17 mm") is { } size ? stock.Build(() => new HexagonBar(size), ("acrossFlats", "across flats")) : null;
+    public static HexagonBar? Hexagon(JobObject stock) =>
+        stock.Length("across flats", "17 mm") is { } size ? stock.Build(() => new HexagonBar(size), ("acrossFlats", "across flats")) : null;
 
     public static RoundTube? RoundTube(JobObject stock)
     {
@@ -67,7 +74,8 @@ internal static class ShapeReader
         Length? height = stock.Length("height", "60 mm");
         Length? width = stock.Length("width", "40 mm");
         Length? wall = stock.Length("wall", "3 mm");
-        return Corners(stock) is { } corners && height is { } h && width is { } w && wall is { } t ? stock.Build(() => new RectangularTube(h, w, t, corners(t))) : null;
+        return Corners(stock) is { } corners && height is { } h && width is { } w && wall is { } t
+            ? stock.Build(() => new RectangularTube(h, w, t, corners(t))) : null;
     }
 
     public static Channel? Channel(JobObject stock)
@@ -93,9 +101,11 @@ internal static class ShapeReader
     }
 
     private static (string, string)[] FlangeWords =>
-        [("flangeWidth", "flange width"), ("webThickness", "web thickness"), ("stemThickness", "stem thickness"), ("flangeThickness", "flange thickness")];
+        [("flangeWidth", "flange width"), ("webThickness", "web thickness"), ("stemThickness", "stem thickness"),
+            ("flangeThickness", "flange thickness")];
 
-    private static (string, string)[] AngleWords(JobObject stock) => [("fillets", stock.Has("corners") ? "corners" : "toe radius"), ("root", "root radius"), ("toe", "toe radius")];
+    private static (string, string)[] AngleWords(JobObject stock) =>
+        [("fillets", stock.Has("corners") ? "corners" : "toe radius"), ("root", "root radius"), ("toe", "toe radius")];
 
     private static AngleFillets Fillets(Length[] radii) => radii.Length == 0 ? AngleFillets.Sharp : AngleFillets.Of(radii[0], radii[1]);
 
@@ -104,7 +114,8 @@ internal static class ShapeReader
     private static FlangeFillets? FlangeRadii(JobObject stock, string what) =>
         Radii(stock, what, ("root radius", "8 mm"), ("toe radius", "0 mm"), ("outer radius", "0 mm")) is not { } radii ? null
         : radii.Length == 0 ? FlangeFillets.Sharp
-        : stock.Build(() => FlangeFillets.Of(radii[0], radii[1], radii[2]), ("root", "root radius"), ("toe", "toe radius"), ("outer", "outer radius"));
+        : stock.Build(() => FlangeFillets.Of(radii[0], radii[1], radii[2]), ("root", "root radius"), ("toe", "toe radius"),
+            ("outer", "outer radius"));
 
     /// <summary>The corners of a tube, which may follow from its wall.</summary>
     private static Func<Length, CornerRadii>? Corners(JobObject stock)
@@ -121,20 +132,27 @@ internal static class ShapeReader
             "cold formed" => CornerRadii.ColdFormed,
             "hot finished" => CornerRadii.HotFinished,
             Sharp => None,
-            _ => stock.Build(() => CornerRadii.Of(radii[0], radii[1]), ("outside", "outside corner radius"), ("inside", "inside corner radius")) is { } given ? _ => given : null,
+            _ =>
+                stock.Build(() => CornerRadii.Of(radii[0], radii[1]), ("outside", "outside corner radius"),
+                    ("inside", "inside corner radius")) is { } given ? _ => given : null,
         };
     }
 
-    private static Length[]? Radii(JobObject stock, string what, params (string Word, string Example)[] words) => Radii(stock, what, [Sharp], _ => { }, words);
+    private static Length[]? Radii(JobObject stock, string what, params (string Word, string Example)[] words) =>
+        Radii(stock, what, [Sharp], _ => { }, words);
 
-    /// <summary>Every radius in the order of its word, none where "corners" says it in a word, or null after a fault of the stock.</summary>
-    private static Length[]? Radii(JobObject stock, string what, string[] corners, Action<string> take, (string Word, string Example)[] words)
+    /// <summary>
+    /// Every radius in the order of its word, none where "corners" says it in a word, or null after a fault of the stock.
+    /// </summary>
+    private static Length[]? Radii(JobObject stock, string what, string[] corners, Action<string> take,
+        (string Word, string Example)[] words)
     {
         string? named = stock.OptionalWord("corners", corners);
         bool hasCorners = stock.Has("corners");
         string[] radii = [.. words.Select(pair => pair.Word)];
         bool hasRadius = radii.Any(stock.Has);
-        Length?[] lengths = hasRadius || !hasCorners ? [.. words.Select(pair => stock.OptionalLength(pair.Word, pair.Example, zero: true))] : [];
+        Length?[] lengths =
+            hasRadius || !hasCorners ? [.. words.Select(pair => stock.OptionalLength(pair.Word, pair.Example, zero: true))] : [];
         if (hasCorners && hasRadius)
         {
             stock.Fault("corners", $"\"corners\" must be left out where {Words.Listed(radii, "or")} is given.");

@@ -9,7 +9,8 @@ namespace BendMath.Json.Reading;
 /// <summary>Reads what scatters from ring to ring, and what the distortion checks cannot know.</summary>
 internal static class ShopReader
 {
-    private static readonly string[] Standards = ["EN 10056-2", "EN 10058", "EN 10059", "EN 10060", "EN 10210-2", "EN 10219-2", "ASTM A6", "ASTM A53", "ASTM A500"];
+    private static readonly string[] Standards =
+        ["EN 10056-2", "EN 10058", "EN 10059", "EN 10060", "EN 10210-2", "EN 10219-2", "ASTM A6", "ASTM A53", "ASTM A500"];
 
     /// <summary>Null where the file says nothing; the yield range of the material scatters anyway.</summary>
     public static InputVariation? Scatter(JobObject job, OrientedSection? section, BarMaterial? material)
@@ -43,7 +44,8 @@ internal static class ShopReader
         settings.Close();
         LegBacking backing = axial switch { "backed" => LegBacking.Backed, "free" => LegBacking.Free, _ => LegBacking.Unknown };
         return settings.Build(() => new DistortionSettings(
-            new(compressed == "in a slot", backing, tube == "held in shape", supports), used == "held flat" ? Release.HeldFlat : Release.Free, wall));
+            new(compressed == "in a slot", backing, tube == "held in shape", supports),
+                used == "held flat" ? Release.HeldFlat : Release.Free, wall));
     }
 
     private static MillTolerance? Mill(JobObject scatter, OrientedSection section, string standard)
@@ -73,6 +75,7 @@ internal static class ShopReader
             return null;
         }
 
-        return scatter.Build(tolerance, ("angle", "bar to"), ("flat", "bar to"), ("square", "bar to"), ("round", "bar to"), ("tube", "bar to"), ("pipe", "bar to"));
+        return scatter.Build(tolerance, ("angle", "bar to"), ("flat", "bar to"), ("square", "bar to"), ("round", "bar to"),
+            ("tube", "bar to"), ("pipe", "bar to"));
     }
 }

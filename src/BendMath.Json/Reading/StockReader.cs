@@ -13,7 +13,8 @@ internal static class StockReader
     {
         ["equal angle"] = new(ShapeReader.EqualAngle, Orientation.FlangeOut, Orientation.FlangeIn, Orientation.HeelIn, Orientation.HeelOut),
         ["unequal angle"] = new(
-            ShapeReader.UnequalAngle, Orientation.LongLegFlangeOut, Orientation.LongLegFlangeIn, Orientation.ShortLegFlangeOut, Orientation.ShortLegFlangeIn),
+            ShapeReader.UnequalAngle, Orientation.LongLegFlangeOut, Orientation.LongLegFlangeIn, Orientation.ShortLegFlangeOut,
+                Orientation.ShortLegFlangeIn),
         ["flat"] = new(ShapeReader.Flat, Orientation.EasyWay, Orientation.HardWay),
         ["square"] = new(ShapeReader.Square, Orientation.Usual, Orientation.OnDiagonal),
         ["round"] = new(ShapeReader.Round, Orientation.Usual),
@@ -26,7 +27,8 @@ internal static class StockReader
     };
 
     /// <summary>The words for shapes and, for each, the ways it can lie. An empty one is meant where the file names none.</summary>
-    public static IReadOnlyDictionary<string, string[]> Orientations { get; } = Shapes.ToDictionary(pair => pair.Key, pair => pair.Value.Orientations);
+    public static IReadOnlyDictionary<string, string[]> Orientations { get; } =
+        Shapes.ToDictionary(pair => pair.Key, pair => pair.Value.Orientations);
 
     /// <summary>Reads <c>stock</c> and <c>orientation</c> of a job or a measured ring.</summary>
     public static OrientedSection? Read(JobObject owner)
@@ -39,7 +41,9 @@ internal static class StockReader
             {
                 StandardSize? size = Size(stock);
                 bar = size?.Stock;
-                kind = size is null ? null : (size.FullName, [.. size.Stock.Orientations.Select(section => OrientationWords.Of(section.Orientation))]);
+                kind =
+                    size is null ? null
+                        : (size.FullName, [.. size.Stock.Orientations.Select(section => OrientationWords.Of(section.Orientation))]);
                 stock.Close();
             }
             else if (stock.Word("shape", [.. Shapes.Keys]) is { } shape)

@@ -15,12 +15,14 @@ internal static class Words
     public static string Names(IReadOnlyList<string> names)
     {
         string[] shown = [.. names.Take(MostNames).Select(Quoted.Short)];
-        return names.Count <= MostNames ? Listed(shown, "and") : Invariant($"{string.Join(", ", shown.Select(name => $"\"{name}\""))} and {names.Count - MostNames} more");
+        return names.Count <= MostNames ? Listed(shown, "and")
+            : Invariant($"{string.Join(", ", shown.Select(name => $"\"{name}\""))} and {names.Count - MostNames} more");
     }
 
     public static string Listed(IReadOnlyList<string> words, string last)
     {
         string[] quoted = [.. words.Select(word => $"\"{word}\"")];
-        return quoted.Length < 2 ? string.Concat(quoted) : $"{string.Join(", ", quoted.Take(quoted.Length - 1))} {last} {quoted[quoted.Length - 1]}";
+        return quoted.Length < 2 ? string.Concat(quoted)
+            : $"{string.Join(", ", quoted.Take(quoted.Length - 1))} {last} {quoted[quoted.Length - 1]}";
     }
 }

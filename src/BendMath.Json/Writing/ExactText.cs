@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace BendMath.Json.Writing;
 
-/// <summary>Numbers as text that reads back as the same double: the shortest digits that do, their decimal point moved instead of the number multiplied.</summary>
+/// <summary>
+/// Numbers as text that reads back as the same double: the shortest digits that do, their decimal point moved instead of the number
+/// multiplied.
+/// </summary>
 internal static class ExactText
 {
     public static string Millimeters(double meters) => Shifted(meters, 3) + " mm";

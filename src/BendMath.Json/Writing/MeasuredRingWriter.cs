@@ -52,7 +52,8 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
             }
             else if (known != die)
             {
-                throw new ArgumentException($"rings must be of dies with different names, but \"{Quoted.Short(die.Name)}\" is {known} and {die}.", nameof(rings));
+                throw new ArgumentException(
+                    $"rings must be of dies with different names, but \"{Quoted.Short(die.Name)}\" is {known} and {die}.", nameof(rings));
             }
         }
 
@@ -61,7 +62,8 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
     private static string Line(string text, string what) => text.Trim().Length == text.Length && !text.Any(char.IsControl)
         ? text
-        : throw Refused($"rings must have names of one line without blanks at its ends, but the name of {what} is \"{Quoted.Short(text)}\".");
+        : throw Refused(
+            $"rings must have names of one line without blanks at its ends, but the name of {what} is \"{Quoted.Short(text)}\".");
 
     private static ArgumentException Refused(string rule, IReadOnlyList<MeasuredRing>? rings = null) => new(rule, nameof(rings));
 
@@ -99,14 +101,22 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         switch (reading.Kind)
         {
             case ReadingKind.Size:
-                string line = reading.Radius.Reference switch { RadiusReference.InsideFace => "inside", RadiusReference.Centroid => "centroid", _ => "outside" };
+                string line =
+                    reading.Radius.Reference switch
+                    {
+                        RadiusReference.InsideFace => "inside",
+                        RadiusReference.Centroid => "centroid",
+                        _ => "outside"
+                    };
                 Millimeters(line + " diameter", 2 * reading.Radius.Value);
                 break;
             case ReadingKind.TapeAroundInside or ReadingKind.TapeAroundOutside:
-                Millimeters(reading.Kind == ReadingKind.TapeAroundInside ? ReadingReader.TapeInside : ReadingReader.TapeOutside, reading.Tape!.Value);
+                Millimeters(reading.Kind == ReadingKind.TapeAroundInside ? ReadingReader.TapeInside : ReadingReader.TapeOutside,
+                    reading.Tape!.Value);
                 break;
             default:
-                json.WriteStartObject(reading.Kind == ReadingKind.ChordAgainstInside ? ReadingReader.ChordInside : ReadingReader.ChordOutside);
+                json.WriteStartObject(
+                    reading.Kind == ReadingKind.ChordAgainstInside ? ReadingReader.ChordInside : ReadingReader.ChordOutside);
                 Millimeters("chord", reading.Chord!.Value);
                 Millimeters("rise", reading.Rise!.Value);
                 json.WriteEndObject();

@@ -210,7 +210,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteBoolean("isNextTighter", ReferenceEquals(outcome, choice.NextTighter));
         json.WriteBoolean("isNextWider", ReferenceEquals(outcome, choice.NextWider));
         Finished("free", outcome.Ring);
-        Finished("heldFlat", outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null);
+        Finished("heldFlat",
+            outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null);
         json.WriteEndObject();
     }
 

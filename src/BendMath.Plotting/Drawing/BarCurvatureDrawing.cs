@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>Lays out the curvature along a bumped bar: the curve, gray tails with their length, a mark under each place bumped, the mean radius, the kink.</summary>
+/// <summary>
+/// Lays out the curvature along a bumped bar: the curve, gray tails with their length, a mark under each place bumped, the mean radius, the
+/// kink.
+/// </summary>
 internal static class BarCurvatureDrawing
 {
     private const int Even = 2000;
@@ -29,7 +32,8 @@ internal static class BarCurvatureDrawing
                 .Distinct()
                 .OrderBy(at => at),
         ];
-        double[] curvature = Array.ConvertAll(places, at => bar.PermanentCurvatureAt(Length.FromMeters(at)).InverseMeters * perInverseMeter);
+        double[] curvature =
+            Array.ConvertAll(places, at => bar.PermanentCurvatureAt(Length.FromMeters(at)).InverseMeters * perInverseMeter);
         double mean = bar.MeanCurvature.InverseMeters * perInverseMeter;
         double most = curvature.Max();
         double top = most > 0 ? 1.3 * Math.Max(most, 1.15 * mean) : perInverseMeter;
@@ -48,7 +52,8 @@ internal static class BarCurvatureDrawing
             chart.Words($"tail\n{Number(end - trailing)} {unit}", 0.985 * end, 0.97 * top, Alignment.UpperRight);
             chart.Line(bumps[0] * perMeter, mean, bumps[bumps.Length - 1] * perMeter, mean, 1.2, LinePattern.Dashed);
             double middle = (bumps[0] + bumps[bumps.Length - 1]) / 2 * perMeter;
-            chart.Words($"mean (dashed): radius {Number(perMeter / bar.MeanCurvature.InverseMeters)} {unit}", middle, Math.Max(mean, Inner(places, curvature, bumps)) + 0.02 * top, Alignment.LowerCenter);
+            chart.Words($"mean (dashed): radius {Number(perMeter / bar.MeanCurvature.InverseMeters)} {unit}", middle,
+                Math.Max(mean, Inner(places, curvature, bumps)) + 0.02 * top, Alignment.LowerCenter);
         }
 
         chart.Line(0, 0, end, 0);
@@ -63,7 +68,8 @@ internal static class BarCurvatureDrawing
             double at = bar.Outcomes[0].Bump.Position.Meters * perMeter;
             bool left = at < end / 2;
             double beside = left ? Math.Max(at, 0.14 * end) : Math.Min(at, 0.86 * end);
-            chart.Words(Invariant($"kink of the first bite,\n{kink:0.#} times the rest"), beside, 0.97 * top, left ? Alignment.UpperLeft : Alignment.UpperRight);
+            chart.Words(Invariant($"kink of the first bite,\n{kink:0.#} times the rest"), beside, 0.97 * top,
+                left ? Alignment.UpperLeft : Alignment.UpperRight);
         }
 
         return chart.Plot;

@@ -5,7 +5,10 @@ using ScottPlot.TickGenerators;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>A quantity against another: black lines told apart by pattern and gray, words beside them, round numbers on the axes. Places are in units of the axes.</summary>
+/// <summary>
+/// A quantity against another: black lines told apart by pattern and gray, words beside them, round numbers on the axes. Places are in
+/// units of the axes.
+/// </summary>
 internal sealed class Chart
 {
     private const double Above = 44;
@@ -57,10 +60,12 @@ internal sealed class Chart
     }
 
     /// <summary>A place in units of the axes as pixels of a figure of the usual size, from the corner where the axes meet.</summary>
-    public Spot Pixel(double x, double y) => new((x - _corner.X) / (_opposite.X - _corner.X) * _across, (y - _corner.Y) / (_opposite.Y - _corner.Y) * _up);
+    public Spot Pixel(double x, double y) =>
+        new((x - _corner.X) / (_opposite.X - _corner.X) * _across, (y - _corner.Y) / (_opposite.Y - _corner.Y) * _up);
 
     /// <summary>The reverse of <see cref="Pixel"/>.</summary>
-    public Spot At(Spot pixel) => new(_corner.X + pixel.X / _across * (_opposite.X - _corner.X), _corner.Y + pixel.Y / _up * (_opposite.Y - _corner.Y));
+    public Spot At(Spot pixel) =>
+        new(_corner.X + pixel.X / _across * (_opposite.X - _corner.X), _corner.Y + pixel.Y / _up * (_opposite.Y - _corner.Y));
 
     public void Curve(double[] xs, double[] ys, double width = 1.8, LinePattern? pattern = null, Color? color = null)
     {
@@ -71,7 +76,8 @@ internal sealed class Chart
         curve.MarkerSize = 0;
     }
 
-    public void Line(double x1, double y1, double x2, double y2, double width = 0.8, LinePattern? pattern = null, Color? color = null) => Curve([x1, x2], [y1, y2], width, pattern, color);
+    public void Line(double x1, double y1, double x2, double y2, double width = 0.8, LinePattern? pattern = null, Color? color = null) =>
+        Curve([x1, x2], [y1, y2], width, pattern, color);
 
     public void Marks(double[] xs, double[] ys, MarkerShape shape, double size = 8)
     {
@@ -118,6 +124,8 @@ internal sealed class Chart
         int first = (int)Math.Ceiling(low / step - 1e-9);
         int last = (int)Math.Floor(high / step + 1e-9);
         double[] at = [.. Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(i => i * step)];
-        return new(at, Array.ConvertAll(at, value => Math.Round(value / step).Equals(0) ? "0" : value.ToString("0.######", CultureInfo.InvariantCulture)));
+        return new(at,
+            Array.ConvertAll(at,
+                value => Math.Round(value / step).Equals(0) ? "0" : value.ToString("0.######", CultureInfo.InvariantCulture)));
     }
 }

@@ -3,7 +3,10 @@ using ScottPlot;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>What lines, marks and areas of a chart mean, sample by sample, in a corner where nothing else is. Sizes are in pixels of a figure of the usual size.</summary>
+/// <summary>
+/// What lines, marks and areas of a chart mean, sample by sample, in a corner where nothing else is. Sizes are in pixels of a figure of the
+/// usual size.
+/// </summary>
 internal sealed class ChartKey
 {
     public const double LineHeight = 18;

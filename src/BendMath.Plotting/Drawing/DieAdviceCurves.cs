@@ -93,7 +93,10 @@ internal sealed class DieAdviceCurves
     /// <summary>Places along the lines, from left to right.</summary>
     public DiePlace[] Swept { get; }
 
-    /// <summary>Those of them where an interval was asked for: bounds take a search each, so they stand at the dies of the rack and at both ends only.</summary>
+    /// <summary>
+    /// Those of them where an interval was asked for: bounds take a search each, so they stand at the dies of the rack and at both ends
+    /// only.
+    /// </summary>
     public DiePlace[] Ranged { get; }
 
     public RingPoint[] Rings { get; }
@@ -103,14 +106,19 @@ internal sealed class DieAdviceCurves
 
     private bool IsAlike(Die die) => die.Mate == _first.Mate && die.NoseRadius?.Meters == _first.NoseRadius?.Meters;
 
-    private bool IsComparable(MeasuredRing ring) => ring.Release == _advice.Choice.Release && ring.IsOf(_advice.Analysis.Section) && ring.IsOf(_advice.Analysis.Law)
-        && ring.Analysis.Material.UnloadingShare.DecimalFractions.Equals(_advice.Analysis.Material.UnloadingShare.DecimalFractions) && IsSwept && IsAlike(ring.Die);
+    private bool IsComparable(MeasuredRing ring) =>
+        ring.Release == _advice.Choice.Release && ring.IsOf(_advice.Analysis.Section) && ring.IsOf(_advice.Analysis.Law)
+        && ring.Analysis.Material.UnloadingShare.DecimalFractions.Equals(_advice.Analysis.Material.UnloadingShare.DecimalFractions)
+            && IsSwept && IsAlike(ring.Die);
 
-    private double X(Die die) => die.StampedRadius.Meters - (IsByStamp ? 0 : _advice.Choice.Model.FaceOf(die).OffsetFor(_advice.Analysis.Section).Meters);
+    private double X(Die die) =>
+        die.StampedRadius.Meters - (IsByStamp ? 0 : _advice.Choice.Model.FaceOf(die).OffsetFor(_advice.Analysis.Section).Meters);
 
     private DiePlace Between(double x, bool isRanged)
     {
-        Die die = new("between", Length.FromMeters(x), IsByStamp ? _first.Face : ReferenceFace.InsideOfBar, noseRadius: _first.NoseRadius, mate: _first.Mate);
+        Die die =
+            new("between", Length.FromMeters(x), IsByStamp ? _first.Face : ReferenceFace.InsideOfBar, noseRadius: _first.NoseRadius,
+                mate: _first.Mate);
         DieChoice choice = _advice.Choice;
         if (isRanged)
         {
@@ -121,11 +129,15 @@ internal sealed class DieAdviceCurves
         return new(x, die, formed, Diameter(formed), Plain(die), null);
     }
 
-    private DiePlace Predicted(double x, DiePrediction forecast) => new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
+    private DiePlace Predicted(double x, DiePrediction forecast) =>
+        new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
 
     private double? Plain(Die die) => _advice.Choice.Model.Basis is { } basis ? Diameter(Formed(basis, die)) : null;
 
-    private FormedBend? Formed(FormingModel model, Die die) => model.TryForm(_advice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
+    private FormedBend? Formed(FormingModel model, Die die) =>
+        model.TryForm(_advice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
 
-    private double? Diameter(FormedBend? formed) => formed is null || formed.IsStraightWhen(_advice.Choice.Release) ? null : formed.RingWhen(_advice.Choice.Release).InsideDiameter.Meters;
+    private double? Diameter(FormedBend? formed) =>
+        formed is null || formed.IsStraightWhen(_advice.Choice.Release) ? null
+            : formed.RingWhen(_advice.Choice.Release).InsideDiameter.Meters;
 }

@@ -5,7 +5,10 @@ using ScottPlot;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>Lays out the finished ring against the die: lines and band, measured rings, the wanted ring, the dies along the axis with their names, and a key where nothing else is.</summary>
+/// <summary>
+/// Lays out the finished ring against the die: lines and band, measured rings, the wanted ring, the dies along the axis with their names,
+/// and a key where nothing else is.
+/// </summary>
 internal sealed class DieAdviceDrawing
 {
     /// <summary>Below everything else, for the dies of the rack.</summary>
@@ -34,7 +37,8 @@ internal sealed class DieAdviceDrawing
         (_perMeter, _unit) = Paper.Unit(figure.Unit);
         _wanted = WantedInside();
         string bottom = _curves.IsByStamp ? "radius stamped on the die" : "radius of the inside of the bar on the die";
-        string left = figure.Advice.Choice.Release == Release.Free ? "inside diameter of the ring, let go" : "inside diameter of the ring, held flat";
+        string left =
+            figure.Advice.Choice.Release == Release.Free ? "inside diameter of the ring, let go" : "inside diameter of the ring, held flat";
         _chart = new(width, height, figure.Title, $"{bottom} ({_unit})", $"{left} ({_unit})");
     }
 
@@ -66,7 +70,10 @@ internal sealed class DieAdviceDrawing
         key.Draw(_chart, place);
     }
 
-    /// <summary>The inside diameter of the wanted ring, which may be given to another line of the bar; null where no ring shows how far that line is from the inside.</summary>
+    /// <summary>
+    /// The inside diameter of the wanted ring, which may be given to another line of the bar; null where no ring shows how far that line is
+    /// from the inside.
+    /// </summary>
     private double? WantedInside()
     {
         BendRadius wanted = Advice.Choice.Wanted;
@@ -80,7 +87,9 @@ internal sealed class DieAdviceDrawing
     private void Limits(double above)
     {
         double tolerance = Advice.Tolerance.Meters;
-        double[] rings = [.. _curves.Rack.SelectMany(place => new[] { place.Ring, place.Plain }).OfType<double>(), .. _curves.Rings.Select(ring => ring.Diameter)];
+        double[] rings =
+            [.. _curves.Rack.SelectMany(place => new[] { place.Ring, place.Plain }).OfType<double>(),
+                .. _curves.Rings.Select(ring => ring.Diameter)];
         double least = 0.7 * rings.DefaultIfEmpty(0).Min();
         double most = 1.4 * rings.DefaultIfEmpty(0).Max();
         double[] heights =
@@ -100,7 +109,8 @@ internal sealed class DieAdviceDrawing
         }
 
         double perPixel = (high - low) / Math.Max(40, _chart.Size.Y - Strip - above);
-        _chart.Limits(_curves.Low * _perMeter, _curves.High * _perMeter, (low - Strip * perPixel) * _perMeter, (high + above * perPixel) * _perMeter);
+        _chart.Limits(_curves.Low * _perMeter, _curves.High * _perMeter, (low - Strip * perPixel) * _perMeter,
+            (high + above * perPixel) * _perMeter);
     }
 
     private void Lines()
@@ -124,12 +134,14 @@ internal sealed class DieAdviceDrawing
 
         foreach (DiePlace[] run in Runs(_curves.Ranged, place => place.Interval is not null))
         {
-            _chart.Area([.. run.Select(place => place.X * _perMeter)], [.. run.Select(place => place.Interval!.Low.Meters * _perMeter)], [.. run.Select(place => place.Interval!.High.Meters * _perMeter)]);
+            _chart.Area([.. run.Select(place => place.X * _perMeter)], [.. run.Select(place => place.Interval!.Low.Meters * _perMeter)],
+                [.. run.Select(place => place.Interval!.High.Meters * _perMeter)]);
         }
 
         foreach (DiePlace[] run in Runs(_curves.Swept, place => place.Plain is not null))
         {
-            _chart.Curve([.. run.Select(place => place.X * _perMeter)], [.. run.Select(place => place.Plain!.Value * _perMeter)], 1.2, LinePattern.Dashed);
+            _chart.Curve([.. run.Select(place => place.X * _perMeter)], [.. run.Select(place => place.Plain!.Value * _perMeter)], 1.2,
+                LinePattern.Dashed);
         }
 
         foreach (DiePlace[] run in Runs(_curves.Swept, place => place.Ring is not null))
@@ -140,7 +152,8 @@ internal sealed class DieAdviceDrawing
                 if (to == run.Length - 1 || IsBeyond(to) != IsBeyond(to + 1))
                 {
                     DiePlace[] part = [.. run.Skip(from).Take(to - from + 1)];
-                    _chart.Curve([.. part.Select(place => place.X * _perMeter)], [.. part.Select(place => place.Ring!.Value * _perMeter)], 1.8, IsBeyond(to) ? LinePattern.Dotted : LinePattern.Solid);
+                    _chart.Curve([.. part.Select(place => place.X * _perMeter)], [.. part.Select(place => place.Ring!.Value * _perMeter)],
+                        1.8, IsBeyond(to) ? LinePattern.Dotted : LinePattern.Solid);
                     from = to;
                 }
             }
@@ -176,7 +189,8 @@ internal sealed class DieAdviceDrawing
         RingPoint[] plain = [.. _curves.Rings.Where(ring => !ring.IsOdd)];
         if (plain.Length > 0)
         {
-            _chart.Marks([.. plain.Select(ring => ring.X * _perMeter)], [.. plain.Select(ring => ring.Diameter * _perMeter)], MarkerShape.FilledCircle, 6);
+            _chart.Marks([.. plain.Select(ring => ring.X * _perMeter)], [.. plain.Select(ring => ring.Diameter * _perMeter)],
+                MarkerShape.FilledCircle, 6);
         }
 
         foreach (RingPoint odd in _curves.Rings.Where(ring => ring.IsOdd))
@@ -228,7 +242,8 @@ internal sealed class DieAdviceDrawing
         }
 
         double tolerance = Advice.Tolerance.Meters;
-        if (_wanted is { } wanted && _chart.Pixel(0, (wanted + tolerance) * _perMeter).Y > box.Bottom - 2 && _chart.Pixel(0, (wanted - tolerance) * _perMeter).Y < box.Top + 2)
+        if (_wanted is { } wanted && _chart.Pixel(0, (wanted + tolerance) * _perMeter).Y > box.Bottom - 2
+            && _chart.Pixel(0, (wanted - tolerance) * _perMeter).Y < box.Top + 2)
         {
             return false;
         }
@@ -243,7 +258,8 @@ internal sealed class DieAdviceDrawing
     }
 
     private IEnumerable<Spot> Line(DiePlace[] places, Func<DiePlace, double?> height) =>
-        Runs(places, place => height(place) is not null).SelectMany(run => Along([.. run.Select(place => Pixel(place.X, height(place)!.Value))]));
+        Runs(places, place => height(place) is not null)
+            .SelectMany(run => Along([.. run.Select(place => Pixel(place.X, height(place)!.Value))]));
 
     private Spot Pixel(double x, double diameter) => _chart.Pixel(x * _perMeter, diameter * _perMeter);
 

@@ -30,7 +30,9 @@ internal static class DieAdviceKey
         DiePrediction[] forecasts = [.. advice.Prospects.Select(one => one.Forecast).Where(forecast => forecast.Ring is not null)];
         if (Array.Find(forecasts, forecast => forecast.Interval is not null) is { } ranged)
         {
-            key.Add(ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", DiePrediction.Confidence.Percent) : ranged.IntervalNote, Shade);
+            key.Add(
+                ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", DiePrediction.Confidence.Percent)
+                    : ranged.IntervalNote, Shade);
         }
         else if (forecasts.Length > 0)
         {
@@ -52,7 +54,8 @@ internal static class DieAdviceKey
         if (advice.Best is { } best)
         {
             string name = $"best die: {Short(best.Outcome.Die.Name)}";
-            key.Add(best.Chance is { } chance ? Text("{0}, {1:0} of 100 within", name, chance.Percent) : name, Mark(MarkerShape.FilledTriangleUp, 9));
+            key.Add(best.Chance is { } chance ? Text("{0}, {1:0} of 100 within", name, chance.Percent) : name,
+                Mark(MarkerShape.FilledTriangleUp, 9));
         }
         else
         {
@@ -88,7 +91,10 @@ internal static class DieAdviceKey
 
         if (curves.NotShown > 0)
         {
-            key.Add(Text(curves.NotShown == 1 ? "{0} measured ring of another kind is not drawn" : "{0} measured rings of another kind are not drawn", curves.NotShown), Nothing);
+            key.Add(
+                Text(
+                    curves.NotShown == 1 ? "{0} measured ring of another kind is not drawn"
+                        : "{0} measured rings of another kind are not drawn", curves.NotShown), Nothing);
         }
     }
 
@@ -97,7 +103,13 @@ internal static class DieAdviceKey
         (double perMeter, string unit) = Paper.Unit(figureUnit);
         string format = figureUnit == FigureUnit.Inches ? "0.###" : "0.#";
         BendRadius wanted = advice.Choice.Wanted;
-        string line = wanted.Reference switch { RadiusReference.InsideFace => string.Empty, RadiusReference.Centroid => " at the centroid", _ => " outside" };
+        string line =
+            wanted.Reference switch
+            {
+                RadiusReference.InsideFace => string.Empty,
+                RadiusReference.Centroid => " at the centroid",
+                _ => " outside"
+            };
         return Text("wanted: {0} ± {1} {2}{3}", Number(2 * wanted.Value.Meters), Number(advice.Tolerance.Meters), unit, line);
 
         string Number(double meters) => (meters * perMeter).ToString(format, CultureInfo.InvariantCulture);

@@ -2,7 +2,10 @@ using ScottPlot;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>A distance between two places with its number: arrows inside and the number on the line where there is room, otherwise arrows from outside and the number beyond one of them.</summary>
+/// <summary>
+/// A distance between two places with its number: arrows inside and the number on the line where there is room, otherwise arrows from
+/// outside and the number beyond one of them.
+/// </summary>
 internal sealed class Dimension
 {
     private const double Tail = 16;
@@ -30,7 +33,9 @@ internal sealed class Dimension
         _inside = (b - a).Length > 2 * half + 30;
         Spot outside = side == 0 ? b + ahead * (Tail + 2 + half) : b + ahead * (0.7 * Tail) + ahead.Left * (side * beside);
         Box = new(_inside ? (a + b) * 0.5 : outside, width, Sketch.LineHeight);
-        _extensions = reach is { } at ? [.. new[] { Extension(at.A, a), Extension(at.B, b) }.Where(line => (line.To - line.From).Length > Overshoot + 1)] : [];
+        _extensions =
+            reach is { } at
+                ? [.. new[] { Extension(at.A, a), Extension(at.B, b) }.Where(line => (line.To - line.From).Length > Overshoot + 1)] : [];
     }
 
     public string Text { get; }

@@ -17,7 +17,9 @@ internal sealed class DimensionPlacer(SectionShape shape, Box room, IEnumerable<
 
     private readonly List<Spot> _marks = [.. marks];
 
-    /// <summary>One dimension for each distance; a thin wall counts once in each direction unless the section is known to have one wall.</summary>
+    /// <summary>
+    /// One dimension for each distance; a thin wall counts once in each direction unless the section is known to have one wall.
+    /// </summary>
     public IReadOnlyList<Dimension> Place(bool oneWall, Func<double, string> text)
     {
         double thin = Math.Min(shape.Width, shape.Depth) / 3;
@@ -39,7 +41,8 @@ internal sealed class DimensionPlacer(SectionShape shape, Box room, IEnumerable<
 
     private Dimension Best(IEnumerable<Dimension> candidates)
     {
-        Dimension best = candidates.Select((candidate, i) => (candidate, Cost: Cost(candidate) + 0.01 * i)).OrderBy(pair => pair.Cost).First().candidate;
+        Dimension best =
+            candidates.Select((candidate, i) => (candidate, Cost: Cost(candidate) + 0.01 * i)).OrderBy(pair => pair.Cost).First().candidate;
         _taken.Add(best.Box);
         _marks.AddRange(best.Trace());
         _lines.AddRange(best.Trace());
@@ -65,7 +68,9 @@ internal sealed class DimensionPlacer(SectionShape shape, Box room, IEnumerable<
         }
 
         double[] along = [.. shape.Polygons[0].Select(spot => (spot - pair.Origin).Dot(pair.Along))];
-        foreach ((double edge, double at) in new[] { (pair.High, along.Max() + Beside), (pair.Low, along.Min() - Beside), (pair.High, along.Max() + 1.6 * Beside), (pair.Low, along.Min() - 1.6 * Beside) })
+        foreach ((double edge,
+            double at) in new[] { (pair.High, along.Max() + Beside), (pair.Low, along.Min() - Beside),
+                (pair.High, along.Max() + 1.6 * Beside), (pair.Low, along.Min() - 1.6 * Beside) })
         {
             Spot foot = pair.Origin + pair.Along * at;
             Spot reach = pair.Origin + pair.Along * edge;

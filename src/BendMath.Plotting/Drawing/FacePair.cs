@@ -59,7 +59,8 @@ internal sealed class FacePair(Spot origin, Spot along, double distance, double 
         }
 
         Spot middle = origin + along * ((low + high) / 2);
-        return Enumerable.Range(1, 7).All(eighth => shape.IsSolid(middle + along.Left * (distance * eighth / 8))) ? new(origin, along, distance, low, high) : null;
+        return Enumerable.Range(1, 7).All(eighth => shape.IsSolid(middle + along.Left * (distance * eighth / 8)))
+            ? new(origin, along, distance, low, high) : null;
     }
 
     private static bool IsExtent(SectionShape shape, FacePair pair) =>

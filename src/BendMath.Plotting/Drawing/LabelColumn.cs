@@ -3,7 +3,9 @@ namespace BendMath.Plotting.Drawing;
 /// <summary>Spreads labels in a column so that none covers another and each lies as near to what it names as can be.</summary>
 internal static class LabelColumn
 {
-    /// <summary>The middles of the labels: least squares of the shifts with the order kept, by pooling neighbors that would overlap.</summary>
+    /// <summary>
+    /// The middles of the labels: least squares of the shifts with the order kept, by pooling neighbors that would overlap.
+    /// </summary>
     /// <param name="wanted">Where each label would like to be, rising.</param>
     /// <param name="heights">Their heights.</param>
     public static double[] Spread(IReadOnlyList<double> wanted, IReadOnlyList<double> heights)

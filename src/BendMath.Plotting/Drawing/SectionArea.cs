@@ -17,7 +17,8 @@ internal sealed class SectionArea(Coordinates[][] polygons, float lineWidth) : I
 
     public IEnumerable<LegendItem> LegendItems => [];
 
-    public AxisLimits GetAxisLimits() => new(polygons[0].Min(p => p.X), polygons[0].Max(p => p.X), polygons[0].Min(p => p.Y), polygons[0].Max(p => p.Y));
+    public AxisLimits GetAxisLimits() =>
+        new(polygons[0].Min(p => p.X), polygons[0].Max(p => p.X), polygons[0].Min(p => p.Y), polygons[0].Max(p => p.Y));
 
     public void Render(RenderPack rp)
     {

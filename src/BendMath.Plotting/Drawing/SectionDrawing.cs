@@ -6,8 +6,8 @@ using ScottPlot.TickGenerators;
 namespace BendMath.Plotting.Drawing;
 
 /// <summary>
-/// Lays the figure out in pixels of a figure of the usual size, from the corner of the section at z = 0 on the inside face: a column of names to the left, dimensions to the right and below,
-/// and under them the way to the center of the bend.
+/// Lays the figure out in pixels of a figure of the usual size, from the corner of the section at z = 0 on the inside face: a column of
+/// names to the left, dimensions to the right and below, and under them the way to the center of the bend.
 /// </summary>
 internal sealed class SectionDrawing
 {
@@ -76,7 +76,8 @@ internal sealed class SectionDrawing
         Paper.Frame(plot, _figure.Title, $"z, along the axis of the ring ({_unit})", $"y, outward from the inside face ({_unit})", k);
         plot.Axes.Bottom.TickGenerator = Ticks(_shape.Width);
         plot.Axes.Left.TickGenerator = Ticks(_shape.Depth);
-        plot.PlottableList.Add(new SectionArea(Array.ConvertAll(_shape.Polygons, polygon => Array.ConvertAll(polygon, _sketch.At)), (float)(1.6 * k)));
+        plot.PlottableList.Add(
+            new SectionArea(Array.ConvertAll(_shape.Polygons, polygon => Array.ConvertAll(polygon, _sketch.At)), (float)(1.6 * k)));
         SectionProperties p = _figure.Section.Properties;
         double perMeter = _shape.Scale;
         Spot centroid = new(p.CentroidAxial.Meters * perMeter, p.CentroidFromInside.Meters * perMeter);
@@ -142,11 +143,13 @@ internal sealed class SectionDrawing
         new Dimension(Number(width), new(0, -34), new(width, -34), reach: (new(0, lowLeft), new(width, lowRight))).Draw(_sketch);
 
         Box room = new(new((width + Beyond) / 2, depth / 2), width + Beyond + 8, depth + 48);
-        Spot[] marks = [centroid, .. Enumerable.Range(1, 8).Select(i => centroid * (i / 8.0) + new Spot(-Beyond, centroid.Y) * (1 - i / 8.0))];
+        Spot[] marks =
+            [centroid, .. Enumerable.Range(1, 8).Select(i => centroid * (i / 8.0) + new Spot(-Beyond, centroid.Y) * (1 - i / 8.0))];
         DimensionPlacer placer = new(_shape, room, marks, equalArea);
         bool oneWall = _figure.Section.Features.WallThickness is not null;
         List<Dimension> placed = [.. placer.Place(oneWall, Number)];
-        OutlineEdge[] circles = [.. _shape.Outline.Loops.Where(loop => loop.Edges.All(edge => edge.IsArc && edge.Center == loop.Edges[0].Center)).Select(loop => loop.Edges[0])];
+        OutlineEdge[] circles =
+            [.. _shape.Outline.Loops.Where(loop => loop.Edges.All(edge => edge.IsArc && edge.Center == loop.Edges[0].Center)).Select(loop => loop.Edges[0])];
         if (placed.Count == 0 && circles.Length == 2 && _shape.Outline.Loops.Count == 2)
         {
             double inner = circles[1].Radius!.Value.Meters * _shape.Scale;
@@ -164,5 +167,6 @@ internal sealed class SectionDrawing
         _sketch.Words("to the center of the bend", top - new Spot(0, 50), Alignment.MiddleCenter);
     }
 
-    private string Number(double pixels) => (pixels / _shape.Scale * _perMeter).ToString(_figure.Unit == FigureUnit.Inches ? "0.###" : "0.##", CultureInfo.InvariantCulture);
+    private string Number(double pixels) =>
+        (pixels / _shape.Scale * _perMeter).ToString(_figure.Unit == FigureUnit.Inches ? "0.###" : "0.##", CultureInfo.InvariantCulture);
 }

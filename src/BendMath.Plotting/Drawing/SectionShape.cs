@@ -36,7 +36,8 @@ internal sealed class SectionShape
         double width = section.Properties.Width.Meters;
         double depth = section.Properties.Depth.Meters;
         double sagitta = Sagitta * Math.Max(width, depth);
-        Spot[][] polygons = [.. section.Outline.Loops.Select(loop => loop.Edges.SelectMany(edge => Chords(edge, sagitta)).Select(spot => spot * scale).ToArray())];
+        Spot[][] polygons =
+            [.. section.Outline.Loops.Select(loop => loop.Edges.SelectMany(edge => Chords(edge, sagitta)).Select(spot => spot * scale).ToArray())];
         return new(section.Outline, polygons, scale, width * scale, depth * scale);
     }
 

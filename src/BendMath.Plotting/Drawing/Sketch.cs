@@ -2,7 +2,9 @@ using ScottPlot;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>Puts lines, arrows and words on a plot. Places are in pixels of a figure of the usual size, from the corner of the section.</summary>
+/// <summary>
+/// Puts lines, arrows and words on a plot. Places are in pixels of a figure of the usual size, from the corner of the section.
+/// </summary>
 /// <param name="plot">The plot.</param>
 /// <param name="unitsPerPixel">Units of the axes per such pixel.</param>
 /// <param name="magnification">Pixels of the figure per such pixel.</param>

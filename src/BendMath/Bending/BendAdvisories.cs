@@ -23,7 +23,12 @@ internal static class BendAdvisories
         double width = analysis.Section.Properties.Breadth / analysis.Section.Height;
         if (features.IsFlatEasyWay && width >= WideRatio && analysis.StressState == StressState.Uniaxial)
         {
-            advisories.Add(new("wide-flat", Invariant($"The flat is {width:0.#} thicknesses wide: toward the middle it cannot change its width, which makes it stiffer and stronger (plane strain). Compare with the analysis in plane strain; the truth lies between."), Sources.PlaneStrainBending));
+            advisories.Add(
+                new("wide-flat",
+                    Invariant(
+                        $"The flat is {width:0.#} thicknesses wide: toward the middle it cannot change its width, which makes it stiffer "
+                            + $"and stronger (plane strain). Compare with the analysis in plane strain; the truth lies between."),
+                                Sources.PlaneStrainBending));
         }
 
         double strain = Math.Max(state.Curvature * state.NeutralAxis, state.Curvature * (analysis.Section.Height - state.NeutralAxis));
@@ -39,7 +44,15 @@ internal static class BendAdvisories
             return [];
         }
 
-        string message = ratio < VeryTightRatio ? Invariant($"The inside radius is {ratio:0.##} depths of the section, below 3: strain is taken without thinning, and the cut length can be off by more than 1 %, the radius by more than 0.3 %. Do not cut from this figure without a trial piece.") : Invariant($"The inside radius is {ratio:0.##} depths of the section, below 5: strain is taken without thinning, and the cut length can be off by up to 1 %, the radius by up to 0.3 %. Bend a trial piece.");
+        string message =
+            ratio < VeryTightRatio
+                ? Invariant(
+                    $"The inside radius is {ratio:0.##} depths of the section, below 3: strain is taken without thinning, and the cut "
+                        + $"length can be off by more than 1 %, the radius by more than 0.3 %. Do not cut from this figure without a "
+                        + $"trial piece.")
+                            : Invariant(
+                                $"The inside radius is {ratio:0.##} depths of the section, below 5: strain is taken without thinning, and "
+                                    + $"the cut length can be off by up to 1 %, the radius by up to 0.3 %. Bend a trial piece.");
         return [new("tight-radius", message, Sources.Mechanics)];
     }
 
@@ -49,12 +62,19 @@ internal static class BendAdvisories
         List<Advisory> advisories = [.. loaded.Advisories];
         if (released.IsStraight)
         {
-            advisories.Add(new("springs-straight", Invariant($"Held at an inside radius of {loaded.State.InsideRadius * 1e3:0.#} mm the bar stays elastic or nearly so: it springs back straight."), Sources.Mechanics));
+            advisories.Add(
+                new("springs-straight",
+                    Invariant(
+                        $"Held at an inside radius of {loaded.State.InsideRadius * 1e3:0.#} mm the bar stays elastic or nearly so: it "
+                            + $"springs back straight."), Sources.Mechanics));
         }
 
         if (released.Rule is { HasMemory: true, Chord: not null })
         {
-            advisories.Add(new("reversal-counted-twice", "Memory and a falling modulus are both asked for: a measured modulus holds part of the early yielding on reversal, which is counted twice unless the numbers of both were fitted to one test.", Sources.Mechanisms));
+            advisories.Add(
+                new("reversal-counted-twice",
+                    "Memory and a falling modulus are both asked for: a measured modulus holds part of the early yielding on reversal, "
+                        + "which is counted twice unless the numbers of both were fitted to one test.", Sources.Mechanisms));
         }
 
         if (released.Rule != UnloadingRule.Elastic)
@@ -65,13 +85,21 @@ internal static class BendAdvisories
         (double residual, double flow) = WorstResidual(released);
         if (residual > flow * (1 + 1e-9))
         {
-            advisories.Add(new("residual-beyond-flow", Invariant($"The stress left in the bar reaches {residual / 1e6:0} MPa on paper, where the metal flows at {flow / 1e6:0} MPa: some fibers yield again on release. It changes the radius by less than 0.1 %, or about 0.2 % where the metal yields early on reversal; more below 8 depths."), Sources.Mechanics, isMinor: true));
+            advisories.Add(
+                new("residual-beyond-flow",
+                    Invariant(
+                        $"The stress left in the bar reaches {residual / 1e6:0} MPa on paper, where the metal flows at {flow / 1e6:0} "
+                            + $"MPa: some fibers yield again on release. It changes the radius by less than 0.1 %, or about 0.2 % where "
+                            + $"the metal yields early on reversal; more below 8 depths."), Sources.Mechanics, isMinor: true));
         }
 
         return [.. advisories];
     }
 
-    /// <summary>The residual stress that exceeds the local flow stress most, at the corners of the outline and where the plastic zones cut its edges.</summary>
+    /// <summary>
+    /// The residual stress that exceeds the local flow stress most, at the corners of the outline and where the plastic zones cut its
+    /// edges.
+    /// </summary>
     private static (double Residual, double Flow) WorstResidual(ReleasedBend released)
     {
         LoadedBend loaded = released.Loaded;

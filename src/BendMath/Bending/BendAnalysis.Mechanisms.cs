@@ -35,7 +35,8 @@ public sealed partial class BendAnalysis
         Guard.NotNull(guide, nameof(guide));
         return inside >= Section.Height
             ? new(this, guide.StateAt(this, inside))
-            : throw Guard.Fault(nameof(radius), radius.Value, $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
+            : throw Guard.Fault(nameof(radius), radius.Value,
+                $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
     }
 
     /// <summary>The loaded state along a guide that, once released, leaves the wanted ring.</summary>
@@ -53,7 +54,8 @@ public sealed partial class BendAnalysis
     public LoadedBend LoadedFor(BendRadius finished, Release release, BarGuide guide)
     {
         Guard.NotNull(guide, nameof(guide));
-        return LoadedFor(finished, release, Section.Height, inside => new(this, guide.StateAt(this, inside)), loaded => loaded.Release(release));
+        return LoadedFor(finished, release, Section.Height, inside => new(this, guide.StateAt(this, inside)),
+            loaded => loaded.Release(release));
     }
 
     /// <summary>The loaded state, held flat, that leaves the wanted ring when its fibers unload by a rule.</summary>
@@ -79,7 +81,8 @@ public sealed partial class BendAnalysis
     /// <summary>
     /// In v = 1/(R + ȳ) the residual κ_t·R_wanted − (1 + e_f) is −1 where the bar springs back straight and positive at the tightest bend.
     /// </summary>
-    private LoadedBend LoadedFor(BendRadius finished, Release release, double least, Func<double, LoadedBend> load, Func<LoadedBend, ReleasedBend> let)
+    private LoadedBend LoadedFor(BendRadius finished, Release release, double least, Func<double, LoadedBend> load,
+        Func<LoadedBend, ReleasedBend> let)
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
@@ -95,7 +98,8 @@ public sealed partial class BendAnalysis
             }
         }
 
-        throw Guard.Fault(nameof(finished), finished.Value, $"must be a ring some bend of {Section} to an inside radius of at least {Guard.MillimetersText(least)} leaves");
+        throw Guard.Fault(nameof(finished), finished.Value,
+            $"must be a ring some bend of {Section} to an inside radius of at least {Guard.MillimetersText(least)} leaves");
 
         double Residual(double v)
         {
@@ -105,7 +109,8 @@ public sealed partial class BendAnalysis
             }
 
             ReleasedBend released = let(load(1 / v - m.CentroidY));
-            return released.IsStraight ? -1 : Math.Min(1, released.Ring.TotalCurvature * (finished.Radius - released.Ring.RadiusAt(level, m.CentroidZ)));
+            return released.IsStraight ? -1
+                : Math.Min(1, released.Ring.TotalCurvature * (finished.Radius - released.Ring.RadiusAt(level, m.CentroidZ)));
         }
     }
 }

@@ -97,7 +97,8 @@ public sealed partial class BendAnalysis
     public static BendAnalysis Of(OrientedSection section, BarMaterial material, StressState stressState)
     {
         Guard.NotNull(section, nameof(section));
-        return Guard.Defined(stressState, nameof(stressState)) == StressState.PlaneStrain && Guard.NotNull(material, nameof(material)).PoissonsRatio is null
+        return Guard.Defined(stressState, nameof(stressState)) == StressState.PlaneStrain
+            && Guard.NotNull(material, nameof(material)).PoissonsRatio is null
             ? throw Guard.Refused(nameof(material), "must state Poisson's ratio for bending in plane strain")
             : new(section, Guard.NotNull(material, nameof(material)), stressState);
     }
@@ -142,13 +143,17 @@ public sealed partial class BendAnalysis
             : throw Guard.Fault(nameof(pull), pull, $"must be less than {Section} can carry at this radius");
     }
 
-    /// <summary>The state of a short length bent to a radius without any hold-down: it leans until no moment about the radial axis is left.</summary>
-    /// <param name="radius">The loaded radius, at the axial position of the centroid; it must leave an inside radius of at least the depth of the bar.</param>
+    /// <summary>
+    /// The state of a short length bent to a radius without any hold-down: it leans until no moment about the radial axis is left.
+    /// </summary>
+    /// <param name="radius">The loaded radius, at the axial position of the centroid; it must leave an inside radius of at least the depth
+    /// of the bar.</param>
     /// <exception cref="ArgumentNullException">The radius is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The inside radius is less than the depth of the bar.</exception>
     /// <remarks>
     /// Equation: e = κ(y − y_n) + κ_r(z − z̄), κ = 1/(R_i + y_n), N = 0 and M_r = 0.
-    /// Range: direction and strength of the drift of a length kept from turning; a bar free to roll turns further. A warning, not an end state.
+    /// Range: direction and strength of the drift of a length kept from turning; a bar free to roll turns further. A warning, not an end
+    /// state.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
     public LoadedBend LoadedUnheldTo(BendRadius radius)
@@ -156,17 +161,21 @@ public sealed partial class BendAnalysis
         double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Section, nameof(radius));
         return inside >= Section.Height
             ? new(this, LeaningState.AtRadius(Section, Law, inside, 0))
-            : throw Guard.Fault(nameof(radius), radius.Value, $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
+            : throw Guard.Fault(nameof(radius), radius.Value,
+                $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(Section.Height)}");
     }
 
     /// <summary>The state of a bar bent to a curvature, turn angle per unit of unbent length.</summary>
     /// <param name="curvature">Greater than zero; the neutral axis must stay outside the center of the bend.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The curvature is not positive and finite, or so large that the inside face reaches the center.</exception>
-    public LoadedBend LoadedAt(ReciprocalLength curvature) => new(this, StateAt(Guard.Positive(curvature, nameof(curvature)), nameof(curvature)));
+    /// <exception cref="ArgumentOutOfRangeException">The curvature is not positive and finite, or so large that the inside face reaches the
+    /// center.</exception>
+    public LoadedBend LoadedAt(ReciprocalLength curvature) =>
+        new(this, StateAt(Guard.Positive(curvature, nameof(curvature)), nameof(curvature)));
 
     /// <summary>Bending moment that holds the bar at a curvature: the moment–curvature curve.</summary>
     /// <param name="curvature">Zero or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The curvature is negative or not finite, or so large that the inside face reaches the center.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The curvature is negative or not finite, or so large that the inside face reaches the
+    /// center.</exception>
     public Torque MomentAt(ReciprocalLength curvature)
     {
         double value = Guard.Place(curvature, nameof(curvature));
@@ -187,7 +196,10 @@ public sealed partial class BendAnalysis
     {
         Guard.NotNull(finished, nameof(finished)).InsideOf(Section, nameof(finished));
         Guard.Defined(release, nameof(release));
-        return TryLoadedFor(finished, release) ?? throw Guard.Fault(nameof(finished), finished.Value, Unloading == 1 ? Invariant($"must be wider than the ring the tightest possible bend of {Section} leaves") : Invariant($"must be a ring some bend of {Section} leaves when it springs back along the softer line"));
+        return TryLoadedFor(finished, release)
+            ?? throw Guard.Fault(nameof(finished), finished.Value,
+                Unloading == 1 ? Invariant($"must be wider than the ring the tightest possible bend of {Section} leaves")
+                    : Invariant($"must be a ring some bend of {Section} leaves when it springs back along the softer line"));
     }
 
     /// <summary>The yield stress that makes a bar loaded to a radius finish as it was measured: what the mill really delivered.</summary>
@@ -196,7 +208,8 @@ public sealed partial class BendAnalysis
     /// <param name="release">Whether it was measured free or held flat.</param>
     /// <returns>The yield stress, the other numbers of the law kept as <see cref="StressStrainLaw.WithYield"/> keeps them.</returns>
     /// <exception cref="ArgumentNullException">A radius is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The finished ring is not wider than the loaded radius, or wider than any yield explains.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The finished ring is not wider than the loaded radius, or wider than any yield
+    /// explains.</exception>
     /// <remarks>
     /// Equation: find σ_y with R_f(R_i; σ_y) = R_measured; R_f grows with σ_y from R_i without bound.
     /// Range: a bar that really was bent to the loaded radius, as by wrapping a die.
@@ -213,7 +226,8 @@ public sealed partial class BendAnalysis
         // ψ = κ_t·R − (1 + e_f): positive while the modeled ring is tighter than the measured one, −1 when it springs straight.
         double Residual(double yield)
         {
-            BentState state = HeldFlat.AtRadius(Section.Profile, LawOf(Material.Law.WithYield(Pressure.FromPascals(yield))), inside, FirstGuess);
+            BentState state =
+                HeldFlat.AtRadius(Section.Profile, LawOf(Material.Law.WithYield(Pressure.FromPascals(yield))), inside, FirstGuess);
             (double f, double r) = state.Left(m, free, Unloading);
             return Math.Sqrt(f * f + r * r) * finished.Radius - (1 + state.Stretch(m, Unloading) + f * (level - m.CentroidY));
         }
@@ -222,11 +236,13 @@ public sealed partial class BendAnalysis
         double high = 0.4 * Law.E;
         return Residual(low) > 0 && Residual(high) < 0
             ? Pressure.FromPascals(Bracketed.Root(Residual, low, high))
-            : throw Guard.Fault(nameof(finished), finished.Value, $"must be a ring some yield explains, wider than the inside radius of {Guard.MillimetersText(inside)} it was loaded to");
+            : throw Guard.Fault(nameof(finished), finished.Value,
+                $"must be a ring some yield explains, wider than the inside radius of {Guard.MillimetersText(inside)} it was loaded to");
     }
 
     /// <summary>Section and material.</summary>
-    public override string ToString() => $"{Section} of {Material}{(StressState == StressState.PlaneStrain ? ", in plane strain" : string.Empty)}";
+    public override string ToString() =>
+        $"{Section} of {Material}{(StressState == StressState.PlaneStrain ? ", in plane strain" : string.Empty)}";
 
     /// <summary>Stiffness on release over E.</summary>
     internal double Unloading => Material.Unloading;
@@ -240,7 +256,9 @@ public sealed partial class BendAnalysis
         ? Curve.StateAt(Curve.AtRadius(insideRadius, Section.Height))
         : HeldFlat.AtRadius(Section.Profile, Law, insideRadius, FirstGuess);
 
-    /// <summary>The state at a point of the curve: the exact one, for which it is as good a first guess as there is, unless this is for a search.</summary>
+    /// <summary>
+    /// The state at a point of the curve: the exact one, for which it is as good a first guess as there is, unless this is for a search.
+    /// </summary>
     internal BentState StateNear(in MomentPoint point) => IsForSearch
         ? Curve.StateAt(point.Curvature)
         : HeldFlat.AtCurvature(Section.Profile, Law, point.Curvature, point.Axis);
@@ -263,7 +281,9 @@ public sealed partial class BendAnalysis
         return other;
     }
 
-    /// <summary>Bent to a positive inside radius again and again: with a law whose sums cost much, the curve tells where the neutral axis lies.</summary>
+    /// <summary>
+    /// Bent to a positive inside radius again and again: with a law whose sums cost much, the curve tells where the neutral axis lies.
+    /// </summary>
     internal LoadedBend FormedToInside(double inside)
     {
         if (!Law.IsSmooth || IsForSearch)
@@ -279,7 +299,8 @@ public sealed partial class BendAnalysis
     internal LoadedBend LoadedToInside(double inside) => new(this, StateAtRadius(inside));
 
     /// <summary>The loaded state that leaves a ring, or null when even the tightest bend leaves a wider one.</summary>
-    internal LoadedBend? TryLoadedFor(BendRadius finished, Release release) => TryLoadedFor(finished.Radius, finished.LevelIn(Section), release);
+    internal LoadedBend? TryLoadedFor(BendRadius finished, Release release) =>
+        TryLoadedFor(finished.Radius, finished.LevelIn(Section), release);
 
     /// <summary>The same for a radius at a level of the section.</summary>
     internal LoadedBend? TryLoadedFor(double radius, double level, Release release) =>

@@ -7,8 +7,9 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// One section and law over many radii, for plots, sliders and optimizers: plain numbers in meters and newton-meters in and out, nothing allocated. Each point starts from
-/// its neighbor, so radii in order are fastest; any order gives the same answers to rounding. Immutable and thread-safe.
+/// One section and law over many radii, for plots, sliders and optimizers: plain numbers in meters and newton-meters in and out, nothing
+/// allocated. Each point starts from its neighbor, so radii in order are fastest; any order gives the same answers to rounding. Immutable
+/// and thread-safe.
 /// </summary>
 public sealed class BendSweep
 {
@@ -25,10 +26,12 @@ public sealed class BendSweep
 
     /// <summary>Finished inside radii from loaded inside radii, at the centroid's axial position.</summary>
     /// <param name="loadedMeters">Loaded inside radii in meters, each in the range of <see cref="BendRadius"/>.</param>
-    /// <param name="finishedMeters">Receives the finished inside radii in meters, positive infinity where the bar springs back straight. May be the same memory.</param>
+    /// <param name="finishedMeters">Receives the finished inside radii in meters, positive infinity where the bar springs back straight.
+    /// May be the same memory.</param>
     /// <param name="release">How the bar is let go.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range, or the release is not a defined value. Places before the bad radius are written.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range, or the release is not a defined value. Places before
+    /// the bad radius are written.</exception>
     /// <remarks>
     /// Equation: as <see cref="BendAnalysis.LoadedTo(BendRadius)"/> and <see cref="LoadedBend.Release(Release)"/>.
     /// Range: any radius.
@@ -59,7 +62,8 @@ public sealed class BendSweep
     /// <param name="loadedMeters">Receives the loaded inside radii in meters. May be the same memory.</param>
     /// <param name="release">How the bar is let go.</param>
     /// <exception cref="ArgumentException">There are fewer places than radii.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range or tighter than the tightest bend leaves, or the release is not a defined value. Places before the bad radius are written.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A radius is outside its range or tighter than the tightest bend leaves, or the release
+    /// is not a defined value. Places before the bad radius are written.</exception>
     /// <remarks>
     /// Equation: as <see cref="BendAnalysis.LoadedFor(BendRadius, Release)"/>.
     /// Range: as <see cref="BendAnalysis.LoadedFor(BendRadius, Release)"/>.
@@ -124,7 +128,8 @@ public sealed class BendSweep
     }
 
     private static double Radius(double meters, string name, int index) =>
-        meters is >= Guard.LeastMeters and <= Guard.MostMeters ? meters : throw Fault(name, index, meters, "must be between 0.001 mm and 1000 km");
+        meters is >= Guard.LeastMeters and <= Guard.MostMeters ? meters
+            : throw Fault(name, index, meters, "must be between 0.001 mm and 1000 km");
 
     private static ArgumentOutOfRangeException Fault(string name, int index, double meters, string rule) => new(
         name, $"{name}: radius {index + 1} {rule}, but is {Guard.MillimetersText(meters)}.");

@@ -7,11 +7,12 @@ using BendMath.Numerics.Integrals;
 namespace BendMath.Bending;
 
 /// <summary>
-/// A loaded state in SI numbers: e = κ(y − y_n) + κ_r(z − z̄), with κ_r = 0 when held flat, its plastic integrals, and what release makes of them.
-/// The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it over the
-/// section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
+/// A loaded state in SI numbers: e = κ(y − y_n) + κ_r(z − z̄), with κ_r = 0 when held flat, its plastic integrals, and what release makes
+/// of them. The plastic strain e_p = e − σ/E of a bar that unloads elastically stays; the released shape is the linear field closest to it
+/// over the section: (κ_f, κ_rf) = I⁻¹·(Pb, Pr) and e_f(centroid) = P0/A, free of any difference of large numbers.
 /// </summary>
-internal readonly struct BentState(double curvature, double neutralAxis, PlasticMoments sums, double outOfPlane = 0, double? insideRadius = null)
+internal readonly struct BentState(double curvature, double neutralAxis, PlasticMoments sums, double outOfPlane = 0,
+    double? insideRadius = null)
 {
     public double Curvature { get; } = curvature;
 
@@ -32,17 +33,19 @@ internal readonly struct BentState(double curvature, double neutralAxis, Plastic
     public double TotalCurvature => Math.Sqrt(Curvature * Curvature + OutOfPlane * OutOfPlane);
 
     /// <summary>M_b, the moment about the bending axis.</summary>
-    public double BendingMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.SecondY + OutOfPlane * moments.Product - Sums.Pb);
+    public double BendingMoment(in AreaMoments moments, double modulus) =>
+        modulus * (Curvature * moments.SecondY + OutOfPlane * moments.Product - Sums.Pb);
 
     /// <summary>M_r, the moment about the radial axis that holds the section flat.</summary>
-    public double HoldDownMoment(in AreaMoments moments, double modulus) => modulus * (Curvature * moments.Product + OutOfPlane * moments.SecondZ - Sums.Pr);
+    public double HoldDownMoment(in AreaMoments moments, double modulus) =>
+        modulus * (Curvature * moments.Product + OutOfPlane * moments.SecondZ - Sums.Pr);
 
     /// <summary>The permanent curvatures: in the plane of the ring and, when free, out of it (−Δκ_r).</summary>
     public (double InPlane, double OutOfPlane) Permanent(in AreaMoments moments, bool free) => Unloaded(moments, free, Sums.Pb, Sums.Pr);
 
     /// <summary>
-    /// The curvatures that stay when the bar unloads with a share η of its stiffness: κ − (κ − κ_p)/η. A bar cannot spring back past straight: where that would bend it the other
-    /// way, nothing stays.
+    /// The curvatures that stay when the bar unloads with a share η of its stiffness: κ − (κ − κ_p)/η. A bar cannot spring back past
+    /// straight: where that would bend it the other way, nothing stays.
     /// </summary>
     public (double InPlane, double OutOfPlane) Left(in AreaMoments moments, bool free, double share)
     {

@@ -83,7 +83,9 @@ public sealed record FinishedRing
     /// <summary>Total curvature κ_t: turn angle per unit of length of the unbent bar.</summary>
     public ReciprocalLength Curvature => ReciprocalLength.FromInverseMeters(_curvature);
 
-    /// <summary>Distance from the inside face to the fiber where the ring has the length of the blank; it may lie outside the section.</summary>
+    /// <summary>
+    /// Distance from the inside face to the fiber where the ring has the length of the blank; it may lie outside the section.
+    /// </summary>
     /// <remarks>
     /// Equation: n_f = 1/κ_t − R(0, z̄).
     /// Range: any released ring.
@@ -91,7 +93,10 @@ public sealed record FinishedRing
     /// </remarks>
     public Length LengthPreservingFiberFromInside => Length.FromMeters(Fiber);
 
-    /// <summary>Lean of the section of a released ring; positive when the toe of the axial leg leans outward and the ring is wider at the toe, zero when held flat.</summary>
+    /// <summary>
+    /// Lean of the section of a released ring; positive when the toe of the axial leg leans outward and the ring is wider at the toe, zero
+    /// when held flat.
+    /// </summary>
     /// <remarks>
     /// Equation: atan2(−Δκ_r, κ_f).
     /// Range: sections of any shape; zero by symmetry for flats, squares, rounds and tubes.
@@ -136,5 +141,7 @@ public sealed record FinishedRing
     };
 
     /// <summary>Inside and outside diameter and dish angle.</summary>
-    public override string ToString() => Invariant($"ring of {2e3 * _inside:0.##} mm inside and {2e3 * _outside:0.##} mm outside diameter, dish {Dish * 180 / Math.PI:0.##}°");
+    public override string ToString() =>
+        Invariant(
+            $"ring of {2e3 * _inside:0.##} mm inside and {2e3 * _outside:0.##} mm outside diameter, dish {Dish * 180 / Math.PI:0.##}°");
 }

@@ -6,7 +6,9 @@ using BendMath.Numerics.Integrals;
 
 namespace BendMath.Bending;
 
-/// <summary>Finds held-flat states: the neutral axis that leaves no axial force, at a given inside radius, curvature, or finished radius.</summary>
+/// <summary>
+/// Finds held-flat states: the neutral axis that leaves no axial force, at a given inside radius, curvature, or finished radius.
+/// </summary>
 internal static class HeldFlat
 {
     /// <summary>The finished curvature, relative to the loaded one, below which a released bar counts as straight.</summary>
@@ -28,8 +30,9 @@ internal static class HeldFlat
     }
 
     /// <summary>
-    /// The state whose released ring has the target radius at a level of the section. Bracket in v = 1/(R + ȳ): at v → 0 the bar stays elastic and
-    /// springs straight, the residual κ_t·R_target − (1 + e_f) is −1; toward R → 0 it leaves the tightest ring. Returns null when even that is wider.
+    /// The state whose released ring has the target radius at a level of the section. Bracket in v = 1/(R + ȳ): at v → 0 the bar stays
+    /// elastic and springs straight, the residual κ_t·R_target − (1 + e_f) is −1; toward R → 0 it leaves the tightest ring. Returns null
+    /// when even that is wider.
     /// </summary>
     public static BentState? ForFinished(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free)
     {
@@ -45,8 +48,9 @@ internal static class HeldFlat
     }
 
     /// <summary>
-    /// Inside radius and axial force imposed. With e = κ(R + y) − 1 every fiber's strain rises with κ, so N − P does. Bracket: κ → 0 squeezes
-    /// every fiber to nothing; κ is doubled until N exceeds P, up to a strain of 100 % at the inside face. Null when P is out of reach.
+    /// Inside radius and axial force imposed. With e = κ(R + y) − 1 every fiber's strain rises with κ, so N − P does. Bracket: κ → 0
+    /// squeezes every fiber to nothing; κ is doubled until N exceeds P, up to a strain of 100 % at the inside face. Null when P is out of
+    /// reach.
     /// </summary>
     public static BentState? WithPull(BandProfile profile, StressStrainLaw law, double insideRadius, double pull)
     {
@@ -94,8 +98,11 @@ internal static class HeldFlat
         }
     }
 
-    /// <summary>κ_t·R_target − (1 + e_f(level)) as a function of v = 1/(R + ȳ), with its derivative through the implicit neutral axis.</summary>
-    private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free) : IDifferentiable
+    /// <summary>
+    /// κ_t·R_target − (1 + e_f(level)) as a function of v = 1/(R + ȳ), with its derivative through the implicit neutral axis.
+    /// </summary>
+    private struct FinishedResidual(BandProfile profile, StressStrainLaw law, double start, double target, double level, bool free)
+        : IDifferentiable
     {
         private double _axis = start;
 

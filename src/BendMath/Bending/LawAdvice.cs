@@ -46,7 +46,11 @@ public sealed record LawAdvice
         new LoadedField(Guard.NotNull(loaded, nameof(loaded))).LargestStrain, Guard.NotNull(steel, nameof(steel)));
 
     /// <summary>The advice in one sentence, with the largest strain.</summary>
-    public override string ToString() => Invariant(IsOnPlateau
-        ? (FormattableString)$"The largest strain is {100 * _largest:0.##} %, on the plateau, which ends at {Steel.PlateauEnd.Percent:0.##} %: bend with perfectly plastic steel at the measured plateau, otherwise at a typical one ({Steel.PlateauStress.Megapascals:0} MPa here); hardening adds nothing."
-        : $"The largest strain is {100 * _largest:0.##} %, beyond the plateau, which ends at {Steel.PlateauEnd.Percent:0.##} %: bend with hot-rolled steel that hardens, or with a measured curve; with a power law only if it was fitted over these strains.");
+    public override string ToString() => IsOnPlateau
+        ? Invariant($"The largest strain is {100 * _largest:0.##} %, on the plateau, which ends at {Steel.PlateauEnd.Percent:0.##} %: bend "
+            + $"with perfectly plastic steel at the measured plateau, otherwise at a typical one ({Steel.PlateauStress.Megapascals:0} MPa "
+            + $"here); hardening adds nothing.")
+        : Invariant($"The largest strain is {100 * _largest:0.##} %, beyond the plateau, which ends at {Steel.PlateauEnd.Percent:0.##} %: "
+            + $"bend with hot-rolled steel that hardens, or with a measured curve; with a power law only if it was fitted over these "
+            + $"strains.");
 }

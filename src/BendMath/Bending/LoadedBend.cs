@@ -53,7 +53,8 @@ public sealed class LoadedBend
     public Torque BendingMoment => Torque.FromNewtonMeters(Moment);
 
     /// <summary>
-    /// Moment M_r about the radial axis that keeps an unsymmetric section flat, positive where it puts the fibers of large z in tension; zero for a section symmetric about the plane of the ring.
+    /// Moment M_r about the radial axis that keeps an unsymmetric section flat, positive where it puts the fibers of large z in tension;
+    /// zero for a section symmetric about the plane of the ring.
     /// </summary>
     /// <remarks>
     /// Equation: M_r = ∫σ·(z − z̄) dA.
@@ -62,7 +63,9 @@ public sealed class LoadedBend
     /// </remarks>
     public Torque HoldDownMoment => Torque.FromNewtonMeters(HoldDown);
 
-    /// <summary>Couple per unit length the hold-down supplies along the bent part, signed as its moment: newton-meters per meter of bar.</summary>
+    /// <summary>
+    /// Couple per unit length the hold-down supplies along the bent part, signed as its moment: newton-meters per meter of bar.
+    /// </summary>
     /// <remarks>
     /// Equation: m = κ·M_r.
     /// Range: any held-flat bend; zero for a section symmetric about the plane of the ring.
@@ -95,7 +98,9 @@ public sealed class LoadedBend
         }
     }
 
-    /// <summary>How much moment one more unit of curvature takes, held flat at constant axial force: dM_b/dκ, in newton square meters.</summary>
+    /// <summary>
+    /// How much moment one more unit of curvature takes, held flat at constant axial force: dM_b/dκ, in newton square meters.
+    /// </summary>
     /// <remarks>
     /// Equation: dM_b/dκ = ∫E_t(y − ȳ)² dA − (∫E_t(y − ȳ) dA)²/∫E_t dA.
     /// Range: held flat; E·I_b while elastic, near zero when fully plastic without hardening.
@@ -115,7 +120,9 @@ public sealed class LoadedBend
         }
     }
 
-    /// <summary>The part of the depth that has not yielded, from the inside face; null when a strong pull has made every fiber yield.</summary>
+    /// <summary>
+    /// The part of the depth that has not yielded, from the inside face; null when a strong pull has made every fiber yield.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The bar is not held flat.</exception>
     public LengthRange? ElasticCore
     {
@@ -132,7 +139,9 @@ public sealed class LoadedBend
     /// <summary>Strain at the outside face, at the centroid's axial position: the largest tension when held flat.</summary>
     public Ratio OuterFiberStrain => Ratio.FromDecimalFractions(Strain(Analysis.Section.Height));
 
-    /// <summary>Strain at the inside face, at the centroid's axial position; negative, unless a strong pull stretches every fiber.</summary>
+    /// <summary>
+    /// Strain at the inside face, at the centroid's axial position; negative, unless a strong pull stretches every fiber.
+    /// </summary>
     public Ratio InnerFiberStrain => Ratio.FromDecimalFractions(Strain(0));
 
     /// <summary>Whether no fiber has yielded.</summary>
@@ -191,7 +200,8 @@ public sealed class LoadedBend
     /// <param name="rule">What the fibers do: elastic, with memory, along a falling modulus.</param>
     /// <exception cref="ArgumentNullException">The rule is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
-    /// <exception cref="ArgumentException">The rule asks for memory and the law has none or would soften, or the bar is pulled or of a material with a softer release of its own.</exception>
+    /// <exception cref="ArgumentException">The rule asks for memory and the law has none or would soften, or the bar is pulled or of a
+    /// material with a softer release of its own.</exception>
     /// <remarks>
     /// Equation: N = M_b = M_r = 0, or N = M_b = 0 and κ_rf = 0 held flat, of the stresses each fiber has at its final strain.
     /// Range: every fiber goes straight from its loaded strain to its final one: exact for symmetric sections, close for angles.
@@ -204,7 +214,10 @@ public sealed class LoadedBend
     }
 
     /// <summary>Loaded radius and neutral axis.</summary>
-    public override string ToString() => Invariant($"{Analysis.Section} held at an inside radius of {_state.InsideRadius * 1e3:0.###} mm, neutral axis {_state.NeutralAxis * 1e3:0.###} mm from the inside face");
+    public override string ToString() =>
+        Invariant(
+            $"{Analysis.Section} held at an inside radius of {_state.InsideRadius * 1e3:0.###} mm, neutral "
+                + $"axis {_state.NeutralAxis * 1e3:0.###} mm from the inside face");
 
     internal double Strain(double level) => (level - _state.NeutralAxis) * _state.Curvature;
 

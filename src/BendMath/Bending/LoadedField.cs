@@ -53,5 +53,6 @@ internal sealed class LoadedField
     public double StrainAt(double level) => Gradient * (level - Zero);
 
     /// <summary>Levels of strains of either sign.</summary>
-    public double[] LevelsOf(IEnumerable<double> strains) => [.. strains.SelectMany(strain => new[] { Zero - strain / Gradient, Zero + strain / Gradient })];
+    public double[] LevelsOf(IEnumerable<double> strains) =>
+        [.. strains.SelectMany(strain => new[] { Zero - strain / Gradient, Zero + strain / Gradient })];
 }

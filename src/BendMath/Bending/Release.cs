@@ -9,6 +9,8 @@ public enum Release
     /// <summary>Nothing holds the ring any more: no moment about either axis remains. An unsymmetric section dishes.</summary>
     Free,
 
-    /// <summary>The ring is kept flat (or pressed flat afterwards): no curvature out of its plane; a moment about the radial axis remains.</summary>
+    /// <summary>
+    /// The ring is kept flat (or pressed flat afterwards): no curvature out of its plane; a moment about the radial axis remains.
+    /// </summary>
     HeldFlat,
 }

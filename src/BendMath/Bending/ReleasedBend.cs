@@ -9,9 +9,13 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>A bar after it was let go: the ring it has become, or the news that it sprang back straight, and the stress that stays in it. Immutable and thread-safe.</summary>
+/// <summary>
+/// A bar after it was let go: the ring it has become, or the news that it sprang back straight, and the stress that stays in it. Immutable
+/// and thread-safe.
+/// </summary>
 /// <remarks>
-/// Equation: (κ_f, −Δκ_r) = I⁻¹·(∫e_p·(y − ȳ) dA, ∫e_p·(z − z̄) dA) with e_p = e − σ/E; κ_t = √(κ_f² + Δκ_r²). With a softer release κ − (κ − κ_f)/η stays of each curvature.
+/// Equation: (κ_f, −Δκ_r) = I⁻¹·(∫e_p·(y − ȳ) dA, ∫e_p·(z − z̄) dA) with e_p = e − σ/E; κ_t = √(κ_f² + Δκ_r²). With a softer release κ − (κ
+/// − κ_f)/η stays of each curvature.
 /// Range: elastic unloading with the stiffness of the straight section, or a share η of it (<see cref="BarMaterial.WithSofterUnloading"/>).
 /// Source: <see cref="Sources.Mechanics"/>
 /// </remarks>
@@ -69,15 +73,18 @@ public sealed class ReleasedBend
 
     /// <summary>The ring or arc it has become.</summary>
     /// <exception cref="InvalidOperationException">The bar springs back straight; see <see cref="IsStraight"/>.</exception>
-    public FinishedRing Ring => _ring ?? throw new InvalidOperationException($"The bar springs back straight and leaves no ring: {Loaded}.");
+    public FinishedRing Ring =>
+        _ring ?? throw new InvalidOperationException($"The bar springs back straight and leaves no ring: {Loaded}.");
 
     /// <summary>Share of the loaded curvature that stays, κ_t/κ: 1 without springback, 0 for a bar that stays elastic.</summary>
     public double CurvatureKept => IsStraight ? 0 : _ring!.TotalCurvature / Loaded.State.TotalCurvature;
 
     /// <summary>How the finished inside radius answers to small changes of the loaded radius and of the yield.</summary>
-    /// <exception cref="InvalidOperationException">The bar springs back straight, or it was not held flat, or was pulled, while it was loaded, or was not let go elastically.</exception>
+    /// <exception cref="InvalidOperationException">The bar springs back straight, or it was not held flat, or was pulled, while it was
+    /// loaded, or was not let go elastically.</exception>
     public RingSensitivity Sensitivity => IsStraight || !Loaded.IsHeldFlat || Loaded.IsPulled || _fibers is not null
-        ? throw new InvalidOperationException($"The sensitivity exists for a ring that was bent held flat and without pull and let go elastically, not for this bar: {this}.")
+        ? throw new InvalidOperationException(
+            $"The sensitivity exists for a ring that was bent held flat and without pull and let go elastically, not for this bar: {this}.")
         : RingSensitivity.Of(this);
 
     /// <summary>What is doubtful about this result.</summary>
@@ -98,40 +105,49 @@ public sealed class ReleasedBend
         return Pressure.FromPascals(Residual(y, Loaded.Position(axial, nameof(axial))));
     }
 
-    /// <summary>Gap between the ends of a ring that was closed while loaded, after release: the chord between the end sections at the centroid; zero when it closes on itself.</summary>
+    /// <summary>
+    /// Gap between the ends of a ring that was closed while loaded, after release: the chord between the end sections at the centroid; zero
+    /// when it closes on itself.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The bar springs back straight.</exception>
     /// <remarks>
     /// Equation: Δθ = 2π(1 − κ_t/κ), gap = 2R_f·sin(Δθ/2).
     /// Range: a full turn bent in one loading; a negative opening cannot occur, since release only opens the ring.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length EndGapOfClosedRing => Length.FromMeters(2 * Ring.CentroidRadius.Meters * Math.Sin(Math.PI * Math.Max(0, 1 - CurvatureKept)));
+    public Length EndGapOfClosedRing =>
+        Length.FromMeters(2 * Ring.CentroidRadius.Meters * Math.Sin(Math.PI * Math.Max(0, 1 - CurvatureKept)));
 
     /// <summary>Bends the bar again, tighter and held flat, from what this bend and its release with memory left in it.</summary>
     /// <param name="radius">The radius, tighter than that of this bend.</param>
     /// <exception cref="ArgumentNullException">The radius is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The radius is not tighter than that of this bend, or makes the metal soften.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not tighter than that of this bend, or makes the metal
+    /// soften.</exception>
     /// <exception cref="InvalidOperationException">The bar was not released with memory alone.</exception>
     public SecondBend BendAgainTo(BendRadius radius)
     {
         double inside = Guard.NotNull(radius, nameof(radius)).InsideOf(Loaded.Analysis.Section, nameof(radius));
         if (Rule is not { HasMemory: true, Chord: null } || Loaded.Analysis.Law is not KinematicHardening law)
         {
-            throw new InvalidOperationException($"A bar is bent again from its memory, which needs a release with memory alone, not {Rule}.");
+            throw new InvalidOperationException(
+                $"A bar is bent again from its memory, which needs a release with memory alone, not {Rule}.");
         }
 
         if (inside >= Loaded.State.InsideRadius)
         {
-            throw Guard.Fault(nameof(radius), radius.Value, $"must be tighter than the first bend, to an inside radius below {Guard.MillimetersText(Loaded.State.InsideRadius)}");
+            throw Guard.Fault(nameof(radius), radius.Value,
+                $"must be tighter than the first bend, to an inside radius below {Guard.MillimetersText(Loaded.State.InsideRadius)}");
         }
 
         return Loaded.Analysis.Section.Height / inside <= law.DataStrain
             ? new(this, law.Metal, inside)
-            : throw Guard.Fault(nameof(radius), radius.Value, Invariant($"must leave strains below the {100 * law.DataStrain:0.##} % at which the metal softens"));
+            : throw Guard.Fault(nameof(radius), radius.Value,
+                Invariant($"must leave strains below the {100 * law.DataStrain:0.##} % at which the metal softens"));
     }
 
     /// <summary>The ring, or that the bar is straight.</summary>
-    public override string ToString() => Invariant($"{(Kind == Release.Free ? "released free" : "held flat")}: {(IsStraight ? "straight" : Ring)}");
+    public override string ToString() =>
+        $"{(Kind == Release.Free ? "released free" : "held flat")}: {(IsStraight ? "straight" : Ring.ToString())}";
 
     /// <summary>The linear strain the bar keeps.</summary>
     internal SectionField Kept { get; }

@@ -6,7 +6,10 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>How the finished inside radius answers to small changes of what went in: slopes at this state, for tolerances and for a next try. Immutable and thread-safe.</summary>
+/// <summary>
+/// How the finished inside radius answers to small changes of what went in: slopes at this state, for tolerances and for a next try.
+/// Immutable and thread-safe.
+/// </summary>
 public sealed record RingSensitivity
 {
     private const double Step = 2e-4;
@@ -20,7 +23,9 @@ public sealed record RingSensitivity
         _perYield = perYield;
     }
 
-    /// <summary>Change of the finished inside radius over the change of the loaded inside radius; above one, because a wider bend springs back more.</summary>
+    /// <summary>
+    /// Change of the finished inside radius over the change of the loaded inside radius; above one, because a wider bend springs back more.
+    /// </summary>
     /// <remarks>
     /// Equation: dR_f/dR_i, with dy_n/dR_i from dN = 0.
     /// Range: small changes; exact slope.
@@ -28,7 +33,10 @@ public sealed record RingSensitivity
     /// </remarks>
     public double PerLoadedRadius { get; }
 
-    /// <summary>Change of the finished inside radius when the yield stress rises by one megapascal, the other numbers of the law kept as <see cref="StressStrainLaw.WithYield"/> keeps them.</summary>
+    /// <summary>
+    /// Change of the finished inside radius when the yield stress rises by one megapascal, the other numbers of the law kept as
+    /// <see cref="StressStrainLaw.WithYield"/> keeps them.
+    /// </summary>
     /// <remarks>
     /// Equation: dR_f/dσ_y·1 MPa, with dy_n/dσ_y from dN = 0.
     /// Range: small changes; the effect of the yield on the integrals of the plastic strain is a central difference of fourth order.
@@ -37,18 +45,23 @@ public sealed record RingSensitivity
     public Length PerMegapascalOfYield => Length.FromMeters(1e6 * _perYield);
 
     /// <summary>
-    /// Change of the finished inside radius over the change of the thickness of an angle or flat, the wall of a tube, or the size of a solid square, round or hexagon, at the same
-    /// loaded inside radius and outside dimensions; null for shapes with more than one thickness, and for drawn outlines.
+    /// Change of the finished inside radius over the change of the thickness of an angle or flat, the wall of a tube, or the size of a
+    /// solid square, round or hexagon, at the same loaded inside radius and outside dimensions; null for shapes with more than one
+    /// thickness, and for drawn outlines.
     /// </summary>
     /// <remarks>
     /// Equation: dR_f/dt.
-    /// Range: small changes; fillets stay as they are, corner radii of tubes go with the wall; central difference of fourth order of whole calculations.
+    /// Range: small changes; fillets stay as they are, corner radii of tubes go with the wall; central difference of fourth order of whole
+    /// calculations.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
     public double? PerThickness { get; }
 
     /// <summary>The slopes.</summary>
-    public override string ToString() => Invariant($"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}");
+    public override string ToString() =>
+        Invariant(
+            $"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of "
+                + $"yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}");
 
     internal static RingSensitivity Of(ReleasedBend released)
     {
@@ -98,7 +111,9 @@ public sealed record RingSensitivity
         PlasticMoments At(int steps) => analysis.LawAtYield(1 + steps * Step).MomentsOf(profile, curvature, axis);
     }
 
-    /// <summary>Null where the shape has no single thickness, or none of the neighbors is a bar, or the bar springs back straight at one of them.</summary>
+    /// <summary>
+    /// Null where the shape has no single thickness, or none of the neighbors is a bar, or the bar springs back straight at one of them.
+    /// </summary>
     private static double? ThicknessSlope(BendAnalysis analysis, double insideRadius, Release release)
     {
         BarStock stock = analysis.Section.Stock;
@@ -125,5 +140,6 @@ public sealed record RingSensitivity
     }
 
     /// <summary>Slope at the middle of five points.</summary>
-    private static double Slope(double far, double near, double back, double farBack) => (8 * (near - back) - (far - farBack)) / (12 * Step);
+    private static double Slope(double far, double near, double back, double farBack) =>
+        (8 * (near - back) - (far - farBack)) / (12 * Step);
 }

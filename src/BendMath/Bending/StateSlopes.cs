@@ -36,8 +36,8 @@ internal readonly struct StateSlopes
     }
 
     /// <summary>
-    /// With respect to a number of the law, whose effect on P0, Pb and Pr at a fixed strain is given: the neutral axis moves by what keeps dN = 0, and every strain
-    /// by de/dy_n = −κ·(1 + e).
+    /// With respect to a number of the law, whose effect on P0, Pb and Pr at a fixed strain is given: the neutral axis moves by what keeps
+    /// dN = 0, and every strain by de/dy_n = −κ·(1 + e).
     /// </summary>
     public static StateSlopes OfLaw(in AreaMoments m, in BentState state, in PlasticSums s, in PlasticMoments effect)
     {

@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Cutting;
 
-/// <summary>What saw cuts make of a bar. The last piece needs no cut when it ends at the end of the bar, so n pieces fit into their lengths and n − 1 kerfs.</summary>
+/// <summary>
+/// What saw cuts make of a bar. The last piece needs no cut when it ends at the end of the bar, so n pieces fit into their lengths and n −
+/// 1 kerfs.
+/// </summary>
 internal static class BarCuts
 {
     /// <summary>A part in 10¹² of a bar is rounding, not metal.</summary>

@@ -25,10 +25,14 @@ public sealed record BarKind
     /// <summary>Bar and metal with all that tells kinds of one name apart: fillets, corners and outline, the law of the metal.</summary>
     public string Description => $"{Stock.Description}, {Material}";
 
-    /// <summary>Whether pieces of both kinds come from the same bars: the same bar but for rounding, whatever its name, of an equal metal. Another yield is another delivery.</summary>
+    /// <summary>
+    /// Whether pieces of both kinds come from the same bars: the same bar but for rounding, whatever its name, of an equal metal. Another
+    /// yield is another delivery.
+    /// </summary>
     /// <param name="other">The kind to compare with.</param>
     /// <exception cref="ArgumentNullException">The kind is null.</exception>
-    public bool IsSame(BarKind other) => Material == Guard.NotNull(other, nameof(other)).Material && Stock.IsSameBar(other.Stock, Length.Zero);
+    public bool IsSame(BarKind other) =>
+        Material == Guard.NotNull(other, nameof(other)).Material && Stock.IsSameBar(other.Stock, Length.Zero);
 
     /// <summary>Bar and metal by name.</summary>
     public override string ToString() => $"{Stock.Name}, {Material.Name}";
@@ -43,5 +47,6 @@ public sealed record BarKind
         return Distinct(names, i => $"{names[i]} ({1 + names.Take(i).Count(name => name == names[i])})");
     }
 
-    private static string[] Distinct(string[] names, Func<int, string> longer) => [.. names.Select((name, i) => names.Count(other => other == name) > 1 ? longer(i) : name)];
+    private static string[] Distinct(string[] names, Func<int, string> longer) =>
+        [.. names.Select((name, i) => names.Count(other => other == name) > 1 ? longer(i) : name)];
 }

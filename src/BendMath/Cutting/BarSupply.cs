@@ -14,7 +14,9 @@ public sealed record BarSupply
     public BarSupply(Length length, int? quantity = null, BarKind? kind = null)
     {
         Meters = Guard.Positive(length, nameof(length));
-        Quantity = quantity is null or (>= 1 and <= CutPiece.Most) ? quantity : throw Guard.Fault(nameof(quantity), quantity.Value, "must be from 1 to 5,000");
+        Quantity =
+            quantity is null or (>= 1 and <= CutPiece.Most) ? quantity
+                : throw Guard.Fault(nameof(quantity), quantity.Value, "must be from 1 to 5,000");
         Kind = kind;
     }
 
@@ -30,5 +32,6 @@ public sealed record BarSupply
     internal double Meters { get; }
 
     /// <summary>Quantity and length.</summary>
-    public override string ToString() => Invariant($"{(Quantity is { } count ? Counted.Text(count, "bar") : "bars")} of {Meters * 1e3:0.##} mm");
+    public override string ToString() =>
+        Invariant($"{(Quantity is { } count ? Counted.Text(count, "bar") : "bars")} of {Meters * 1e3:0.##} mm");
 }

@@ -62,5 +62,7 @@ public sealed class CutBar
     internal double SawMeters => Math.Max(0, Supply.Meters - _pieces - _offcut);
 
     /// <summary>Count, pieces and offcut.</summary>
-    public override string ToString() => Invariant($"{Count} × {Supply.Meters * 1e3:0.#} mm: {(string.Join(", ", Pieces.GroupBy(piece => (piece.Name, piece.Meters)).Select(same => Invariant($"{same.Count()} {same.Key.Name} {same.Key.Meters * 1e3:0.#}"))))}; {_offcut * 1e3:0.#} mm left");
+    public override string ToString() =>
+        Invariant(
+            $"{Count} × {Supply.Meters * 1e3:0.#} mm: {(string.Join(", ", Pieces.GroupBy(piece => (piece.Name, piece.Meters)).Select(same => Invariant($"{same.Count()} {same.Key.Name} {same.Key.Meters * 1e3:0.#}"))))}; {_offcut * 1e3:0.#} mm left");
 }

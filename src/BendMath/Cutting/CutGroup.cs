@@ -10,7 +10,10 @@ public enum CutSearchStatus
     /// <summary>No other cut list of these pieces leaves out fewer of them or takes less length of bars.</summary>
     Proven,
 
-    /// <summary>The search stopped at its limit: the list is the best it found, and <see cref="CutGroup.Gap"/> says how much a better one could save at most.</summary>
+    /// <summary>
+    /// The search stopped at its limit: the list is the best it found, and <see cref="CutGroup.Gap"/> says how much a better one could save
+    /// at most.
+    /// </summary>
     LimitReached,
 
     /// <summary>The caller stopped the search: the list is the best it had found by then.</summary>
@@ -27,7 +30,8 @@ public sealed class CutGroup
 {
     private readonly double _lowerBound;
 
-    internal CutGroup(BarKind? kind, string name, IReadOnlyList<CutBar> bars, IReadOnlyList<CutPiece> missing, double lowerBound, CutSearchStatus end)
+    internal CutGroup(BarKind? kind, string name, IReadOnlyList<CutBar> bars, IReadOnlyList<CutPiece> missing, double lowerBound,
+        CutSearchStatus end)
     {
         Kind = kind;
         Name = name;
@@ -73,14 +77,18 @@ public sealed class CutGroup
 
     /// <summary>A length of bars below which no cut list of all these pieces can come.</summary>
     /// <remarks>
-    /// Equation: the least sum of bar lengths not below max(Σ(l + k)·min L/(L + k), Σ v·n), with prices v of the pieces for which no way to cut a bar is worth more than the bar.
+    /// Equation: the least sum of bar lengths not below max(Σ(l + k)·min L/(L + k), Σ v·n), with prices v of the pieces for which no way to
+    /// cut a bar is worth more than the bar.
     /// Range: any pieces; limits on the number of bars are left out of it, so it may be low where they bind.
     /// Source: <see cref="Sources.GilmoreGomory"/>
     /// </remarks>
     public Length LowerBound => Length.FromMeters(_lowerBound);
 
-    /// <summary>How much less a better list could take at most, as a share of the lower bound; zero where the list is proven or pieces are missing.</summary>
-    public Ratio Gap => Ratio.FromDecimalFractions(End == CutSearchStatus.Proven || Missing.Count > 0 ? 0 : Math.Max(0, BarMeters / _lowerBound - 1));
+    /// <summary>
+    /// How much less a better list could take at most, as a share of the lower bound; zero where the list is proven or pieces are missing.
+    /// </summary>
+    public Ratio Gap =>
+        Ratio.FromDecimalFractions(End == CutSearchStatus.Proven || Missing.Count > 0 ? 0 : Math.Max(0, BarMeters / _lowerBound - 1));
 
     internal double BarMeters { get; }
 
@@ -99,7 +107,9 @@ public sealed class CutGroup
     public Mass PieceMass(OrientedSection section, Density density) => MassOf(PieceLength.Meters, section, density);
 
     /// <summary>Bars, length and how far the search went.</summary>
-    public override string ToString() => Invariant($"{(Name.Length == 0 ? string.Empty : Name + ": ")}{Counted.Text(BarCount, "bar")}, {BarMeters * 1e3:0.#} mm; {(End == CutSearchStatus.Proven ? "no list takes less" : Invariant($"at most {Gap.Percent:0.##} % above the least"))}{(Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing))}");
+    public override string ToString() =>
+        Invariant(
+            $"{(Name.Length == 0 ? string.Empty : Name + ": ")}{Counted.Text(BarCount, "bar")}, {BarMeters * 1e3:0.#} mm; {(End == CutSearchStatus.Proven ? "no list takes less" : Invariant($"at most {Gap.Percent:0.##} % above the least"))}{(Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing))}");
 
     private static Mass MassOf(double meters, OrientedSection section, Density density) =>
         Mass.FromKilograms(meters * Guard.NotNull(section, nameof(section)).Properties.MassPerLength(density).KilogramsPerMeter);

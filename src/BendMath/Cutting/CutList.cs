@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Cutting;
 
 /// <summary>
-/// Which pieces to cut from which bars, with the least length of bars. Offcuts long enough to keep are shown, but do not count as saved: what is least is what is taken from the rack. The
-/// same input gives the same list. Immutable and thread-safe.
+/// Which pieces to cut from which bars, with the least length of bars. Offcuts long enough to keep are shown, but do not count as saved:
+/// what is least is what is taken from the rack. The same input gives the same list. Immutable and thread-safe.
 /// </summary>
 public sealed class CutList
 {
@@ -49,16 +49,20 @@ public sealed class CutList
 
     /// <summary>Makes a cut list.</summary>
     /// <param name="pieces">From 1 to 500 lines, up to 5,000 pieces in all. Each must fit a bar of its kind.</param>
-    /// <param name="bars">From 1 to 20 lengths of bars. Pieces that bars of limited number do not suffice for are reported as missing.</param>
-    /// <param name="kerf">Width of a saw cut, zero or more. The last piece of a bar needs no cut when it ends at the end of the bar.</param>
+    /// <param name="bars">From 1 to 20 lengths of bars. Pieces that bars of limited number do not suffice for are reported as
+    /// missing.</param>
+    /// <param name="kerf">Width of a saw cut, zero or more. The last piece of a bar needs no cut when it ends at the end of the
+    /// bar.</param>
     /// <param name="leastUsefulOffcut">Length from which an offcut is kept, zero or more.</param>
     /// <param name="cancellation">
-    /// Stops the search for a better list. It throws nothing: what has been found by then is a lawful list and is handed out, with <see cref="CutSearchStatus.Stopped"/>.
+    /// Stops the search for a better list. It throws nothing: what has been found by then is a lawful list and is handed out, with
+    /// <see cref="CutSearchStatus.Stopped"/>.
     /// </param>
     /// <exception cref="ArgumentNullException">A list is null.</exception>
     /// <exception cref="ArgumentException">A line is missing, there is none, or a piece fits no bar of its kind.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite, or there are too many lines or pieces.</exception>
-    public static CutList For(IReadOnlyList<CutPiece> pieces, IReadOnlyList<BarSupply> bars, Length kerf, Length leastUsefulOffcut, CancellationToken cancellation = default)
+    public static CutList For(IReadOnlyList<CutPiece> pieces, IReadOnlyList<BarSupply> bars, Length kerf, Length leastUsefulOffcut,
+        CancellationToken cancellation = default)
     {
         CutPiece[] lines = Guard.Items(pieces, nameof(pieces), 1);
         BarSupply[] supplies = Guard.Items(bars, nameof(bars), 1);
@@ -81,7 +85,8 @@ public sealed class CutList
 
         foreach (CutPiece line in lines)
         {
-            double most = supplies.Where(supply => BarKind.AreSame(supply.Kind, line.Kind)).Select(supply => supply.Meters).DefaultIfEmpty(0).Max();
+            double most =
+                supplies.Where(supply => BarKind.AreSame(supply.Kind, line.Kind)).Select(supply => supply.Meters).DefaultIfEmpty(0).Max();
             if (line.Meters + saw > BarCuts.Room(most, saw))
             {
                 throw Guard.Refused(nameof(pieces), "must each fit a bar of their kind", most > 0

@@ -13,7 +13,8 @@ public sealed record CutPiece
     /// <param name="name">What the shop calls the piece; not empty.</param>
     /// <param name="length">Its length as it is cut, greater than zero.</param>
     /// <param name="quantity">How many, from 1 to 5,000.</param>
-    /// <param name="kind">The bar it is cut from: pieces are cut from bars of the same kind only. Null where there is one kind and nobody says which.</param>
+    /// <param name="kind">The bar it is cut from: pieces are cut from bars of the same kind only. Null where there is one kind and nobody
+    /// says which.</param>
     /// <exception cref="ArgumentNullException">The name is null.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Length or quantity is outside its range.</exception>

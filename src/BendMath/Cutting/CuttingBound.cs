@@ -3,8 +3,9 @@ using MathNet.Numerics.LinearAlgebra;
 namespace BendMath.Cutting;
 
 /// <summary>
-/// The linear relaxation by generation of columns: how many bars of each way of cutting, fractions allowed. Prices of the pieces for which no way of cutting is worth more than its bar give
-/// a bound in every round, also before the last one (Farley). Limits on the number of bars are left out, which only lowers it.
+/// The linear relaxation by generation of columns: how many bars of each way of cutting, fractions allowed. Prices of the pieces for which
+/// no way of cutting is worth more than its bar give a bound in every round, also before the last one (Farley). Limits on the number of
+/// bars are left out, which only lowers it.
 /// </summary>
 internal sealed class CuttingBound
 {
@@ -56,7 +57,8 @@ internal sealed class CuttingBound
 
             int surplus = raw.MinimumIndex();
             entering = raw[surplus] < -CuttingProblem.Same * problem.Bars.Max() ? Column.Surplus(m, surplus) : entering;
-            if (entering is null || !Exchange(basis, amounts, factors.Solve(Vector<double>.Build.Dense(m, i => entering.Counts[i])), entering))
+            if (entering is null
+                || !Exchange(basis, amounts, factors.Solve(Vector<double>.Build.Dense(m, i => entering.Counts[i])), entering))
             {
                 break;
             }
@@ -65,7 +67,10 @@ internal sealed class CuttingBound
         return new(value, prices, [.. basis.Select((column, k) => (column.Bar, column.Counts, amounts[k])).Where(way => way.Bar >= 0)]);
     }
 
-    /// <summary>The way of cutting that is worth most over its bar, or null where none is worth more; and the share to which prices must fall so that none is.</summary>
+    /// <summary>
+    /// The way of cutting that is worth most over its bar, or null where none is worth more; and the share to which prices must fall so
+    /// that none is.
+    /// </summary>
     private static Column? Dearest(CuttingProblem problem, double[] worth, out double share)
     {
         Column? entering = null;

@@ -1,6 +1,8 @@
 namespace BendMath.Cutting;
 
-/// <summary>First plans: the longest piece first, into the first bar it fits or into the one it fills best, and bar after bar as full as it can be.</summary>
+/// <summary>
+/// First plans: the longest piece first, into the first bar it fits or into the one it fills best, and bar after bar as full as it can be.
+/// </summary>
 internal static class CuttingGreedy
 {
     /// <summary>Up to so many pieces the fullest of all open bars is looked for.</summary>

@@ -1,6 +1,9 @@
 namespace BendMath.Cutting;
 
-/// <summary>The most valuable way to fill a room with pieces of limited number: depth first, the most valuable per size first, cut short by what the rest could add at most.</summary>
+/// <summary>
+/// The most valuable way to fill a room with pieces of limited number: depth first, the most valuable per size first, cut short by what the
+/// rest could add at most.
+/// </summary>
 internal static class CuttingKnapsack
 {
     /// <param name="values">Value of each kind; a kind without value is not taken.</param>
@@ -11,7 +14,8 @@ internal static class CuttingKnapsack
     public static Filling Fill(double[] values, double[] sizes, int[] counts, double room, int steps)
     {
         // A stable sort, so that equal kinds come in the same order everywhere.
-        int[] order = [.. Enumerable.Range(0, sizes.Length).Where(i => values[i] > 0 && counts[i] > 0 && sizes[i] <= room).OrderByDescending(i => values[i] / sizes[i])];
+        int[] order =
+            [.. Enumerable.Range(0, sizes.Length).Where(i => values[i] > 0 && counts[i] > 0 && sizes[i] <= room).OrderByDescending(i => values[i] / sizes[i])];
         Search search = new(order, values, sizes, counts, steps);
         search.Go(0, room, 0);
         int[] taken = new int[sizes.Length];

@@ -1,7 +1,8 @@
 namespace BendMath.Cutting;
 
 /// <summary>
-/// Pieces of different sizes from bars of different lengths. A piece takes its length and a kerf, a bar has room for its length and a kerf, since the last piece needs no cut.
+/// Pieces of different sizes from bars of different lengths. A piece takes its length and a kerf, a bar has room for its length and a kerf,
+/// since the last piece needs no cut.
 /// </summary>
 internal sealed class CuttingProblem
 {

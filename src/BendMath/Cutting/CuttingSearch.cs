@@ -1,8 +1,9 @@
 namespace BendMath.Cutting;
 
 /// <summary>
-/// Branch and bound over bars: the longest piece left goes into the next bar, with every way to fill it that leaves no room for another piece left (a piece moved there from a later bar never
-/// costs more). Bars of one length that start with the same piece come in falling order of their ways. A branch is cut where what it took and a bound on the rest reach the best plan.
+/// Branch and bound over bars: the longest piece left goes into the next bar, with every way to fill it that leaves no room for another
+/// piece left (a piece moved there from a later bar never costs more). Bars of one length that start with the same piece come in falling
+/// order of their ways. A branch is cut where what it took and a bound on the rest reach the best plan.
 /// </summary>
 internal sealed class CuttingSearch
 {
@@ -34,7 +35,8 @@ internal sealed class CuttingSearch
 
     private double _bestCost;
 
-    private CuttingSearch(CuttingProblem problem, CuttingSums sums, double[] prices, double bestCost, int steps, CancellationToken cancellation)
+    private CuttingSearch(CuttingProblem problem, CuttingSums sums, double[] prices, double bestCost, int steps,
+        CancellationToken cancellation)
     {
         _problem = problem;
         _sums = sums;
@@ -45,7 +47,8 @@ internal sealed class CuttingSearch
         _remaining = [.. problem.Demand];
         _supply = [.. problem.Supply];
         _leftOut = new int[problem.Sizes.Length];
-        _barsByCost = [.. Enumerable.Range(0, problem.Bars.Length).OrderBy(j => problem.Bars[j] / problem.Rooms[j]).ThenByDescending(j => problem.Bars[j])];
+        _barsByCost =
+            [.. Enumerable.Range(0, problem.Bars.Length).OrderBy(j => problem.Bars[j] / problem.Rooms[j]).ThenByDescending(j => problem.Bars[j])];
         for (int i = 0; i < _remaining.Length; i++)
         {
             _material += _remaining[i] * problem.Sizes[i];
@@ -65,7 +68,8 @@ internal sealed class CuttingSearch
     /// <param name="bestCost">Cost of the best plan known.</param>
     /// <param name="steps">Number of steps after which it stops.</param>
     /// <param name="cancellation">Stops it too.</param>
-    public static CuttingSearch Run(CuttingProblem problem, CuttingSums sums, double[] prices, double bestCost, int steps, CancellationToken cancellation)
+    public static CuttingSearch Run(CuttingProblem problem, CuttingSums sums, double[] prices, double bestCost, int steps,
+        CancellationToken cancellation)
     {
         CuttingSearch search = new(problem, sums, prices, bestCost, steps, cancellation);
         search.NextBar(0);

@@ -1,8 +1,9 @@
 namespace BendMath.Cutting;
 
 /// <summary>
-/// A first plan from greedy rules, a bound from material and from the linear relaxation, a plan from the relaxation rounded down, branch and bound for all, and where that stops at its limit,
-/// branch and bound for a few bars at a time. All limits are numbers of steps, so that the same input gives the same plan on any machine.
+/// A first plan from greedy rules, a bound from material and from the linear relaxation, a plan from the relaxation rounded down, branch
+/// and bound for all, and where that stops at its limit, branch and bound for a few bars at a time. All limits are numbers of steps, so
+/// that the same input gives the same plan on any machine.
 /// </summary>
 internal static class CuttingSolver
 {
@@ -53,7 +54,9 @@ internal static class CuttingSolver
         }
 
         Offer(Improved(problem, prices, best, bound, cancellation));
-        return new(best, bound, IsReached() ? CutSearchStatus.Proven : cancellation.IsCancellationRequested ? CutSearchStatus.Stopped : CutSearchStatus.LimitReached);
+        return new(best, bound,
+            IsReached() ? CutSearchStatus.Proven
+                : cancellation.IsCancellationRequested ? CutSearchStatus.Stopped : CutSearchStatus.LimitReached);
 
         bool IsReached() => best.Cost(problem) <= bound * (1 + CuttingProblem.Same);
 
@@ -96,14 +99,18 @@ internal static class CuttingSolver
         return new([.. bars, .. rest.Bars], rest.LeftOut);
     }
 
-    /// <summary>Few bars at a time, those with most room to spare first, cut anew with branch and bound, as long as that saves something.</summary>
-    private static CuttingPlan Improved(CuttingProblem problem, double[] prices, CuttingPlan plan, double bound, CancellationToken cancellation)
+    /// <summary>
+    /// Few bars at a time, those with most room to spare first, cut anew with branch and bound, as long as that saves something.
+    /// </summary>
+    private static CuttingPlan Improved(CuttingProblem problem, double[] prices, CuttingPlan plan, double bound,
+        CancellationToken cancellation)
     {
         const int Window = 6;
         const int Windows = 30;
         for (int round = 0; round < 40; round++)
         {
-            List<(int Bar, int[] Counts)> bars = [.. plan.Bars.OrderByDescending(bar => problem.Rooms[bar.Bar] - problem.Material(bar.Counts))];
+            List<(int Bar, int[] Counts)> bars =
+                [.. plan.Bars.OrderByDescending(bar => problem.Rooms[bar.Bar] - problem.Material(bar.Counts))];
             int[] supply = [.. problem.Supply];
             foreach ((int bar, _) in bars)
             {
@@ -111,11 +118,13 @@ internal static class CuttingSolver
             }
 
             CuttingPlan? better = null;
-            for (int first = 0, n = 0; first < bars.Count && n < Windows && better is null && !cancellation.IsCancellationRequested; first += Window / 2, n++)
+            for (int first = 0, n = 0; first < bars.Count && n < Windows && better is null
+                && !cancellation.IsCancellationRequested; first += Window / 2, n++)
             {
                 // The bar with most to spare and those of the window.
                 List<(int Bar, int[] Counts)> some = [.. bars.Take(1), .. bars.Skip(Math.Max(1, first)).Take(Window - 1)];
-                List<(int Bar, int[] Counts)> others = [.. bars.Skip(1).Take(Math.Max(0, first - 1)), .. bars.Skip(Math.Max(1, first) + Window - 1)];
+                List<(int Bar, int[] Counts)> others =
+                    [.. bars.Skip(1).Take(Math.Max(0, first - 1)), .. bars.Skip(Math.Max(1, first) + Window - 1)];
                 int[] left = [.. supply];
                 int[] demand = [.. plan.LeftOut];
                 foreach ((int bar, int[] counts) in some)
@@ -148,7 +157,8 @@ internal static class CuttingSolver
     }
 
     /// <summary>A plan for some of the pieces with the bars left: the one known where none better is found.</summary>
-    private static CuttingPlan Part(CuttingProblem problem, double[] prices, int[] demand, int[] supply, CuttingPlan? known, int steps, CancellationToken cancellation)
+    private static CuttingPlan Part(CuttingProblem problem, double[] prices, int[] demand, int[] supply, CuttingPlan? known, int steps,
+        CancellationToken cancellation)
     {
         int[] kinds = [.. Enumerable.Range(0, demand.Length).Where(i => demand[i] > 0)];
         int[] bars = [.. Enumerable.Range(0, supply.Length).Where(j => supply[j] > 0)];
@@ -158,12 +168,15 @@ internal static class CuttingSolver
         }
 
         CuttingProblem part = new(
-            [.. kinds.Select(i => problem.Sizes[i] - problem.Kerf)], [.. kinds.Select(i => demand[i])], [.. bars.Select(j => problem.Bars[j])], [.. bars.Select(j => supply[j])], problem.Kerf);
+            [.. kinds.Select(i => problem.Sizes[i] - problem.Kerf)], [.. kinds.Select(i => demand[i])],
+                [.. bars.Select(j => problem.Bars[j])], [.. bars.Select(j => supply[j])], problem.Kerf);
         CuttingPlan start = CuttingGreedy.Best(part, cancellation);
-        double knownCost = known is null ? double.PositiveInfinity : known.Bars.Sum(bar => problem.Bars[bar.Bar]) + known.LeftOut.Sum() * part.Penalty;
+        double knownCost =
+            known is null ? double.PositiveInfinity : known.Bars.Sum(bar => problem.Bars[bar.Bar]) + known.LeftOut.Sum() * part.Penalty;
         double cost = Math.Min(start.Cost(part), knownCost);
         CuttingSums sums = new(part, part.Bars.Max() * (start.Bars.Count + start.LeftOut.Sum()));
-        if (sums.AtLeast(part.Material(part.Demand) * part.PerRoom) < cost * (1 - CuttingProblem.Same) && start.Bars.Count * kinds.Length <= Deepest)
+        if (sums.AtLeast(part.Material(part.Demand) * part.PerRoom) < cost * (1 - CuttingProblem.Same)
+            && start.Bars.Count * kinds.Length <= Deepest)
         {
             CuttingSearch search = CuttingSearch.Run(part, sums, [.. kinds.Select(i => prices[i])], cost, steps, cancellation);
             start = search.Found ?? start;

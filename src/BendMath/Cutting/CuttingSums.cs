@@ -1,6 +1,9 @@
 namespace BendMath.Cutting;
 
-/// <summary>All lengths that bars can have together, up to that of a plan: a bound rounds up to the next one. Where there are too many of them it stays as it is.</summary>
+/// <summary>
+/// All lengths that bars can have together, up to that of a plan: a bound rounds up to the next one. Where there are too many of them it
+/// stays as it is.
+/// </summary>
 internal sealed class CuttingSums
 {
     private const int Most = 20_000;

@@ -9,12 +9,16 @@ public sealed record BarSupport
     private readonly double? _unsupported;
 
     /// <summary>Says what holds the bar; whatever is left out has the default stated with it.</summary>
-    /// <param name="holdsFreeEdge">Whether the compressed leg runs in a slot that keeps it from moving sideways; by default it is free.</param>
-    /// <param name="axialLeg">How the leg along the axis of the ring is held against moving to and from the center of the bend; by default nobody says.</param>
+    /// <param name="holdsFreeEdge">Whether the compressed leg runs in a slot that keeps it from moving sideways; by default it is
+    /// free.</param>
+    /// <param name="axialLeg">How the leg along the axis of the ring is held against moving to and from the center of the bend; by default
+    /// nobody says.</param>
     /// <param name="holdsTube">Whether a tube is held in shape by a grooved die, a filling or a mandrel; by default it is free.</param>
-    /// <param name="unsupportedLength">Length of bar between two places where it is kept from moving sideways and from twisting, greater than zero; null when nobody says.</param>
+    /// <param name="unsupportedLength">Length of bar between two places where it is kept from moving sideways and from twisting, greater
+    /// than zero; null when nobody says.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite, or the backing is not defined.</exception>
-    public BarSupport(bool holdsFreeEdge = false, LegBacking axialLeg = LegBacking.Unknown, bool holdsTube = false, Length? unsupportedLength = null)
+    public BarSupport(bool holdsFreeEdge = false, LegBacking axialLeg = LegBacking.Unknown, bool holdsTube = false,
+        Length? unsupportedLength = null)
     {
         HoldsFreeEdge = holdsFreeEdge;
         AxialLeg = Guard.Defined(axialLeg, nameof(axialLeg));
@@ -40,14 +44,20 @@ public sealed record BarSupport
     /// <param name="holdsTube">Whether a tube is held in shape, or null.</param>
     /// <param name="unsupportedLength">Another length between supports, or null.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite, or the backing is not defined.</exception>
-    public BarSupport With(bool? holdsFreeEdge = null, LegBacking? axialLeg = null, bool? holdsTube = null, Length? unsupportedLength = null) =>
+    public BarSupport With(bool? holdsFreeEdge = null, LegBacking? axialLeg = null, bool? holdsTube = null,
+        Length? unsupportedLength = null) =>
         new(holdsFreeEdge ?? HoldsFreeEdge, axialLeg ?? AxialLeg, holdsTube ?? HoldsTube, unsupportedLength ?? UnsupportedLength);
 
     /// <summary>What is held, and the distance between supports.</summary>
     public override string ToString() => string.Join(
         ", ",
         HoldsFreeEdge ? "compressed leg in a slot" : "compressed leg free",
-        AxialLeg switch { LegBacking.Backed => "axial leg backed", LegBacking.Free => "axial leg not backed", _ => "backing of the axial leg not given" },
+        AxialLeg switch
+        {
+            LegBacking.Backed => "axial leg backed",
+            LegBacking.Free => "axial leg not backed",
+            _ => "backing of the axial leg not given"
+        },
         HoldsTube ? "tube supported" : "tube free",
         _unsupported is { } length ? $"supports every {Guard.MillimetersText(length)}" : "distance between supports not given");
 }

@@ -13,7 +13,8 @@ internal sealed record DemandEquation(string Symbol, string Equation, params Dem
     public static DemandTerm LoadedRadius(double meters) => new("R", "loaded radius of the inside face", Length.FromMeters(meters));
 
     public WorkedStep Of(DistortionFinding finding, bool inInches) =>
-        new($"{finding.Check}, what the bend asks", Symbol, Equation, [.. Terms.Select(term => term.In(inInches))], finding.Demand, string.Empty, finding.Source);
+        new($"{finding.Check}, what the bend asks", Symbol, Equation, [.. Terms.Select(term => term.In(inInches))], finding.Demand,
+            string.Empty, finding.Source);
 }
 
 /// <summary>One number put in: a length, which is shown in the unit of the reader, or a number with its unit.</summary>
@@ -40,5 +41,6 @@ internal sealed record DemandTerm
         _unit = unit;
     }
 
-    public WorkedTerm In(bool inches) => inches && _length is { } length ? new(_symbol, _meaning, length.Inches, "in") : new(_symbol, _meaning, _number, _unit);
+    public WorkedTerm In(bool inches) =>
+        inches && _length is { } length ? new(_symbol, _meaning, length.Inches, "in") : new(_symbol, _meaning, _number, _unit);
 }

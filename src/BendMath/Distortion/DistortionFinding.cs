@@ -25,7 +25,8 @@ public sealed record DistortionFinding
     private IReadOnlyList<DistortionRemedy>? _found;
 
     internal DistortionFinding(
-        string check, double demand, double limit, RiskLevel level, string sentence, Source source, string validity, Func<IEnumerable<DistortionRemedy?>>? remedies = null)
+        string check, double demand, double limit, RiskLevel level, string sentence, Source source, string validity,
+        Func<IEnumerable<DistortionRemedy?>>? remedies = null)
     {
         Check = check;
         Demand = demand;
@@ -46,7 +47,10 @@ public sealed record DistortionFinding
     /// <summary>The bound up to which the risk is low, in the same measure.</summary>
     public double Limit { get; }
 
-    /// <summary>Limit over demand less one: positive on the safe side. Where the bar is supported it stays that of a bar that is not, and the level may be lower than it says.</summary>
+    /// <summary>
+    /// Limit over demand less one: positive on the safe side. Where the bar is supported it stays that of a bar that is not, and the level
+    /// may be lower than it says.
+    /// </summary>
     public double Margin => Limit / Demand - 1;
 
     /// <summary>The demand as an equation, or null where it has no closed form.</summary>
@@ -64,18 +68,25 @@ public sealed record DistortionFinding
     /// <summary>For what the check holds, and what it leaves out.</summary>
     public string Validity { get; }
 
-    /// <summary>What would lower the level, each with its number; empty where it is low already, or where nothing the library knows of helps.</summary>
+    /// <summary>
+    /// What would lower the level, each with its number; empty where it is low already, or where nothing the library knows of helps.
+    /// </summary>
     public IReadOnlyList<DistortionRemedy> Remedies => _found ?? Once.Keep(ref _found, FindRemedies());
 
-    /// <summary>How the demand follows, as an equation that can be done again on paper; where it has no closed form, with the sentence of the check in place of one.</summary>
+    /// <summary>
+    /// How the demand follows, as an equation that can be done again on paper; where it has no closed form, with the sentence of the check
+    /// in place of one.
+    /// </summary>
     /// <param name="inInches">Whether lengths are put in in inches; in millimeters otherwise.</param>
     public WorkedStep WorkingFor(bool inInches = false) => Equation?.Of(this, inInches)
-        ?? new(Check, "d_" + new string([.. Check.Where(char.IsLetterOrDigit)]), Sentence, [], Demand, string.Empty, Source, isSearched: true);
+        ?? new(Check, "d_" + new string([.. Check.Where(char.IsLetterOrDigit)]), Sentence, [], Demand, string.Empty, Source,
+            isSearched: true);
 
     /// <summary>Equal when all but the remedies, which follow from the bend, is equal.</summary>
     /// <param name="other">Another finding.</param>
     public bool Equals(DistortionFinding? other) => other is not null
-        && Check == other.Check && Demand == other.Demand && Limit == other.Limit && Level == other.Level && Sentence == other.Sentence && Source == other.Source && Validity == other.Validity;
+        && Check == other.Check && Demand == other.Demand && Limit == other.Limit && Level == other.Level && Sentence == other.Sentence
+            && Source == other.Source && Validity == other.Validity;
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Check, Demand, Limit, Level, Sentence).GetHashCode();
@@ -83,5 +94,6 @@ public sealed record DistortionFinding
     /// <summary>Check, level and sentence.</summary>
     public override string ToString() => Invariant($"{Check}, {Level}: {Sentence}");
 
-    private IReadOnlyList<DistortionRemedy> FindRemedies() => Level == RiskLevel.Low || _remedies is null ? [] : [.. _remedies().OfType<DistortionRemedy>()];
+    private IReadOnlyList<DistortionRemedy> FindRemedies() =>
+        Level == RiskLevel.Low || _remedies is null ? [] : [.. _remedies().OfType<DistortionRemedy>()];
 }

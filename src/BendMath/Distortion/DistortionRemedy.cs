@@ -40,7 +40,9 @@ public sealed record DistortionRemedy
     /// <summary>What is changed.</summary>
     public RemedyKind Kind { get; }
 
-    /// <summary>To what it is changed: the least radius or thickness, the largest leg or distance; null for a support and an orientation.</summary>
+    /// <summary>
+    /// To what it is changed: the least radius or thickness, the largest leg or distance; null for a support and an orientation.
+    /// </summary>
     public Length? Value => _value is { } meters ? Length.FromMeters(meters) : null;
 
     /// <summary>The bar as it is to lie, for an orientation; else null.</summary>

@@ -27,7 +27,9 @@ public sealed partial class DistortionReport
     /// <summary>The worst level of what is checked; <see cref="NotChecked"/> may hold worse.</summary>
     public RiskLevel Level => Findings[0].Level;
 
-    /// <summary>What would lower the worst finding, each way with its number; empty where the risk is low or nothing the library knows of helps.</summary>
+    /// <summary>
+    /// What would lower the worst finding, each way with its number; empty where the risk is low or nothing the library knows of helps.
+    /// </summary>
     public IReadOnlyList<DistortionRemedy> Advice => Findings[0].Remedies;
 
     /// <summary>Makes the report with <see cref="DistortionSettings.Default"/>.</summary>
@@ -39,7 +41,8 @@ public sealed partial class DistortionReport
     /// <param name="loaded">The bend.</param>
     /// <param name="legToRadius">The bounds.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) => Of(loaded, new DistortionSettings(legToRadius: Guard.NotNull(legToRadius, nameof(legToRadius))));
+    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) =>
+        Of(loaded, new DistortionSettings(legToRadius: Guard.NotNull(legToRadius, nameof(legToRadius))));
 
     /// <summary>Makes the report with what the shop knows of supports and bounds.</summary>
     /// <param name="loaded">The bend.</param>

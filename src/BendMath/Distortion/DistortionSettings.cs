@@ -21,7 +21,10 @@ public enum StrainRule
     TwoThicknesses,
 }
 
-/// <summary>How the leg along the axis of the ring is held against moving to and from the center of the bend. A die on the inside holds a leg in tension only: a compressed one moves away from it.</summary>
+/// <summary>
+/// How the leg along the axis of the ring is held against moving to and from the center of the bend. A die on the inside holds a leg in
+/// tension only: a compressed one moves away from it.
+/// </summary>
 public enum LegBacking
 {
     /// <summary>Nobody says.</summary>
@@ -34,7 +37,9 @@ public enum LegBacking
     Backed,
 }
 
-/// <summary>What distortion depends on and the section cannot know, with the bounds a shop may set for itself. Immutable and thread-safe.</summary>
+/// <summary>
+/// What distortion depends on and the section cannot know, with the bounds a shop may set for itself. Immutable and thread-safe.
+/// </summary>
 public sealed record DistortionSettings
 {
     private readonly double? _torsion;
@@ -66,7 +71,9 @@ public sealed record DistortionSettings
         Rules = [.. (rules ?? []).Select(rule => Guard.Defined(rule, nameof(rules))).Distinct()];
     }
 
-    /// <summary>Nothing supported, nothing known of backing, no distance between supports, the bounds of common practice, no rule of a code.</summary>
+    /// <summary>
+    /// Nothing supported, nothing known of backing, no distance between supports, the bounds of common practice, no rule of a code.
+    /// </summary>
     public static DistortionSettings Default { get; } = new();
 
     /// <summary>How the bar is held while it is bent.</summary>
@@ -105,12 +112,15 @@ public sealed record DistortionSettings
         LegToRadiusCheck? legToRadius = null,
         AreaMomentOfInertia? torsionConstant = null,
         IReadOnlyList<StrainRule>? rules = null) =>
-        new(support ?? Support, release ?? Release, requiredWall ?? RequiredWall, legToRadius ?? LegToRadius, torsionConstant ?? TorsionConstant, rules ?? Rules);
+        new(support ?? Support, release ?? Release, requiredWall ?? RequiredWall, legToRadius ?? LegToRadius,
+            torsionConstant ?? TorsionConstant, rules ?? Rules);
 
     /// <summary>Equal when all settings are equal.</summary>
     /// <param name="other">Other settings.</param>
     public bool Equals(DistortionSettings? other) =>
-        other is not null && (Support, Release, _wall, LegToRadius, _torsion) == (other.Support, other.Release, other._wall, other.LegToRadius, other._torsion) && Rules.SequenceEqual(other.Rules);
+        other is not null
+            && (Support, Release, _wall, LegToRadius, _torsion)
+                == (other.Support, other.Release, other._wall, other.LegToRadius, other._torsion) && Rules.SequenceEqual(other.Rules);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Support, Release, _wall, LegToRadius, _torsion, Rules.Count).GetHashCode();

@@ -6,12 +6,14 @@ using UnitsNet;
 namespace BendMath.Distortion;
 
 /// <summary>
-/// Lateral buckling of the length between sideways supports of a bar bent about an axis that is not its weakest: it leans over and twists. In the plastic
-/// range the bar resists with what stiffness its yielded fibers have left. Immutable and thread-safe.
+/// Lateral buckling of the length between sideways supports of a bar bent about an axis that is not its weakest: it leans over and twists.
+/// In the plastic range the bar resists with what stiffness its yielded fibers have left. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: M_cr = (π/L)·√(B·C); B = ∫E_t(z − z̄)² dA; C = (J/I_r)·∫G(z − z̄)² dA with G_s = E_s/(3 − (1 − 2ν)·E_s/E) by deformation theory, E/(2 + 2ν) by incremental theory.
-/// Range: sections symmetric about the plane of the ring; warping is left out, the bar between the supports counts as straight, its ends cannot twist. The weight of C is exact for flats.
+/// Equation: M_cr = (π/L)·√(B·C); B = ∫E_t(z − z̄)² dA; C = (J/I_r)·∫G(z − z̄)² dA with G_s = E_s/(3 − (1 − 2ν)·E_s/E) by deformation
+/// theory, E/(2 + 2ν) by incremental theory.
+/// Range: sections symmetric about the plane of the ring; warping is left out, the bar between the supports counts as straight, its ends
+/// cannot twist. The weight of C is exact for flats.
 /// Source: <see cref="Sources.TimoshenkoGere"/>
 /// </remarks>
 public sealed record LateralBuckling
@@ -88,7 +90,8 @@ public sealed record LateralBuckling
     /// Range: elastic, or with the moduli of the yielded bar; no warping.
     /// Source: <see cref="Sources.TimoshenkoGere"/>
     /// </remarks>
-    public static Torque CriticalMoment(double lateralStiffness, double torsionalStiffness, Length unsupportedLength) => Torque.FromNewtonMeters(
+    public static Torque CriticalMoment(double lateralStiffness, double torsionalStiffness, Length unsupportedLength) =>
+        Torque.FromNewtonMeters(
         Math.PI / Guard.Positive(unsupportedLength, nameof(unsupportedLength))
         * Math.Sqrt(Guard.Positive(lateralStiffness, nameof(lateralStiffness)) * Guard.Positive(torsionalStiffness, nameof(torsionalStiffness))));
 
@@ -144,7 +147,8 @@ public sealed record LateralBuckling
             foreach (Band band in section.Profile.Bands)
             {
                 sum += LinearField.Integral(
-                    (y, e) => modulus(e) * Chord(pieces, count, y), band.Bottom, band.Top, loaded.Strain(band.Bottom), loaded.Strain(band.Top), loaded.Analysis.Law.YieldStrain);
+                    (y, e) => modulus(e) * Chord(pieces, count, y), band.Bottom, band.Top, loaded.Strain(band.Bottom),
+                        loaded.Strain(band.Top), loaded.Analysis.Law.YieldStrain);
             }
 
             return sum;

@@ -5,12 +5,13 @@ using BendMath.Numerics.Integrals;
 namespace BendMath.Distortion;
 
 /// <summary>
-/// ∫f(x, e) dx over a line along which the strain is linear, by Gauss' rule on panels that end where a law has its kinks (at the yield strain) and shrink
-/// toward zero strain, where moduli of laws change fastest.
+/// ∫f(x, e) dx over a line along which the strain is linear, by Gauss' rule on panels that end where a law has its kinks (at the yield
+/// strain) and shrink toward zero strain, where moduli of laws change fastest.
 /// </summary>
 internal static class LinearField
 {
-    public static double Integral(Func<double, double, double> function, double from, double to, double strainFrom, double strainTo, double yieldStrain)
+    public static double Integral(Func<double, double, double> function, double from, double to, double strainFrom, double strainTo,
+        double yieldStrain)
     {
         List<double> ends = [from, to];
         double slope = (strainTo - strainFrom) / (to - from);

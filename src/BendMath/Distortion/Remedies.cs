@@ -2,12 +2,17 @@ using System.Globalization;
 
 namespace BendMath.Distortion;
 
-/// <summary>Finds what lowers a risk by making the check again with one thing changed, so that the number it hands out is one that passes.</summary>
+/// <summary>
+/// Finds what lowers a risk by making the check again with one thing changed, so that the number it hands out is one that passes.
+/// </summary>
 internal static class Remedies
 {
     private const double WidestMeters = 1e6;
 
-    /// <summary>The least inside radius at which the check finds nothing; the risk falls with the radius. Null when none is found, and for a bar that is pulled.</summary>
+    /// <summary>
+    /// The least inside radius at which the check finds nothing; the risk falls with the radius. Null when none is found, and for a bar
+    /// that is pulled.
+    /// </summary>
     public static DistortionRemedy? Radius(LoadedBend loaded, Func<LoadedBend, Judgment> check)
     {
         if (loaded.IsPulled)
@@ -71,7 +76,10 @@ internal static class Remedies
 
     public static DistortionRemedy Support(string sentence) => new(RemedyKind.Support, sentence);
 
-    /// <summary>Another orientation of the same stock that lowers the level at the same inside radius; the one that lowers it most. Null when there is none.</summary>
+    /// <summary>
+    /// Another orientation of the same stock that lowers the level at the same inside radius; the one that lowers it most. Null when there
+    /// is none.
+    /// </summary>
     public static DistortionRemedy? Orientation(LoadedBend loaded, RiskLevel level, Func<LoadedBend, Judgment> check)
     {
         if (loaded.IsPulled)
@@ -91,10 +99,12 @@ internal static class Remedies
             }
         }
 
-        return best is null ? null : new(RemedyKind.Orientation, $"lay it otherwise ({best.Orientation}), which makes another ring", section: best);
+        return best is null ? null
+            : new(RemedyKind.Orientation, $"lay it otherwise ({best.Orientation}), which makes another ring", section: best);
     }
 
-    private static string Text(string format, double meters) => string.Format(CultureInfo.InvariantCulture, format, (meters * 1e3).ToString("0.#####", CultureInfo.InvariantCulture));
+    private static string Text(string format, double meters) =>
+        string.Format(CultureInfo.InvariantCulture, format, (meters * 1e3).ToString("0.#####", CultureInfo.InvariantCulture));
 
     // Four digits, to the safe side, so that the printed number is the one that passes.
     private static double RoundedUp(double meters) => Math.Ceiling(meters / Step(meters) * (1 - 1e-12)) * Step(meters);

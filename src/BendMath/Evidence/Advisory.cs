@@ -1,6 +1,9 @@
 namespace BendMath.Evidence;
 
-/// <summary>Something doubtful about a result that is otherwise usable: a formula outside its range, an assumption no measurement supports, a value to check at the bender. Immutable and thread-safe.</summary>
+/// <summary>
+/// Something doubtful about a result that is otherwise usable: a formula outside its range, an assumption no measurement supports, a value
+/// to check at the bender. Immutable and thread-safe.
+/// </summary>
 public sealed record Advisory
 {
     internal Advisory(string code, string message, Source source, bool isMinor = false)

@@ -15,7 +15,9 @@ public enum SourceKind
     /// <summary>Derived in the documentation of this library and checked numerically there.</summary>
     Derived,
 
-    /// <summary>A value chosen for this library where no source gives one: change it where it can be changed, and do not quote it.</summary>
+    /// <summary>
+    /// A value chosen for this library where no source gives one: change it where it can be changed, and do not quote it.
+    /// </summary>
     Setting,
 
     /// <summary>A value the caller gave, not checked by this library.</summary>

@@ -45,15 +45,16 @@ public sealed record WorkedTerm
 }
 
 /// <summary>
-/// How a number came about: the equation, the numbers put into it, the result with its unit, the source. A number that is found by a search has the condition it satisfies in place of an equation.
-/// Immutable and thread-safe.
+/// How a number came about: the equation, the numbers put into it, the result with its unit, the source. A number that is found by a search
+/// has the condition it satisfies in place of an equation. Immutable and thread-safe.
 /// </summary>
 public sealed record WorkedStep
 {
     /// <summary>Makes a working.</summary>
     /// <param name="name">What the number is; not empty.</param>
     /// <param name="symbol">Its symbol; not empty.</param>
-    /// <param name="equation">The right side of its equation in the symbols of the terms, or, for a number found by a search, the condition it satisfies; not empty.</param>
+    /// <param name="equation">The right side of its equation in the symbols of the terms, or, for a number found by a search, the condition
+    /// it satisfies; not empty.</param>
     /// <param name="terms">The numbers put in.</param>
     /// <param name="value">The number in its unit, finite.</param>
     /// <param name="unit">Its unit; empty for a plain number.</param>
@@ -62,7 +63,8 @@ public sealed record WorkedStep
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A text is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
-    public WorkedStep(string name, string symbol, string equation, IReadOnlyList<WorkedTerm> terms, double value, string unit, Source source, bool isSearched = false)
+    public WorkedStep(string name, string symbol, string equation, IReadOnlyList<WorkedTerm> terms, double value, string unit,
+        Source source, bool isSearched = false)
     {
         Name = Guard.Line(name, nameof(name));
         Symbol = Guard.NotEmpty(symbol, nameof(symbol));
@@ -98,7 +100,9 @@ public sealed record WorkedStep
     /// <summary>Whether the number is found by a search; <see cref="Equation"/> is then the condition it satisfies.</summary>
     public bool IsSearched { get; }
 
-    /// <summary>The equation with the numbers put in, in the units of the terms; the condition itself where the number is searched.</summary>
+    /// <summary>
+    /// The equation with the numbers put in, in the units of the terms; the condition itself where the number is searched.
+    /// </summary>
     public string Substituted => IsSearched ? Equation : Substitute();
 
     /// <summary>The number with its unit.</summary>
@@ -107,13 +111,16 @@ public sealed record WorkedStep
     /// <summary>Equal when everything that is printed is equal.</summary>
     /// <param name="other">Another working.</param>
     public bool Equals(WorkedStep? other) => other is not null
-        && (Name, Symbol, Equation, Value, Unit, Source, IsSearched) == (other.Name, other.Symbol, other.Equation, other.Value, other.Unit, other.Source, other.IsSearched) && Terms.SequenceEqual(other.Terms);
+        && (Name, Symbol, Equation, Value, Unit, Source, IsSearched)
+            == (other.Name, other.Symbol, other.Equation, other.Value, other.Unit, other.Source, other.IsSearched)
+                && Terms.SequenceEqual(other.Terms);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Name, Symbol, Equation, Value, Unit, Terms.Count).GetHashCode();
 
     /// <summary>Symbol, equation, numbers put in and result in one line.</summary>
-    public override string ToString() => IsSearched ? $"{Symbol} = {Result}, so that {Equation}" : $"{Symbol} = {Equation} = {Substituted} = {Result}";
+    public override string ToString() =>
+        IsSearched ? $"{Symbol} = {Result}, so that {Equation}" : $"{Symbol} = {Equation} = {Substituted} = {Result}";
 
     internal static bool IsPartOfSymbol(char c) => char.IsLetterOrDigit(c) && c is not ('²' or '³' or '⁴') || c == '_';
 

@@ -4,7 +4,9 @@ using BendMath.Forming.ThreePoint;
 
 namespace BendMath;
 
-/// <summary>What a forming model says of one bar on one die: the loaded state under the tool and the ring that comes off. Immutable and thread-safe.</summary>
+/// <summary>
+/// What a forming model says of one bar on one die: the loaded state under the tool and the ring that comes off. Immutable and thread-safe.
+/// </summary>
 public sealed class FormedBend
 {
     private readonly IEnumerable<Advisory> _evidence;
@@ -13,7 +15,8 @@ public sealed class FormedBend
 
     private IReadOnlyList<Advisory>? _advisories;
 
-    internal FormedBend(FormingModel model, Die? die, LoadedBend loaded, ThreePointContact? contact, IEnumerable<Advisory> evidence, IEnumerable<Advisory> validity, double ratio = 1)
+    internal FormedBend(FormingModel model, Die? die, LoadedBend loaded, ThreePointContact? contact, IEnumerable<Advisory> evidence,
+        IEnumerable<Advisory> validity, double ratio = 1)
     {
         Model = model;
         Die = die;
@@ -30,7 +33,10 @@ public sealed class FormedBend
     /// <summary>The die, or null where the model was asked for a stroke.</summary>
     public Die? Die { get; }
 
-    /// <summary>The most tightly bent section under the tool; with a curvature ratio, the loaded state that leaves the corrected ring; bump by bump, the one that leaves the mean curvature of the facets.</summary>
+    /// <summary>
+    /// The most tightly bent section under the tool; with a curvature ratio, the loaded state that leaves the corrected ring; bump by bump,
+    /// the one that leaves the mean curvature of the facets.
+    /// </summary>
     public LoadedBend Loaded { get; }
 
     /// <summary>Contacts and forces of three-point bending, or null for wrap bending.</summary>
@@ -39,8 +45,13 @@ public sealed class FormedBend
     /// <summary>Measured curvature over the model's, when a measured ring corrects it; 1 otherwise.</summary>
     public double CurvatureRatio { get; }
 
-    /// <summary>What is doubtful about this prediction: the loaded state, its release as it comes off, the evidence for the model and its range; what is minor comes last.</summary>
-    public IReadOnlyList<Advisory> Advisories => _advisories ??= [.. _validity.Concat(_evidence).Concat(Loaded.Release(Release.Free).Advisories).OrderBy(advisory => advisory.IsMinor)];
+    /// <summary>
+    /// What is doubtful about this prediction: the loaded state, its release as it comes off, the evidence for the model and its range;
+    /// what is minor comes last.
+    /// </summary>
+    public IReadOnlyList<Advisory> Advisories =>
+        _advisories ??= [
+            .. _validity.Concat(_evidence).Concat(Loaded.Release(Release.Free).Advisories).OrderBy(advisory => advisory.IsMinor)];
 
     /// <summary>What is doubtful about the tool and the evidence, without what is minor.</summary>
     internal IEnumerable<Advisory> Doubts => _validity.Concat(_evidence).Where(advisory => !advisory.IsMinor);

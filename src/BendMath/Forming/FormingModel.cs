@@ -10,8 +10,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// How a bender turns a die into a bent bar. A model is a claim about the machine: until a measured ring supports it, every prediction says so.
-/// Immutable and thread-safe.
+/// How a bender turns a die into a bent bar. A model is a claim about the machine: until a measured ring supports it, every prediction says
+/// so. Immutable and thread-safe.
 /// </summary>
 public abstract class FormingModel
 {
@@ -32,7 +32,10 @@ public abstract class FormingModel
     /// <summary>The model this one corrects by measured rings, or null.</summary>
     public virtual FormingModel? Basis => null;
 
-    /// <summary>How measured rings correct <see cref="Basis"/>, in a few words such as <c>fit to the rings: one ratio</c>; null where nothing is corrected.</summary>
+    /// <summary>
+    /// How measured rings correct <see cref="Basis"/>, in a few words such as <c>fit to the rings: one ratio</c>; null where nothing is
+    /// corrected.
+    /// </summary>
     public virtual string? CorrectionName => null;
 
     /// <summary>The bar as the die leaves it.</summary>
@@ -53,7 +56,8 @@ public abstract class FormingModel
     /// <param name="refusal">Why not, or null.</param>
     /// <returns>Whether the bar can be formed.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public bool TryForm(BendAnalysis analysis, Die die, [NotNullWhen(true)] out FormedBend? formed, [NotNullWhen(false)] out string? refusal)
+    public bool TryForm(BendAnalysis analysis, Die die, [NotNullWhen(true)] out FormedBend? formed,
+        [NotNullWhen(false)] out string? refusal)
     {
         FormingTrial trial = Try(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
         formed = trial.Formed;
@@ -61,16 +65,21 @@ public abstract class FormingModel
         return formed is not null;
     }
 
-    /// <summary>The face of the bar the model takes a die's stamp to mean: what the die says, unless a measured ring says otherwise.</summary>
+    /// <summary>
+    /// The face of the bar the model takes a die's stamp to mean: what the die says, unless a measured ring says otherwise.
+    /// </summary>
     /// <param name="die">The die.</param>
     /// <exception cref="ArgumentNullException">The die is null.</exception>
     public virtual ReferenceFace FaceOf(Die die) => Guard.NotNull(die, nameof(die)).Face;
 
-    /// <summary>What a person can set at the bender, such as the stroke, for a bar on a die; empty where the die alone decides the ring.</summary>
+    /// <summary>
+    /// What a person can set at the bender, such as the stroke, for a bar on a die; empty where the die alone decides the ring.
+    /// </summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public IReadOnlyList<FormingSetting> SettingsOn(BendAnalysis analysis, Die die) => Settings(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
+    public IReadOnlyList<FormingSetting> SettingsOn(BendAnalysis analysis, Die die) =>
+        Settings(Guard.NotNull(analysis, nameof(analysis)), Guard.NotNull(die, nameof(die)));
 
     /// <summary>The stamped radius of the die that would leave the wanted ring: the die one would make.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -79,7 +88,8 @@ public abstract class FormingModel
     /// <param name="face">The face the new die's stamp would mean.</param>
     /// <returns>The stamped radius, or null when no die of this model leaves the ring.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value, or the wanted radius leaves no inside radius.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value, or the wanted radius leaves no inside
+    /// radius.</exception>
     public Length? StampFor(BendAnalysis analysis, BendRadius wanted, Release release, ReferenceFace face)
     {
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
@@ -118,7 +128,9 @@ public abstract class FormingModel
     /// <summary>What a person can set.</summary>
     internal virtual IReadOnlyList<FormingSetting> Settings(BendAnalysis analysis, Die die) => [];
 
-    /// <summary>Where nothing can be set: the bar on the die as the subject of a sentence, and what but another die could still be changed.</summary>
+    /// <summary>
+    /// Where nothing can be set: the bar on the die as the subject of a sentence, and what but another die could still be changed.
+    /// </summary>
     internal virtual (string Bar, string Except) FixedTool(Die die) => ($"A bar that lies on die {die.Name}", string.Empty);
 
     /// <summary>The scatter measured rings show for a bar on a die, or null where they show none.</summary>
@@ -131,14 +143,20 @@ public abstract class FormingModel
     {
         if (Evidence.Count == 0)
         {
-            yield return new("no-measured-ring", $"No measured ring supports \"{Name}\" in this shop: bend and measure one ring before relying on the size.", Sources.CommonPractice);
+            yield return new("no-measured-ring",
+                $"No measured ring supports \"{Name}\" in this shop: bend and measure one ring before relying on the size.",
+                    Sources.CommonPractice);
             yield break;
         }
 
-        IReadOnlyList<string> differences = Evidence.Select(ring => ring.DifferencesFrom(analysis, die, anyStamp: Evidence.Count > 1)).OrderBy(found => found.Count).First();
+        IReadOnlyList<string> differences =
+            Evidence.Select(ring => ring.DifferencesFrom(analysis, die, anyStamp: Evidence.Count > 1)).OrderBy(found => found.Count)
+                .First();
         if (differences.Count > 0)
         {
-            yield return new("extrapolated", $"The prediction is for {string.Join(" and for ", differences)}: it carries a measured ring over to a case nobody measured.", Sources.CommonPractice);
+            yield return new("extrapolated",
+                $"The prediction is for {string.Join(" and for ", differences)}: it carries a measured ring over to a case nobody "
+                    + $"measured.", Sources.CommonPractice);
         }
     }
 

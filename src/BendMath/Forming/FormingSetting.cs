@@ -15,7 +15,8 @@ public enum SettingKind
 }
 
 /// <summary>
-/// Something a person can set at a bender, for one bar on one die: what it is, between which ends it can be set, where it stands, and the bar it leaves. Immutable and thread-safe.
+/// Something a person can set at a bender, for one bar on one die: what it is, between which ends it can be set, where it stands, and the
+/// bar it leaves. Immutable and thread-safe.
 /// </summary>
 public abstract class FormingSetting
 {
@@ -45,7 +46,9 @@ public abstract class FormingSetting
 
     internal double? CurrentMeters { get; }
 
-    /// <summary>Places between which the ring may cross the wanted one more than once; one interval where it tightens or widens all the way.</summary>
+    /// <summary>
+    /// Places between which the ring may cross the wanted one more than once; one interval where it tightens or widens all the way.
+    /// </summary>
     private protected virtual int Intervals => 1;
 
     /// <summary>The bar formed with a value of the setting, or null when nothing can be formed so.</summary>
@@ -56,11 +59,14 @@ public abstract class FormingSetting
         double meters = Guard.Positive(value, nameof(value));
         return meters >= LeastMeters && meters <= MostMeters
             ? Form(meters)
-            : throw Guard.Fault(nameof(value), value, $"must be from {Guard.MillimetersText(LeastMeters)} to {Guard.MillimetersText(MostMeters)}");
+            : throw Guard.Fault(nameof(value), value,
+                $"must be from {Guard.MillimetersText(LeastMeters)} to {Guard.MillimetersText(MostMeters)}");
     }
 
     /// <summary>Kind and ends.</summary>
-    public override string ToString() => $"{(Kind == SettingKind.Stroke ? "stroke" : "feed")} from {Guard.MillimetersText(LeastMeters)} to {Guard.MillimetersText(MostMeters)}";
+    public override string ToString() =>
+        $"{(Kind == SettingKind.Stroke ? "stroke" : "feed")} from {Guard.MillimetersText(LeastMeters)} "
+            + $"to {Guard.MillimetersText(MostMeters)}";
 
     /// <summary>The bar formed with a value, or null.</summary>
     internal abstract FormedBend? Form(double value);

@@ -13,11 +13,13 @@ internal sealed class PinchStroke(IncrementalThreePointBending model, BendAnalys
     internal override FormedBend? Form(double value) => model.PinchedAt(analysis, value).Formed;
 
     internal override (double Value, FormedBend Formed)? Find(BendRadius wanted, Release release) =>
-        model.Setup.Refusal(analysis.Section) is null && model.StrokeFor(analysis, wanted, release) is { } stroke && Form(stroke.Meters) is { } formed ? (stroke.Meters, formed) : null;
+        model.Setup.Refusal(analysis.Section) is null && model.StrokeFor(analysis, wanted, release) is { } stroke
+            && Form(stroke.Meters) is { } formed ? (stroke.Meters, formed) : null;
 }
 
 /// <summary>The stroke of equal bumps: the ring tightens as it grows, up to the half-span or the circle of the nose.</summary>
-internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die die, double most, double? current) : StrokeSetting(die, LeastShare * most, most, current)
+internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die die, double most, double? current)
+    : StrokeSetting(die, LeastShare * most, most, current)
 {
     private const double LeastShare = 1e-4;
 
@@ -29,7 +31,8 @@ internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die d
 }
 
 /// <summary>The feed from bump to bump at the stroke of the die: the ring need not widen evenly with it.</summary>
-internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double? stroke) : FormingSetting(SettingKind.Feed, FinestShare * model.Setup.A, model.Setup.A, model.Feed.Meters)
+internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double? stroke)
+    : FormingSetting(SettingKind.Feed, FinestShare * model.Setup.A, model.Setup.A, model.Feed.Meters)
 {
     /// <summary>Finest feed that is offered, over the half-span.</summary>
     private const double FinestShare = 0.02;
@@ -45,9 +48,14 @@ internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double?
 
     private protected override FormedBend? Sketch(double value) => FormIn(_bar, value);
 
-    internal override string Advise(Length value, FormedBend formed, string wanted) => Invariant($"With {Kept}, feed {value.Millimeters:0.0} mm from bump to bump instead of {model.Feed.Millimeters:0.0} mm: that leaves {wanted}{(value > model.Feed && formed.Contact is { } contact ? Invariant($", but with coarser facets, which rise {contact.FacetRise.Millimeters:0.0} mm") : string.Empty)}.");
+    internal override string Advise(Length value, FormedBend formed, string wanted) =>
+        Invariant(
+            $"With {Kept}, feed {value.Millimeters:0.0} mm from bump to bump instead of {model.Feed.Millimeters:0.0} mm: that "
+                + $"leaves {wanted}{(value > model.Feed && formed.Contact is { } contact ? Invariant($", but with coarser facets, which "
+                + $"rise {contact.FacetRise.Millimeters:0.0} mm") : string.Empty)}.");
 
-    internal override string NoneLeaves(string wanted) => Invariant($"With {Kept}, no feed from {LeastMeters * 1e3:0.0} to {MostMeters * 1e3:0.0} mm leaves {wanted}.");
+    internal override string NoneLeaves(string wanted) =>
+        Invariant($"With {Kept}, no feed from {LeastMeters * 1e3:0.0} to {MostMeters * 1e3:0.0} mm leaves {wanted}.");
 
     private FormedBend? FormIn(BendAnalysis bar, double value) => stroke is { } at ? model.WithFeed(value).BumpedAt(bar, at) : null;
 }

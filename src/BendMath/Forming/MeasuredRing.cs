@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>A ring the shop made and measured: die, bar, size as read and, if noted, the length of the bar before. Immutable and thread-safe.</summary>
+/// <summary>
+/// A ring the shop made and measured: die, bar, size as read and, if noted, the length of the bar before. Immutable and thread-safe.
+/// </summary>
 public sealed class MeasuredRing
 {
     /// <summary>Strains at which two laws are compared: below yield, about it, and those of wide and tight rings.</summary>
@@ -17,7 +19,8 @@ public sealed class MeasuredRing
     /// <param name="measured">The size as measured, with the line it was measured to.</param>
     /// <param name="release">Whether it was measured as it came off (free) or held flat.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend
+    /// leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
     public MeasuredRing(Die die, BendAnalysis analysis, BendRadius measured, Release release)
         : this(die, analysis, RingReading.Of(Guard.NotNull(measured, nameof(measured))), release, nameof(measured), null, null)
     {
@@ -29,16 +32,20 @@ public sealed class MeasuredRing
     /// <param name="reading">What was measured.</param>
     /// <param name="release">Whether it was measured as it came off (free) or held flat.</param>
     /// <param name="marked">A length marked on the straight bar and the turn it became; null when none was.</param>
-    /// <param name="note">A date, a name, what to remember: one line of printable characters without blanks at its ends; null for none.</param>
+    /// <param name="note">A date, a name, what to remember: one line of printable characters without blanks at its ends; null for
+    /// none.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The note is not such a line.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
-    public MeasuredRing(Die die, BendAnalysis analysis, RingReading reading, Release release, MarkedLength? marked = null, string? note = null)
+    /// <exception cref="ArgumentOutOfRangeException">The measured radius leaves no inside radius or is tighter than the tightest bend
+    /// leaves or so wide that the bar counts as straight, or the release is not a defined value.</exception>
+    public MeasuredRing(Die die, BendAnalysis analysis, RingReading reading, Release release, MarkedLength? marked = null,
+        string? note = null)
         : this(die, analysis, Guard.NotNull(reading, nameof(reading)), release, nameof(reading), marked, note)
     {
     }
 
-    private MeasuredRing(Die die, BendAnalysis analysis, RingReading reading, Release release, string name, MarkedLength? marked, string? note)
+    private MeasuredRing(Die die, BendAnalysis analysis, RingReading reading, Release release, string name, MarkedLength? marked,
+        string? note)
     {
         Die = Guard.NotNull(die, nameof(die));
         Analysis = Guard.NotNull(analysis, nameof(analysis));
@@ -46,7 +53,8 @@ public sealed class MeasuredRing
         Measured.InsideOf(analysis.Section, name);
         Release = Guard.Defined(release, nameof(release));
         Loaded = analysis.TryLoadedFor(Measured, release)
-            ?? throw Guard.Fault(name, Measured.Value, $"must be a radius wider than the tightest possible bend of {analysis.Section} leaves");
+            ?? throw Guard.Fault(name, Measured.Value,
+                $"must be a radius wider than the tightest possible bend of {analysis.Section} leaves");
         if (Loaded.Release(Release).IsStraight)
         {
             throw Guard.Fault(name, Measured.Value, "must be a radius tighter than that of a bar that springs back straight, or nearly");
@@ -76,10 +84,14 @@ public sealed class MeasuredRing
     /// <summary>A date, a name, what to remember; or null.</summary>
     public string? Note { get; }
 
-    /// <summary>Distance from the inside face to the fiber that kept its length, as measured; it may lie outside the bar. Null without a marked length.</summary>
+    /// <summary>
+    /// Distance from the inside face to the fiber that kept its length, as measured; it may lie outside the bar. Null without a marked
+    /// length.
+    /// </summary>
     /// <remarks>
     /// Equation: n = L₀/θ − R_inside.
-    /// Range: as good as the readings: an error of 1 mm in the length of a full ring moves n by 0.16 mm, one of 1 mm in its diameter by 0.5 mm.
+    /// Range: as good as the readings: an error of 1 mm in the length of a full ring moves n by 0.16 mm, one of 1 mm in its diameter by 0.5
+    /// mm.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
     public Length? KeptFiberFromInside => Marked is { } marked ? Length.FromMeters(marked.KeptRadius.Meters - Ring.Inside) : null;
@@ -105,7 +117,8 @@ public sealed class MeasuredRing
     /// <param name="law">The law to compare with.</param>
     /// <exception cref="ArgumentNullException">The law is null.</exception>
     public bool IsOf(StressStrainLaw law) =>
-        Near(Analysis.Law.E, Guard.NotNull(law, nameof(law)).E, law.E) && Strains.All(strain => Near(Analysis.Law.Stress(strain), law.Stress(strain), law.Stress(strain)));
+        Near(Analysis.Law.E, Guard.NotNull(law, nameof(law)).E, law.E)
+            && Strains.All(strain => Near(Analysis.Law.Stress(strain), law.Stress(strain), law.Stress(strain)));
 
     /// <summary>In what a case differs from the measured one, each as what the prediction is for.</summary>
     /// <param name="analysis">Section and material of the case.</param>
@@ -137,7 +150,9 @@ public sealed class MeasuredRing
 
         if (!IsOf(analysis.Law))
         {
-            differences.Add(analysis.StressState == Analysis.StressState ? $"another metal than {Analysis.Material}" : "plane strain in one case and not in the other");
+            differences.Add(
+                analysis.StressState == Analysis.StressState ? $"another metal than {Analysis.Material}"
+                    : "plane strain in one case and not in the other");
         }
 
         if (analysis.Unloading != Analysis.Unloading)

@@ -4,8 +4,8 @@ using BendMath.Guards;
 namespace BendMath;
 
 /// <summary>
-/// Why a value was refused, in parts: the argument, the rule it broke and what was found instead. A form or a file reader puts its own name of the field before the rule.
-/// Immutable and thread-safe.
+/// Why a value was refused, in parts: the argument, the rule it broke and what was found instead. A form or a file reader puts its own name
+/// of the field before the rule. Immutable and thread-safe.
 /// </summary>
 public sealed record ArgumentFault
 {
@@ -34,7 +34,8 @@ public sealed record ArgumentFault
     /// <returns>The fault; null when an argument was null, or when the exception is not of this library.</returns>
     /// <exception cref="ArgumentNullException">The exception is null.</exception>
     public static ArgumentFault? Of(ArgumentException refused) =>
-        Guard.NotNull(refused, nameof(refused)).ParamName is { } argument && refused.Data[RuleKey] is string rule ? new(argument, rule, refused.Data[FoundKey] as string) : null;
+        Guard.NotNull(refused, nameof(refused)).ParamName is { } argument && refused.Data[RuleKey] is string rule
+            ? new(argument, rule, refused.Data[FoundKey] as string) : null;
 
     /// <summary>The fault as one sentence about a field.</summary>
     /// <param name="subject">What the user calls the argument, such as <c>the wall</c>; not empty.</param>
@@ -46,7 +47,8 @@ public sealed record ArgumentFault
     /// <summary>The sentence about the argument.</summary>
     public override string ToString() => Sentence(Argument, Rule, Found);
 
-    internal static ArgumentException Refused(string argument, string rule, string? found) => Carrying(new ArgumentException(Sentence(argument, rule, found), argument), rule, found);
+    internal static ArgumentException Refused(string argument, string rule, string? found) =>
+        Carrying(new ArgumentException(Sentence(argument, rule, found), argument), rule, found);
 
     internal static ArgumentOutOfRangeException OutOfRange(string argument, string rule, string? found) =>
         Carrying(new ArgumentOutOfRangeException(argument, Sentence(argument, rule, found)), rule, found);
@@ -60,5 +62,6 @@ public sealed record ArgumentFault
         return refused;
     }
 
-    private static string Sentence(string subject, string rule, string? found) => found is null ? $"{subject} {rule}." : $"{subject} {rule}, but {found}.";
+    private static string Sentence(string subject, string rule, string? found) =>
+        found is null ? $"{subject} {rule}." : $"{subject} {rule}, but {found}.";
 }

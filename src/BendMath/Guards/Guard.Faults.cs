@@ -85,7 +85,8 @@ internal static partial class Guard
 
     /// <summary>The exception for an argument outside its range, where what was found takes other words than "is" and the value.</summary>
     /// <inheritdoc cref="Refused(string, string, string?)"/>
-    public static ArgumentOutOfRangeException OutOfRange(string name, string rule, string? found = null) => ArgumentFault.OutOfRange(name, rule, found);
+    public static ArgumentOutOfRangeException OutOfRange(string name, string rule, string? found = null) =>
+        ArgumentFault.OutOfRange(name, rule, found);
 
     private static ArgumentOutOfRangeException Fault(string name, string rule, string value) => OutOfRange(name, rule, "is " + value);
 
@@ -98,7 +99,10 @@ internal static partial class Guard
         /// <summary>The largest size that is taken for meant.</summary>
         public double Most { get; } = most;
 
-        /// <summary>Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion; adding zero drops the sign of -0.</summary>
+        /// <summary>
+        /// Twelve digits: enough to tell values of a shop apart, few enough to hide the last bit of a conversion; adding zero drops the
+        /// sign of -0.
+        /// </summary>
         public string Text(double value) => (value / si + 0.0).ToString("G12", CultureInfo.InvariantCulture) + space + symbol;
     }
 }

@@ -16,7 +16,8 @@ internal static partial class Guard
         name, rule, InverseMeter.Text(InverseMeters(value, name)));
 
     /// <summary>Meters to the fourth, greater than zero.</summary>
-    public static double Positive(AreaMomentOfInertia value, string name) => Positive(MetersToTheFourth(value, name), name, MillimeterToTheFourth);
+    public static double Positive(AreaMomentOfInertia value, string name) =>
+        Positive(MetersToTheFourth(value, name), name, MillimeterToTheFourth);
 
     /// <summary>The value itself, or an exception by name when the enumeration does not define it.</summary>
     public static TEnum Defined<TEnum>(TEnum value, string name)

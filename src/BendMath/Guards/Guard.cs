@@ -11,7 +11,8 @@ namespace BendMath.Guards;
 /// </summary>
 internal static partial class Guard
 {
-    // The bounds are far outside any shop and inside what a double can carry through fourth powers: a value beyond them is a slip of the unit.
+    // The bounds are far outside any shop and inside what a double can carry through fourth powers: a value beyond them is a slip of the
+    // unit.
     /// <summary>The smallest length of any dimension.</summary>
     public const double LeastMeters = 1e-6;
 
@@ -81,7 +82,8 @@ internal static partial class Guard
     public static double Positive(Density value, string name) => Positive(KilogramsPerCubicMeter(value, name), name, KilogramPerCubicMeter);
 
     /// <summary>Kilograms per cubic meter, zero or greater.</summary>
-    public static double NonNegative(Density value, string name) => NonNegative(KilogramsPerCubicMeter(value, name), name, KilogramPerCubicMeter);
+    public static double NonNegative(Density value, string name) =>
+        NonNegative(KilogramsPerCubicMeter(value, name), name, KilogramPerCubicMeter);
 
     /// <summary>Kilograms per cubic meter, either sign.</summary>
     public static double Finite(Density value, string name) => Finite(KilogramsPerCubicMeter(value, name), name, KilogramPerCubicMeter);
@@ -96,7 +98,8 @@ internal static partial class Guard
     public static double Finite(Ratio value, string name) => Finite(DecimalFraction(value, name), name, Percent);
 
     /// <summary>Any number but an undefined or infinite one: what was computed, whatever its size.</summary>
-    public static double Number(double value, string name) => value - value == 0 ? value : throw Fault(name, "must be finite", PlainNumber.Text(value));
+    public static double Number(double value, string name) =>
+        value - value == 0 ? value : throw Fault(name, "must be finite", PlainNumber.Text(value));
 
     /// <summary>A plain number greater than zero.</summary>
     public static double Positive(double value, string name) => Positive(value, name, PlainNumber);
@@ -122,7 +125,8 @@ internal static partial class Guard
 
     private static double NonNegative(double si, string name, ReaderUnit unit)
         => NotBelowZero(si, name, unit) == 0 || si >= unit.Least ? si
-        : throw Fault(name, $"must be {unit.Text(0)}, or between {unit.Text(unit.Least)} and {unit.Text(unit.Most)} in size", unit.Text(si));
+        : throw Fault(name, $"must be {unit.Text(0)}, or between {unit.Text(unit.Least)} and {unit.Text(unit.Most)} in size",
+            unit.Text(si));
 
     private static double NotBelowZero(double si, string name, ReaderUnit unit)
         => Finite(si, name, unit) >= 0 ? si : throw Fault(name, $"must not be less than {unit.Text(0)}", unit.Text(si));

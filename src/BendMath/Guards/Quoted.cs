@@ -3,7 +3,10 @@ using System.Text;
 
 namespace BendMath.Guards;
 
-/// <summary>Text of a stranger as it may stand in a message: not longer than a person reads, and without a character that moves the cursor, colors a terminal or turns the line around.</summary>
+/// <summary>
+/// Text of a stranger as it may stand in a message: not longer than a person reads, and without a character that moves the cursor, colors a
+/// terminal or turns the line around.
+/// </summary>
 internal static class Quoted
 {
     private const int Longest = 40;

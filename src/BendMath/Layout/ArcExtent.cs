@@ -71,7 +71,8 @@ public sealed record ArcExtent
         double turn = Guard.Positive(length, nameof(length)) / radius;
         return turn <= 2 * Math.PI * (1 + 1e-12)
             ? new(Math.Min(turn, 2 * Math.PI))
-            : throw Guard.Fault(nameof(length), length, $"must not be greater than the circumference there, {Guard.MillimetersText(2 * Math.PI * radius)}");
+            : throw Guard.Fault(nameof(length), length,
+                $"must not be greater than the circumference there, {Guard.MillimetersText(2 * Math.PI * radius)}");
     }
 
     /// <summary>Straight distance between the ends of the arc on one of its lines; zero for a full ring.</summary>
@@ -84,7 +85,8 @@ public sealed record ArcExtent
     /// Range: any arc up to a full ring.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length ChordOn(FinishedRing ring, RadiusReference line) => Length.FromMeters(IsFullRing ? 0 : 2 * RadiusOf(ring, line) * Math.Sin(Radians / 2));
+    public Length ChordOn(FinishedRing ring, RadiusReference line) =>
+        Length.FromMeters(IsFullRing ? 0 : 2 * RadiusOf(ring, line) * Math.Sin(Radians / 2));
 
     /// <summary>Length of the arc along one of its lines: what a tape shows there.</summary>
     /// <param name="ring">The finished ring.</param>

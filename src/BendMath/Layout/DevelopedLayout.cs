@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>The straight bar a ring or arc is made from: developed length, blank length, marks, pieces from a bar, mass. Immutable and thread-safe.</summary>
+/// <summary>
+/// The straight bar a ring or arc is made from: developed length, blank length, marks, pieces from a bar, mass. Immutable and thread-safe.
+/// </summary>
 public sealed class DevelopedLayout
 {
     private readonly double _developed;
@@ -81,9 +83,11 @@ public sealed class DevelopedLayout
 
     /// <summary>How many blanks a bar gives and what is left of it.</summary>
     /// <param name="barLength">Length of the bar, greater than zero.</param>
-    /// <param name="cutStyle">What each piece is rounded up to when it is cut, as in <see cref="CutLengthIn"/>; null for the exact blank.</param>
+    /// <param name="cutStyle">What each piece is rounded up to when it is cut, as in <see cref="CutLengthIn"/>; null for the exact
+    /// blank.</param>
     /// <exception cref="ArgumentException">The style does not round up.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million
+    /// pieces.</exception>
     public BarUtilization PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
         BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
 

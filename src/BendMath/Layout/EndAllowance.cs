@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Extra length at the ends of a blank: the tails the bender leaves straight or spoiled, and what the trim cuts take. Immutable and thread-safe.</summary>
+/// <summary>
+/// Extra length at the ends of a blank: the tails the bender leaves straight or spoiled, and what the trim cuts take. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record EndAllowance
 {
     private readonly double _trim;
@@ -26,7 +29,8 @@ public sealed record EndAllowance
 
     /// <summary>The ends a bender leaves straight: on a pinching bender a half-span on each side, on a wrapping one none.</summary>
     /// <param name="formed">What the forming model says of the bar on the die.</param>
-    /// <param name="trim">Further length for the trim cuts and fitting, zero or more: what overlaps when both ends are cut together.</param>
+    /// <param name="trim">Further length for the trim cuts and fitting, zero or more: what overlaps when both ends are cut
+    /// together.</param>
     /// <exception cref="ArgumentNullException">The formed bend is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The trim is negative or not finite.</exception>
     public static EndAllowance For(FormedBend formed, Length trim)
@@ -62,5 +66,6 @@ public sealed record EndAllowance
     internal double TotalMeters => StartMeters + EndMeters + _trim;
 
     /// <summary>The three lengths in millimeters.</summary>
-    public override string ToString() => Invariant($"{StartMeters * 1e3:0.##} mm at the start, {EndMeters * 1e3:0.##} mm at the end, {_trim * 1e3:0.##} mm trim");
+    public override string ToString() =>
+        Invariant($"{StartMeters * 1e3:0.##} mm at the start, {EndMeters * 1e3:0.##} mm at the end, {_trim * 1e3:0.##} mm trim");
 }

@@ -25,5 +25,7 @@ public sealed record JointPreparation
     public Length RootOpening => Length.FromMeters(_rootOpening);
 
     /// <summary>Cut and opening.</summary>
-    public override string ToString() => Invariant($"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}, root opening {_rootOpening * 1e3:0.##} mm");
+    public override string ToString() =>
+        Invariant(
+            $"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}, root opening {_rootOpening * 1e3:0.##} mm");
 }

@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// How a full ring is trimmed and closed: where to cut, the gap it comes off with, and what pulling the ends to the root opening of a weld does to its diameter. Weld shrinkage is not in
-/// it. Where a welded ring carries load, holds people or goods or keeps pressure, local codes and a licensed engineer decide on joint, opening and welder. Immutable and thread-safe.
+/// How a full ring is trimmed and closed: where to cut, the gap it comes off with, and what pulling the ends to the root opening of a weld
+/// does to its diameter. Weld shrinkage is not in it. Where a welded ring carries load, holds people or goods or keeps pressure, local
+/// codes and a licensed engineer decide on joint, opening and welder. Immutable and thread-safe.
 /// </summary>
 public sealed class RingClosure
 {
@@ -36,7 +37,10 @@ public sealed class RingClosure
     /// <summary>Distance between the ends when they are welded; zero for ends that touch.</summary>
     public Length RootOpening => Length.FromMeters(_rootOpening);
 
-    /// <summary>Gap between the ends as the ring comes off the saw, along the line of centroids: the root opening when cut one by one, one saw cut when cut together.</summary>
+    /// <summary>
+    /// Gap between the ends as the ring comes off the saw, along the line of centroids: the root opening when cut one by one, one saw cut
+    /// when cut together.
+    /// </summary>
     public Length GapAfterCut => Length.FromMeters(_gap);
 
     /// <summary>Unbent bar from cut to cut.</summary>
@@ -53,10 +57,16 @@ public sealed class RingClosure
     /// <summary>Place of the second cut on the blank, from its start: the start of its waste.</summary>
     public Length SecondCutMark => Layout.ArcStartMark + LengthBetweenCuts;
 
-    /// <summary>What the root opening saves of the blank, or the saw takes from the ring: unbent bar by which it is shorter than the theoretical one.</summary>
+    /// <summary>
+    /// What the root opening saves of the blank, or the saw takes from the ring: unbent bar by which it is shorter than the theoretical
+    /// one.
+    /// </summary>
     public Length ShorterBy => Length.FromMeters(_gap / _stretch);
 
-    /// <summary>Change of the diameter when the ends are pulled from the gap after the cut to the root opening: negative when the ring is pulled together.</summary>
+    /// <summary>
+    /// Change of the diameter when the ends are pulled from the gap after the cut to the root opening: negative when the ring is pulled
+    /// together.
+    /// </summary>
     /// <remarks>
     /// Equation: ΔD = (g − g_cut)/π.
     /// Range: the ring stays round; a stiff one pulled together at its ends becomes pointed there instead.
@@ -86,7 +96,8 @@ public sealed class RingClosure
     /// <summary>Trims and closes a ring.</summary>
     /// <param name="layout">The layout of a full ring; its trim is what overlaps.</param>
     /// <param name="cut">How the ends are cut.</param>
-    /// <param name="rootOpening">Distance between the ends when they are welded, less than a tenth of the developed length; zero for ends that touch.</param>
+    /// <param name="rootOpening">Distance between the ends when they are welded, less than a tenth of the developed length; zero for ends
+    /// that touch.</param>
     /// <exception cref="ArgumentNullException">The layout is null.</exception>
     /// <exception cref="ArgumentException">The layout is not of a full ring, or its saw cut is a tenth of it.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The cut is not a defined value or the root opening is outside its range.</exception>
@@ -96,8 +107,12 @@ public sealed class RingClosure
         Guard.Defined(cut, nameof(cut));
         double opening = Guard.NonNegative(rootOpening, nameof(rootOpening));
         CheckFull(layout);
-        return layout.Kerf.Meters >= most ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}", $"has one of {Guard.Text(layout.Kerf)}")
-            : opening >= most ? throw Guard.Fault(nameof(rootOpening), rootOpening, $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
+        return layout.Kerf.Meters >= most
+            ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}",
+                $"has one of {Guard.Text(layout.Kerf)}")
+            : opening >= most
+                ? throw Guard.Fault(nameof(rootOpening), rootOpening,
+                    $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
             : new(layout, cut, opening);
     }
 
@@ -112,12 +127,18 @@ public sealed class RingClosure
     {
         CheckFull(Guard.NotNull(layout, nameof(layout)));
         Length opening = Guard.NotNull(joint, nameof(joint)).RootOpening;
-        closure = Math.Max(layout.Kerf.Meters, opening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, joint.Cut, opening.Meters) : null;
+        closure =
+            Math.Max(layout.Kerf.Meters, opening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, joint.Cut, opening.Meters)
+                : null;
         return closure is not null;
     }
 
     /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
-    public override string ToString() => Invariant($"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}: {LengthBetweenCuts.Millimeters:0.##} mm from cut to cut, gap {_gap * 1e3:0.##} mm, diameter {DiameterChange.Millimeters:+0.##;-0.##;0} mm at a root opening of {_rootOpening * 1e3:0.##} mm");
+    public override string ToString() =>
+        Invariant(
+            $"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}: {LengthBetweenCuts.Millimeters:0.##} mm "
+                + $"from cut to cut, gap {_gap * 1e3:0.##} mm, diameter {DiameterChange.Millimeters:+0.##;-0.##;0} mm at a root opening "
+                + $"of {_rootOpening * 1e3:0.##} mm");
 
     private static void CheckFull(DevelopedLayout layout)
     {
@@ -131,12 +152,18 @@ public sealed class RingClosure
     {
         if (Cut == TrimCut.Together && Layout.Ends.Trim < Layout.Kerf)
         {
-            yield return new("no-overlap", Invariant($"Both ends are cut together, but only {Layout.Ends.Trim.Millimeters:0.##} mm of bent bar lies double: give the ends a trim of at least the saw cut of {Layout.Kerf.Millimeters:0.##} mm, better several widths of it."), Sources.Definition);
+            yield return new("no-overlap",
+                Invariant(
+                    $"Both ends are cut together, but only {Layout.Ends.Trim.Millimeters:0.##} mm of bent bar lies double: give the ends "
+                        + $"a trim of at least the saw cut of {Layout.Kerf.Millimeters:0.##} mm, better several widths of it."),
+                            Sources.Definition);
         }
 
         if (_rootOpening > 0)
         {
-            yield return new("welded-ring", "A weld draws the ends together as it cools; by how much depends on joint and welder, so weld a trial ring. Where it carries load, local codes and a licensed engineer decide.", Sources.CommonPractice);
+            yield return new("welded-ring",
+                "A weld draws the ends together as it cools; by how much depends on joint and welder, so weld a trial ring. Where it "
+                    + "carries load, local codes and a licensed engineer decide.", Sources.CommonPractice);
         }
     }
 }

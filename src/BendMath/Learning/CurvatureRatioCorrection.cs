@@ -7,10 +7,17 @@ using BendMath.Numerics;
 
 namespace BendMath.Learning;
 
-/// <summary>A model whose finished curvature is multiplied by the ratio measured rings showed: one ratio for every die, or a ratio that changes with the radius.</summary>
+/// <summary>
+/// A model whose finished curvature is multiplied by the ratio measured rings showed: one ratio for every die, or a ratio that changes with
+/// the radius.
+/// </summary>
 /// <remarks>
-/// Equation: R_f + n = (R_model + n)/c; one ring: c = (R_model + n)/(R_measured + n) on the measured die; several: ln c = b₀ + b₁·(x − x̄), x = R_model/h, by least squares, b₁ = 0 for one ratio. R inside radii released as the rings were measured, n the model's fiber that keeps its length, h the depth.
-/// Range: the same stock, orientation and material on dies near the measured ones; outside the measured range of x a line is carried on, with an advisory, until c reaches <see cref="LeastCredible"/> or <see cref="MostCredible"/>. The loaded state is the one that leaves the corrected ring.
+/// Equation: R_f + n = (R_model + n)/c; one ring: c = (R_model + n)/(R_measured + n) on the measured die; several: ln c = b₀ + b₁·(x − x̄),
+/// x = R_model/h, by least squares, b₁ = 0 for one ratio. R inside radii released as the rings were measured, n the model's fiber that
+/// keeps its length, h the depth.
+/// Range: the same stock, orientation and material on dies near the measured ones; outside the measured range of x a line is carried on,
+/// with an advisory, until c reaches <see cref="LeastCredible"/> or <see cref="MostCredible"/>. The loaded state is the one that leaves the
+/// corrected ring.
 /// Source: <see cref="Sources.LearningFromRings"/>
 /// </remarks>
 public sealed class CurvatureRatioCorrection : FormingModel
@@ -22,11 +29,13 @@ public sealed class CurvatureRatioCorrection : FormingModel
     private readonly double _high;
 
     internal CurvatureRatioCorrection(FormingModel basis, double ratio, MeasuredRing evidence)
-        : this(basis, new LeastSquares([0.0], [Math.Log(ratio)], sloped: false), double.NegativeInfinity, double.PositiveInfinity, evidence.Release, [evidence])
+        : this(basis, new LeastSquares([0.0], [Math.Log(ratio)], sloped: false), double.NegativeInfinity, double.PositiveInfinity,
+            evidence.Release, [evidence])
     {
     }
 
-    internal CurvatureRatioCorrection(FormingModel basis, LeastSquares fit, double low, double high, Release release, IReadOnlyList<MeasuredRing> evidence)
+    internal CurvatureRatioCorrection(FormingModel basis, LeastSquares fit, double low, double high, Release release,
+        IReadOnlyList<MeasuredRing> evidence)
         : base(evidence)
     {
         Basis = basis;
@@ -36,19 +45,24 @@ public sealed class CurvatureRatioCorrection : FormingModel
         Release = release;
     }
 
-    /// <summary>The smallest ratio taken for one a bender can have: a ring of twice the radius the model says. A setting, not a finding.</summary>
+    /// <summary>
+    /// The smallest ratio taken for one a bender can have: a ring of twice the radius the model says. A setting, not a finding.
+    /// </summary>
     public static double LeastCredible => 0.5;
 
     /// <summary>
-    /// The largest ratio taken for one a bender can have: pinching without hardening leaves half the radius of the three contacts, (4n + 1)/(4n + 2) at n = 0.
-    /// A setting, not a finding.
+    /// The largest ratio taken for one a bender can have: pinching without hardening leaves half the radius of the three contacts, (4n +
+    /// 1)/(4n + 2) at n = 0. A setting, not a finding.
     /// </summary>
     public static double MostCredible => 2;
 
     /// <summary>The model that is corrected.</summary>
     public override FormingModel Basis { get; }
 
-    /// <summary>Measured over modeled curvature, of several rings the one in the middle of them; above 1 the rings came out tighter than the model said.</summary>
+    /// <summary>
+    /// Measured over modeled curvature, of several rings the one in the middle of them; above 1 the rings came out tighter than the model
+    /// said.
+    /// </summary>
     public double Ratio => Math.Exp(_fit.Center);
 
     /// <summary>Whether the ratio changes with the radius.</summary>
@@ -58,20 +72,29 @@ public sealed class CurvatureRatioCorrection : FormingModel
     public Release Release { get; }
 
     /// <inheritdoc/>
-    public override string Name => Basis.Name + (IsLine ? " with a curvature ratio that changes with the radius" : " with a curvature ratio");
+    public override string Name =>
+        Basis.Name + (IsLine ? " with a curvature ratio that changes with the radius" : " with a curvature ratio");
 
     /// <inheritdoc/>
     public override string Assumption => Evidence.Count == 1
-        ? Invariant($"{Basis.Assumption} The measured ring was {Curved(Ratio)} than that; the same ratio of curvature, {Ratio:0.####}, is applied to every die.")
+        ? Invariant(
+            $"{Basis.Assumption} The measured ring was {Curved(Ratio)} than that; the same ratio of curvature, {Ratio:0.####}, is applied "
+                + $"to every die.")
         : IsLine
-            ? Invariant($"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(RatioAt(_low))} than that at a radius of {_low:0.#} depths of the bar and {Curved(RatioAt(_high))} at {_high:0.#} depths; between them the ratio of curvature follows a line.")
-            : Invariant($"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(Ratio)} than that on the whole; the same ratio of curvature, {Ratio:0.####}, is applied to every die.");
+            ? Invariant(
+                $"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(RatioAt(_low))} than that at a radius of {_low:0.#} "
+                    + $"depths of the bar and {Curved(RatioAt(_high))} at {_high:0.#} depths; between them the ratio of curvature follows "
+                    + $"a line.")
+            : Invariant(
+                $"{Basis.Assumption} {Evidence.Count} measured rings were {Curved(Ratio)} than that on the whole; the same ratio of "
+                    + $"curvature, {Ratio:0.####}, is applied to every die.");
 
     /// <inheritdoc/>
     public override ThreePointSetup? Setup => Basis.Setup;
 
     /// <inheritdoc/>
-    public override string CorrectionName => Evidence.Count == 1 ? "corrected by one ring" : IsLine ? "fit to the rings: a line" : "fit to the rings: one ratio";
+    public override string CorrectionName =>
+        Evidence.Count == 1 ? "corrected by one ring" : IsLine ? "fit to the rings: a line" : "fit to the rings: one ratio";
 
     internal override double LeastInsideRadius => Basis.LeastInsideRadius;
 
@@ -93,7 +116,8 @@ public sealed class CurvatureRatioCorrection : FormingModel
         }
 
         FinishedRing modeled = plain.RingWhen(Release);
-        return _fit.PredictionError(VariableOf(modeled, analysis.Section)) is { } error && error > 1e-9 ? new RingPrediction(modeled.Fiber, error, _fit.Freedom) : null;
+        return _fit.PredictionError(VariableOf(modeled, analysis.Section)) is { } error && error > 1e-9
+            ? new RingPrediction(modeled.Fiber, error, _fit.Freedom) : null;
     }
 
     /// <summary>The least squares behind several rings.</summary>
@@ -102,7 +126,9 @@ public sealed class CurvatureRatioCorrection : FormingModel
     /// <inheritdoc/>
     public override ReferenceFace FaceOf(Die die) => Basis.FaceOf(die);
 
-    /// <summary>The ratio at a radius; beyond the measured radii a line is carried on, but not beyond the ratios a bender can have.</summary>
+    /// <summary>
+    /// The ratio at a radius; beyond the measured radii a line is carried on, but not beyond the ratios a bender can have.
+    /// </summary>
     /// <param name="radiusOverDepth">Inside radius the model leaves, over the depth of the bar; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is not positive and finite.</exception>
     public double RatioAt(double radiusOverDepth) => RatioIn(Guard.Positive(radiusOverDepth, nameof(radiusOverDepth)));
@@ -113,7 +139,8 @@ public sealed class CurvatureRatioCorrection : FormingModel
     /// <exception cref="ArgumentNullException">The bar is null.</exception>
     public FormedBend? Correct(FormedBend formed) => Corrected(Guard.NotNull(formed, nameof(formed))).Formed;
 
-    internal static double RatioOf(FinishedRing modeled, FinishedRing measured) => (modeled.Inside + modeled.Fiber) / (measured.Inside + modeled.Fiber);
+    internal static double RatioOf(FinishedRing modeled, FinishedRing measured) =>
+        (modeled.Inside + modeled.Fiber) / (measured.Inside + modeled.Fiber);
 
     /// <summary>Inside radius over depth, the variable of the fit.</summary>
     internal static double VariableOf(FinishedRing modeled, OrientedSection section) => modeled.Inside / section.Height;
@@ -127,7 +154,10 @@ public sealed class CurvatureRatioCorrection : FormingModel
         return trial.Formed is { } formed ? Corrected(formed) : trial;
     }
 
-    /// <summary>The ring the uncorrected model must leave so that the corrected one leaves the wanted ring, released as the rings were measured; null when there is none.</summary>
+    /// <summary>
+    /// The ring the uncorrected model must leave so that the corrected one leaves the wanted ring, released as the rings were measured;
+    /// null when there is none.
+    /// </summary>
     internal BendRadius? Uncorrected(BendAnalysis analysis, BendRadius wanted, Release release)
     {
         if (analysis.TryLoadedFor(wanted, release) is not { } loaded || loaded.Release(Release).IsStraight)
@@ -208,7 +238,9 @@ public sealed class CurvatureRatioCorrection : FormingModel
 
         if (Evidence.Count > 1 && variable is { } x && IsOutside(x))
         {
-            yield return new("outside-measured-radii", Invariant($"The model leaves an inside radius of {x:0.0} depths of the bar here; rings were measured from {_low:0.0} to {_high:0.0} depths only{(IsLine ? ", and the line is carried on beyond them" : string.Empty)}."), Sources.LearningFromRings);
+            yield return new("outside-measured-radii",
+                Invariant(
+                    $"The model leaves an inside radius of {x:0.0} depths of the bar here; rings were measured from {_low:0.0} to {_high:0.0} depths only{(IsLine ? ", and the line is carried on beyond them" : string.Empty)}."), Sources.LearningFromRings);
         }
     }
 }

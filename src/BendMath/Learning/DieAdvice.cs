@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace BendMath.Learning;
 
-/// <summary>One die against a wanted ring and a tolerance: what it leaves, with what chance, at what risk to the section. Immutable and thread-safe.</summary>
+/// <summary>
+/// One die against a wanted ring and a tolerance: what it leaves, with what chance, at what risk to the section. Immutable and thread-safe.
+/// </summary>
 public sealed class DieProspect
 {
     private readonly Length _tolerance;
@@ -28,7 +30,9 @@ public sealed class DieProspect
     /// <summary>The ring with its interval, and what the interval rests on.</summary>
     public DiePrediction Forecast { get; }
 
-    /// <summary>Chance of being within the tolerance; null where no scatter is known, and <see cref="DiePrediction.ChanceNote"/> says why.</summary>
+    /// <summary>
+    /// Chance of being within the tolerance; null where no scatter is known, and <see cref="DiePrediction.ChanceNote"/> says why.
+    /// </summary>
     public Ratio? Chance { get; }
 
     /// <summary>The distortion checks, or null when the die leaves no ring.</summary>
@@ -45,7 +49,9 @@ public sealed class DieProspect
 
     private string Say() => Outcome.Ring is null
         ? $"{Outcome.Die.Name}: leaves no ring, {Outcome.Refusal}."
-        : Invariant($"{Outcome.Die.Name}: {Outcome.Ring.InsideDiameter.Millimeters:0.0} mm inside diameter, {Beside(2 * Outcome.Difference!.Value.Millimeters)}; {(Forecast.Interval is { } range ? Invariant($"{range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm, {Forecast.IntervalNote}") : $"no interval, {Forecast.IntervalNote}")}; {(Chance is { } chance ? Invariant($"within {_tolerance.Millimeters:0.0} mm in {chance.Percent:0} of 100 rings") : $"no chance can be named: {Forecast.ChanceNote}")}; risk of distortion {Distortion!.Level.ToString().ToLowerInvariant()} ({Distortion.Findings[0].Check}).");
+        : Invariant(
+            $"{Outcome.Die.Name}: {Outcome.Ring.InsideDiameter.Millimeters:0.0} mm inside "
+                + $"diameter, {Beside(2 * Outcome.Difference!.Value.Millimeters)}; {(Forecast.Interval is { } range ? Invariant($"{range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm, {Forecast.IntervalNote}") : $"no interval, {Forecast.IntervalNote}")}; {(Chance is { } chance ? Invariant($"within {_tolerance.Millimeters:0.0} mm in {chance.Percent:0} of 100 rings") : $"no chance can be named: {Forecast.ChanceNote}")}; risk of distortion {Distortion!.Level.ToString().ToLowerInvariant()} ({Distortion.Findings[0].Check}).");
 
     private static string Beside(double millimeters) => Math.Abs(millimeters) < 0.05
         ? "as wanted"
@@ -53,7 +59,8 @@ public sealed class DieProspect
 }
 
 /// <summary>
-/// Which die to take for a wanted ring within a tolerance, with chances where measured rings give them, and what to change to hit it with that die. Immutable and thread-safe.
+/// Which die to take for a wanted ring within a tolerance, with chances where measured rings give them, and what to change to hit it with
+/// that die. Immutable and thread-safe.
 /// </summary>
 public sealed class DieAdvice
 {
@@ -85,7 +92,9 @@ public sealed class DieAdvice
     /// <summary>Section and material.</summary>
     public BendAnalysis Analysis { get; }
 
-    /// <summary>What may differ from ring to ring where no measured rings tell, as it was given; null for the yield range of the material.</summary>
+    /// <summary>
+    /// What may differ from ring to ring where no measured rings tell, as it was given; null for the yield range of the material.
+    /// </summary>
     public InputVariation? Scatter { get; }
 
     /// <summary>Accepted difference in diameter, either way.</summary>
@@ -94,13 +103,17 @@ public sealed class DieAdvice
     /// <summary>Every die in the order of the rack.</summary>
     public IReadOnlyList<DieProspect> Prospects { get; }
 
-    /// <summary>The die with the highest chance, of equal ones the nearest; the nearest where no chance is known; null when no die leaves a ring.</summary>
+    /// <summary>
+    /// The die with the highest chance, of equal ones the nearest; the nearest where no chance is known; null when no die leaves a ring.
+    /// </summary>
     public DieProspect? Best { get; }
 
     /// <summary>What to change to hit the wanted ring with the best die; none when no die leaves a ring.</summary>
     public IReadOnlyList<ShopChange> Changes { get; }
 
-    /// <summary>The advice in sentences: the best die with what is doubtful about it, its neighbors, what to change, the die to make.</summary>
+    /// <summary>
+    /// The advice in sentences: the best die with what is doubtful about it, its neighbors, what to change, the die to make.
+    /// </summary>
     public IReadOnlyList<string> Sentences => _sentences ??= [.. Say()];
 
     /// <summary>Advises on every die of a rack.</summary>
@@ -111,15 +124,19 @@ public sealed class DieAdvice
     /// <param name="model">How the bender forms; <see cref="RingFit.Model"/> brings the scatter of measured rings.</param>
     /// <param name="release">How the ring is let go before it is judged.</param>
     /// <param name="settings">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
-    /// <param name="scatter">What may differ from ring to ring, for bounds where no measured rings tell; null for the yield range of the material.</param>
+    /// <param name="scatter">What may differ from ring to ring, for bounds where no measured rings tell; null for the yield range of the
+    /// material.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, the tolerance is not positive and finite, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, the tolerance is not positive and finite,
+    /// or the release is not a defined value.</exception>
     public static DieAdvice For(
-        DieRack rack, BendAnalysis analysis, BendRadius wanted, Length tolerance, FormingModel model, Release release, DistortionSettings? settings = null, InputVariation? scatter = null)
+        DieRack rack, BendAnalysis analysis, BendRadius wanted, Length tolerance, FormingModel model, Release release,
+        DistortionSettings? settings = null, InputVariation? scatter = null)
     {
         DieChoice choice = DieChoice.For(rack, analysis, wanted, model, release);
-        return new(choice, analysis, Length.FromMeters(Guard.Positive(tolerance, nameof(tolerance))), settings ?? DistortionSettings.Default, scatter);
+        return new(choice, analysis, Length.FromMeters(Guard.Positive(tolerance, nameof(tolerance))),
+            settings ?? DistortionSettings.Default, scatter);
     }
 
     /// <summary>The first sentence.</summary>
@@ -139,7 +156,8 @@ public sealed class DieAdvice
             yield return doubt.Message;
         }
 
-        DieProspect[] neighbors = [.. Prospects.Where(one => one != best && (one.Outcome == Choice.NextTighter || one.Outcome == Choice.NextWider))];
+        DieProspect[] neighbors =
+            [.. Prospects.Where(one => one != best && (one.Outcome == Choice.NextTighter || one.Outcome == Choice.NextWider))];
         foreach (DieProspect neighbor in neighbors)
         {
             yield return "Beside it, " + neighbor.Sentence;
@@ -154,7 +172,8 @@ public sealed class DieAdvice
         // Another die than the best is no help to a ring that is within the tolerance.
         foreach (ShopChange change in Changes.Where(change => !serves || change.Setting is not null))
         {
-            yield return serves ? "To come nearer: " + char.ToLowerInvariant(change.Sentence[0]) + change.Sentence.Substring(1) : change.Sentence;
+            yield return serves ? "To come nearer: " + char.ToLowerInvariant(change.Sentence[0]) + change.Sentence.Substring(1)
+                : change.Sentence;
         }
 
         if (Choice.IdealStampedRadius is { } stamp && (serves || Changes.All(change => change.Setting is not null)))

@@ -31,7 +31,10 @@ public sealed class DieOutcome
     /// <summary>Why the die leaves no ring, or null.</summary>
     public string? Refusal { get; }
 
-    /// <summary>Finished less wanted radius, to the line the wanted ring is measured to; positive when the ring is too wide. Null when there is none.</summary>
+    /// <summary>
+    /// Finished less wanted radius, to the line the wanted ring is measured to; positive when the ring is too wide. Null when there is
+    /// none.
+    /// </summary>
     public Length? Difference { get; }
 
     /// <summary>Die and ring.</summary>
@@ -50,8 +53,12 @@ public sealed class DieChoice
         Ideal = ideal;
         IEnumerable<DieOutcome> usable = outcomes.Where(outcome => outcome.Difference is not null);
         Best = usable.OrderBy(outcome => Math.Abs(outcome.Difference!.Value.Meters)).FirstOrDefault();
-        NextTighter = usable.Where(outcome => outcome.Difference!.Value.Meters <= 0).OrderByDescending(outcome => outcome.Difference!.Value.Meters).FirstOrDefault();
-        NextWider = usable.Where(outcome => outcome.Difference!.Value.Meters > 0).OrderBy(outcome => outcome.Difference!.Value.Meters).FirstOrDefault();
+        NextTighter =
+            usable.Where(outcome => outcome.Difference!.Value.Meters <= 0).OrderByDescending(outcome => outcome.Difference!.Value.Meters)
+                .FirstOrDefault();
+        NextWider =
+            usable.Where(outcome => outcome.Difference!.Value.Meters > 0).OrderBy(outcome => outcome.Difference!.Value.Meters)
+                .FirstOrDefault();
     }
 
     /// <summary>The wanted ring.</summary>
@@ -75,13 +82,21 @@ public sealed class DieChoice
     /// <summary>The nearest die that leaves a wider ring, or null.</summary>
     public DieOutcome? NextWider { get; }
 
-    /// <summary>What the die one would make does to the bar, its stamp meaning what it means on the best die; null when no die of this kind leaves the wanted ring.</summary>
+    /// <summary>
+    /// What the die one would make does to the bar, its stamp meaning what it means on the best die; null when no die of this kind leaves
+    /// the wanted ring.
+    /// </summary>
     public FormedBend? Ideal { get; }
 
-    /// <summary>Stamped radius of the die that would leave the wanted ring, to the face <see cref="FormingModel.FaceOf"/> gives; null when there is none.</summary>
+    /// <summary>
+    /// Stamped radius of the die that would leave the wanted ring, to the face <see cref="FormingModel.FaceOf"/> gives; null when there is
+    /// none.
+    /// </summary>
     public Length? IdealStampedRadius => Ideal?.Die!.StampedRadius;
 
-    /// <summary>Radius to machine on that die where the inside of the bar is to lie, in the sense of the model; null when there is none.</summary>
+    /// <summary>
+    /// Radius to machine on that die where the inside of the bar is to lie, in the sense of the model; null when there is none.
+    /// </summary>
     public Length? IdealInsideFaceRadius => Ideal is { } ideal
         ? Length.FromMeters(ideal.Die!.InsideFace(ideal.Loaded.Analysis.Section, Model.FaceOf(ideal.Die)))
         : null;
@@ -93,16 +108,21 @@ public sealed class DieChoice
     /// <param name="model">How the bender forms.</param>
     /// <param name="release">How the ring is let go before it is judged.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined
+    /// value.</exception>
     public static DieChoice For(DieRack rack, BendAnalysis analysis, BendRadius wanted, FormingModel model, Release release)
     {
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(wanted, nameof(wanted)).InsideOf(analysis.Section, nameof(wanted));
         Guard.NotNull(model, nameof(model));
         Guard.Defined(release, nameof(release));
-        DieOutcome[] outcomes = [.. Guard.NotNull(rack, nameof(rack)).Select(die => new DieOutcome(die, model.Try(analysis, die), release, wanted))];
-        ReferenceFace face = outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face ?? rack[0].Face;
-        FormedBend? ideal = model.StampFor(analysis, wanted, release, face) is { } stamp ? model.Try(analysis, Die.Trial(stamp.Meters, face)).Formed : null;
+        DieOutcome[] outcomes =
+            [.. Guard.NotNull(rack, nameof(rack)).Select(die => new DieOutcome(die, model.Try(analysis, die), release, wanted))];
+        ReferenceFace face =
+            outcomes.Where(o => o.Difference is not null).OrderBy(o => Math.Abs(o.Difference!.Value.Meters)).FirstOrDefault()?.Die.Face
+                ?? rack[0].Face;
+        FormedBend? ideal =
+            model.StampFor(analysis, wanted, release, face) is { } stamp ? model.Try(analysis, Die.Trial(stamp.Meters, face)).Formed : null;
         return new(wanted, release, model, [.. outcomes], ideal);
     }
 

@@ -21,10 +21,14 @@ public enum IntervalBasis
     None,
 }
 
-/// <summary>What a die is expected to leave, how far the ring may be off, and the chance that it is within a tolerance. Immutable and thread-safe.</summary>
+/// <summary>
+/// What a die is expected to leave, how far the ring may be off, and the chance that it is within a tolerance. Immutable and thread-safe.
+/// </summary>
 /// <remarks>
-/// Equation: R + n = (R_predicted + n)·exp(±t·s·√(1 + h₀)), t of Student's distribution with n_rings − p degrees of freedom, h₀ the leverage of the die's radius; chance the share of that distribution between the limits.
-/// Range: a ring made as the measured ones were; scatter equal everywhere and normal in the logarithm of curvature. Without measured scatter: the least and the greatest ring while something differs, without a chance.
+/// Equation: R + n = (R_predicted + n)·exp(±t·s·√(1 + h₀)), t of Student's distribution with n_rings − p degrees of freedom, h₀ the
+/// leverage of the die's radius; chance the share of that distribution between the limits.
+/// Range: a ring made as the measured ones were; scatter equal everywhere and normal in the logarithm of curvature. Without measured
+/// scatter: the least and the greatest ring while something differs, without a chance.
 /// Source: <see cref="Sources.LearningFromRings"/>
 /// </remarks>
 public sealed class DiePrediction
@@ -39,7 +43,8 @@ public sealed class DiePrediction
 
     private RingBounds? _range;
 
-    private DiePrediction(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, InputVariation? scatter, ScatterBars? bars)
+    private DiePrediction(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, InputVariation? scatter,
+        ScatterBars? bars)
     {
         Model = model;
         Die = die;
@@ -104,10 +109,18 @@ public sealed class DiePrediction
     public LengthRange? Interval => Refusal is not null ? null : _prediction is not null ? IntervalAt(Confidence) : Range.InsideDiameter;
 
     /// <summary>What the interval is, or why there is none.</summary>
-    public string IntervalNote => Refusal ?? (_prediction is not null ? MeasuredNote() : Range.InsideDiameter is null ? $"{ChanceNote}; {Range.Note}" : $"bounds for {_scatter}, not a measured scatter");
+    public string IntervalNote =>
+        Refusal
+            ?? (_prediction is not null ? MeasuredNote()
+                : Range.InsideDiameter is null ? $"{ChanceNote}; {Range.Note}" : $"bounds for {_scatter}, not a measured scatter");
 
-    /// <summary>The ring of a full turn over everything that scatters; searched when first asked for. Only for a die that leaves a ring.</summary>
-    internal RingBounds Range => _range ?? Once.Keep(ref _range, RingBounds.Of(new RingResponse(Model, _analysis, Die, Release, _scatter, _bars), _scatter, 2 * Math.PI));
+    /// <summary>
+    /// The ring of a full turn over everything that scatters; searched when first asked for. Only for a die that leaves a ring.
+    /// </summary>
+    internal RingBounds Range =>
+        _range
+            ?? Once.Keep(ref _range,
+                RingBounds.Of(new RingResponse(Model, _analysis, Die, Release, _scatter, _bars), _scatter, 2 * Math.PI));
 
     /// <summary>Why there is no chance, or null when there is one.</summary>
     public string? ChanceNote { get; }
@@ -117,7 +130,8 @@ public sealed class DiePrediction
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>
     /// <param name="release">How the ring is let go.</param>
-    /// <param name="scatter">What may differ from ring to ring, for bounds where no measured rings tell; null for the yield range of the material.</param>
+    /// <param name="scatter">What may differ from ring to ring, for bounds where no measured rings tell; null for the yield range of the
+    /// material.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
@@ -131,8 +145,10 @@ public sealed class DiePrediction
     }
 
     /// <summary>The same for a die that was tried.</summary>
-    internal static DiePrediction Of(FormingModel model, BendAnalysis analysis, DieOutcome outcome, Release release, InputVariation scatter, ScatterBars bars) =>
-        new(model, analysis, outcome.Die, release, outcome.Formed is { } formed ? formed : FormingTrial.Refused(outcome.Refusal!), scatter, bars);
+    internal static DiePrediction Of(FormingModel model, BendAnalysis analysis, DieOutcome outcome, Release release, InputVariation scatter,
+        ScatterBars bars) =>
+        new(model, analysis, outcome.Die, release, outcome.Formed is { } formed ? formed : FormingTrial.Refused(outcome.Refusal!), scatter,
+            bars);
 
     /// <summary>Inside diameters that hold a share of rings, from measured scatter; null where no scatter is known.</summary>
     /// <param name="share">Above 0 and below 1.</param>
@@ -153,10 +169,14 @@ public sealed class DiePrediction
         double reach = LeastSquares.Quantile(scatter.Freedom, part) * scatter.Error;
         double middle = Ring!.Inside + scatter.Fiber;
         double high = middle * Math.Exp(reach) - scatter.Fiber;
-        return 2 * high < Guard.MostMeters ? new(Length.FromMeters(Math.Max(0, 2 * (middle * Math.Exp(-reach) - scatter.Fiber))), Length.FromMeters(2 * high)) : null;
+        return 2 * high < Guard.MostMeters
+            ? new(Length.FromMeters(Math.Max(0, 2 * (middle * Math.Exp(-reach) - scatter.Fiber))), Length.FromMeters(2 * high)) : null;
     }
 
-    /// <summary>The chance that a ring comes out within a tolerance of the wanted one; null where no scatter is known, and <see cref="ChanceNote"/> says why.</summary>
+    /// <summary>
+    /// The chance that a ring comes out within a tolerance of the wanted one; null where no scatter is known, and <see cref="ChanceNote"/>
+    /// says why.
+    /// </summary>
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="tolerance">Accepted difference in diameter, either way; greater than zero.</param>
     /// <exception cref="ArgumentNullException">The wanted ring is null.</exception>
@@ -172,14 +192,19 @@ public sealed class DiePrediction
 
         // The line of the bar the wanted ring is measured to keeps its distance from the inside face.
         double inside = radius - (Ring!.RadiusTo(wanted.Reference).Meters - Ring.Inside);
-        double Below(double limit) => limit + scatter.Fiber <= 0 ? 0 : StudentT.CDF(0, 1, scatter.Freedom, Math.Log((limit + scatter.Fiber) / (Ring.Inside + scatter.Fiber)) / scatter.Error);
+        double Below(double limit) =>
+            limit + scatter.Fiber <= 0 ? 0
+                : StudentT.CDF(0, 1, scatter.Freedom, Math.Log((limit + scatter.Fiber) / (Ring.Inside + scatter.Fiber)) / scatter.Error);
         return Ratio.FromDecimalFractions(Math.Min(1, Math.Max(0, Below(inside + half) - Below(inside - half))));
     }
 
     /// <summary>Die, ring and interval.</summary>
     public override string ToString() => Ring is null
         ? $"{Die.Name}: {Refusal}"
-        : Invariant($"{Die.Name}: {Ring.InsideDiameter.Millimeters:0.0} mm inside diameter{(Interval is { } range ? Invariant($", {range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm ({IntervalNote})") : $" ({IntervalNote})")}");
+        : Invariant(
+            $"{Die.Name}: {Ring.InsideDiameter.Millimeters:0.0} mm inside "
+                + $"diameter{(Interval is { } range ? Invariant($", {range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm "
+                + $"({IntervalNote})") : $" ({IntervalNote})")}");
 
     private string MeasuredNote()
     {

@@ -65,7 +65,10 @@ public sealed class FittedRing
     /// </remarks>
     public double Leverage { get; }
 
-    /// <summary>How far the whole fit would move without this ring (Cook's distance); above 1 it rests on this ring. Null where the fit cannot be made without it or leaves no scatter.</summary>
+    /// <summary>
+    /// How far the whole fit would move without this ring (Cook's distance); above 1 it rests on this ring. Null where the fit cannot be
+    /// made without it or leaves no scatter.
+    /// </summary>
     /// <remarks>
     /// Equation: D = e²·h/(p·s²·(1 − h)²).
     /// Range: a fit with scatter and leverage below 1.
@@ -73,7 +76,10 @@ public sealed class FittedRing
     /// </remarks>
     public double? CookDistance { get; }
 
-    /// <summary>Distance from what the other rings predict, in its standard errors (externally studentized residual). Null with too few rings to tell.</summary>
+    /// <summary>
+    /// Distance from what the other rings predict, in its standard errors (externally studentized residual). Null with too few rings to
+    /// tell.
+    /// </summary>
     /// <remarks>
     /// Equation: t = e/(s₍ᵢ₎·√(1 − h)), s₍ᵢ₎² = (SSE − e²/(1 − h))/(n − p − 1).
     /// Range: at least two rings more than the fit has numbers, which scatter without this one too.
@@ -81,7 +87,10 @@ public sealed class FittedRing
     /// </remarks>
     public double? StudentizedResidual { get; }
 
-    /// <summary>How often, by chance alone, the oddest of so many rings would lie at least as far off as this one; small means odd. Null where it cannot be told.</summary>
+    /// <summary>
+    /// How often, by chance alone, the oddest of so many rings would lie at least as far off as this one; small means odd. Null where it
+    /// cannot be told.
+    /// </summary>
     /// <remarks>
     /// Equation: min(1, n·2·P(T ≥ |t|)), T Student's with n − p − 1 degrees of freedom (Bonferroni).
     /// Range: scatter that is normal in ln c.
@@ -89,7 +98,9 @@ public sealed class FittedRing
     /// </remarks>
     public Ratio? OddChance { get; }
 
-    /// <summary>What the other rings predict of this one's inside radius, less what was measured; null where they predict nothing.</summary>
+    /// <summary>
+    /// What the other rings predict of this one's inside radius, less what was measured; null where they predict nothing.
+    /// </summary>
     /// <remarks>
     /// Equation: (R_measured + n)·(exp(e/(1 − h)) − 1).
     /// Range: leverage below 1.
@@ -106,5 +117,8 @@ public sealed class FittedRing
     internal double? DeletedResidual => _deleted;
 
     /// <summary>Number, ring and what is left of it.</summary>
-    public override string ToString() => Invariant($"ring {Number}, {Ring}{(Ring.Note is null ? string.Empty : $" ({Ring.Note})")}: {100 * Math.Abs(Math.Exp(LogRatio) - 1):0.0} % {(LogRatio >= 0 ? "more" : "less")} curved than the model says");
+    public override string ToString() =>
+        Invariant(
+            $"ring {Number}, {Ring}{(Ring.Note is null ? string.Empty : $" ({Ring.Note})")}: {100 * Math.Abs(Math.Exp(LogRatio) - 1):0.0} "
+                + $"% {(LogRatio >= 0 ? "more" : "less")} curved than the model says");
 }

@@ -16,7 +16,10 @@ public enum HypothesisKind
     CurvatureRatio,
 }
 
-/// <summary>One explanation of one measured ring: the number it implies, whether that number is credible, and a model that predicts other dies from it. Immutable and thread-safe.</summary>
+/// <summary>
+/// One explanation of one measured ring: the number it implies, whether that number is credible, and a model that predicts other dies from
+/// it. Immutable and thread-safe.
+/// </summary>
 public sealed class Hypothesis
 {
     internal Hypothesis(HypothesisKind kind, bool fits, string sentence, FormingModel? model)

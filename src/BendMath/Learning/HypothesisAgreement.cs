@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Learning;
 
 /// <summary>
-/// One kind of explanation held against all measured rings: the number each ring implies is used to predict the others. Rings of one die cannot contradict any explanation;
-/// rings of different dies can. Immutable and thread-safe.
+/// One kind of explanation held against all measured rings: the number each ring implies is used to predict the others. Rings of one die
+/// cannot contradict any explanation; rings of different dies can. Immutable and thread-safe.
 /// </summary>
 public sealed class HypothesisAgreement
 {
@@ -17,7 +17,9 @@ public sealed class HypothesisAgreement
         Sentence = sentence;
     }
 
-    /// <summary>Difference of predicted and measured radius up to which an explanation agrees with a ring: 1 %. A setting, not a finding.</summary>
+    /// <summary>
+    /// Difference of predicted and measured radius up to which an explanation agrees with a ring: 1 %. A setting, not a finding.
+    /// </summary>
     public static Ratio Limit => Ratio.FromPercent(1);
 
     /// <summary>Which explanation.</summary>
@@ -26,7 +28,10 @@ public sealed class HypothesisAgreement
     /// <summary>Whether the explanation fits every ring and predicts each from every other within <see cref="Limit"/>.</summary>
     public bool Agrees { get; }
 
-    /// <summary>Largest difference between predicted and measured inside radius, as a share of the measured one; null when the explanation does not fit every ring.</summary>
+    /// <summary>
+    /// Largest difference between predicted and measured inside radius, as a share of the measured one; null when the explanation does not
+    /// fit every ring.
+    /// </summary>
     public Ratio? LargestDeviation { get; }
 
     /// <summary>What was found, with the numbers.</summary>
@@ -68,16 +73,21 @@ public sealed class HypothesisAgreement
                 FormedBend? formed = from.Find(kind)!.Model!.Try(ring.Analysis, ring.Die).Formed;
                 if (formed is null || formed.IsStraightWhen(ring.Release))
                 {
-                    return new(kind, false, null, $"the {name} from die {from.Ring.Die.Name} leaves no ring on die {ring.Die.Name}, where one was measured");
+                    return new(kind, false, null,
+                        $"the {name} from die {from.Ring.Die.Name} leaves no ring on die {ring.Die.Name}, where one was measured");
                 }
 
                 double deviation = Math.Abs(formed.RingWhen(ring.Release).Inside / ring.Ring.Inside - 1);
-                (worst, pair) = deviation > worst || pair.Length == 0 ? (deviation, $"die {ring.Die.Name} from die {from.Ring.Die.Name}") : (worst, pair);
+                (worst, pair) =
+                    deviation > worst || pair.Length == 0 ? (deviation, $"die {ring.Die.Name} from die {from.Ring.Die.Name}")
+                        : (worst, pair);
             }
         }
 
         bool agrees = worst <= Limit.DecimalFractions;
-        string sentence = Invariant($"the {name} {(agrees ? "agrees with all" : "does not agree with all")} {corrections.Count} rings: at worst it predicts the ring of {pair} with an error of {100 * worst:0.0} % (up to {Limit.Percent:0.#} % counts as agreement, a setting)");
+        string sentence = Invariant(
+            $"the {name} {(agrees ? "agrees with all" : "does not agree with all")} {corrections.Count} rings: at worst it predicts the "
+                + $"ring of {pair} with an error of {100 * worst:0.0} % (up to {Limit.Percent:0.#} % counts as agreement, a setting)");
         return new(kind, agrees, Ratio.FromDecimalFractions(worst), sentence);
     }
 }

@@ -3,8 +3,9 @@ using MathNet.Numerics.Distributions;
 namespace BendMath.Learning;
 
 /// <summary>
-/// Least squares of y on a constant, or on a constant and x, about the mean of x: y = b₀ + b₁(x − x̄). Leverage h = 1/n + (x − x̄)²/S_xx, deleted residual e/(1 − h), its standard error s₍ᵢ₎/√(1 − h) with
-/// s₍ᵢ₎² = (SSE − e²/(1 − h))/(n − p − 1). What would divide by zero is null.
+/// Least squares of y on a constant, or on a constant and x, about the mean of x: y = b₀ + b₁(x − x̄). Leverage h = 1/n + (x − x̄)²/S_xx,
+/// deleted residual e/(1 − h), its standard error s₍ᵢ₎/√(1 − h) with s₍ᵢ₎² = (SSE − e²/(1 − h))/(n − p − 1). What would divide by zero is
+/// null.
 /// </summary>
 internal sealed class LeastSquares
 {
@@ -51,7 +52,8 @@ internal sealed class LeastSquares
     public IReadOnlyList<double?> Deleted { get; }
 
     /// <summary>Root mean square of the deleted residuals, or null where one is missing.</summary>
-    public double? LeaveOneOutError => Deleted.All(one => one is not null) ? Math.Sqrt(Deleted.Sum(one => one!.Value * one.Value) / Count) : null;
+    public double? LeaveOneOutError =>
+        Deleted.All(one => one is not null) ? Math.Sqrt(Deleted.Sum(one => one!.Value * one.Value) / Count) : null;
 
     public double At(double x) => Center + Slope * (x - MeanX);
 
@@ -65,8 +67,11 @@ internal sealed class LeastSquares
         ? deleted * deleted * Leverage(i) * Freedom / (Parameters * SumOfSquares)
         : null;
 
-    /// <summary>Whether the other values agree to the last digit and only this one is off: then they show no scatter to hold it against.</summary>
-    public bool IsAlone(int i) => Freedom > 1 && Deleted[i] is { } deleted && SumOfSquares > 0 && SumOfSquares - deleted * _residuals[i] <= 1e-12 * SumOfSquares;
+    /// <summary>
+    /// Whether the other values agree to the last digit and only this one is off: then they show no scatter to hold it against.
+    /// </summary>
+    public bool IsAlone(int i) =>
+        Freedom > 1 && Deleted[i] is { } deleted && SumOfSquares > 0 && SumOfSquares - deleted * _residuals[i] <= 1e-12 * SumOfSquares;
 
     /// <summary>Deleted residual over its standard error; Student t with one degree of freedom less than the fit.</summary>
     public double? Studentized(int i)

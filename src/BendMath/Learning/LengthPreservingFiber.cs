@@ -5,10 +5,12 @@ using UnitsNet;
 namespace BendMath.Learning;
 
 /// <summary>
-/// The fiber that keeps its length, from rings whose bar was measured before and after, beside what the material model says. Immutable and thread-safe.
+/// The fiber that keeps its length, from rings whose bar was measured before and after, beside what the material model says. Immutable and
+/// thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: n = L₀/θ − R_inside of each ring; their mean n̄, their scatter s = √(∑(n − n̄)²/(k − 1)), and n̄ ± t·s·√(1 + 1/k) for the next ring.
+/// Equation: n = L₀/θ − R_inside of each ring; their mean n̄, their scatter s = √(∑(n − n̄)²/(k − 1)), and n̄ ± t·s·√(1 + 1/k) for the next
+/// ring.
 /// Range: rings of the same bar, lying the same way.
 /// Source: <see cref="Sources.WeisbergRegression"/>
 /// </remarks>
@@ -56,7 +58,10 @@ public sealed class LengthPreservingFiber
     public Length ModeledFromInside => Length.FromMeters(_modeled);
 
     /// <summary>The comparison in a sentence.</summary>
-    public string Sentence => Invariant($"By {Counted.Text(Rings.Count, "measured ring")} the fiber that keeps its length lies {_fit.Center * 1e3:0.00} mm from the inside face{(Rings.Count == 1 ? " (one ring shows no scatter)" : Invariant($" ({Lowest.Millimeters:0.00} to {Highest.Millimeters:0.00} mm)"))}; the material model says {_modeled * 1e3:0.00} mm, {2e3 * Math.PI * Math.Abs(_modeled - _fit.Center):0.0} mm {(_modeled >= _fit.Center ? "longer" : "shorter")} on a full ring.");
+    public string Sentence =>
+        Invariant(
+            $"By {Counted.Text(Rings.Count, "measured ring")} the fiber that keeps its length lies {_fit.Center * 1e3:0.00} mm from the "
+                + $"inside face{(Rings.Count == 1 ? " (one ring shows no scatter)" : Invariant($" ({Lowest.Millimeters:0.00} to {Highest.Millimeters:0.00} mm)"))}; the material model says {_modeled * 1e3:0.00} mm, {2e3 * Math.PI * Math.Abs(_modeled - _fit.Center):0.0} mm {(_modeled >= _fit.Center ? "longer" : "shorter")} on a full ring.");
 
     /// <summary>Reads the fiber off the rings of a bar that have a marked length.</summary>
     /// <param name="rings">Measured rings.</param>
@@ -76,7 +81,8 @@ public sealed class LengthPreservingFiber
     /// <param name="ring">The ring.</param>
     /// <param name="arc">Turn of the arc, greater than zero; 360° for a full ring.</param>
     /// <exception cref="ArgumentNullException">The ring is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is not positive and finite, or the measured fiber lies beyond the axis of the ring.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not positive and finite, or the measured fiber lies beyond the axis of
+    /// the ring.</exception>
     /// <remarks>
     /// Equation: L₀ = θ·(R_inside + n̄).
     /// Range: rings of about the measured radii.
@@ -88,7 +94,8 @@ public sealed class LengthPreservingFiber
         double turn = Guard.Positive(arc, nameof(arc));
         return radius > 0
             ? Length.FromMeters(turn * radius)
-            : throw Guard.Fault(nameof(ring), ring.InsideRadius, $"must be wider than the measured fiber lies inside of it, {Guard.Text(-FromInside)}");
+            : throw Guard.Fault(nameof(ring), ring.InsideRadius,
+                $"must be wider than the measured fiber lies inside of it, {Guard.Text(-FromInside)}");
     }
 
     /// <summary>The sentence.</summary>

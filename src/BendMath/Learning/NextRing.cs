@@ -18,7 +18,10 @@ public sealed class NextRingOption
     /// <summary>The die.</summary>
     public Die Die { get; }
 
-    /// <summary>Width of the prediction interval of the inside diameter at the wanted ring afterwards; null where the die leaves no ring or no scatter is known yet.</summary>
+    /// <summary>
+    /// Width of the prediction interval of the inside diameter at the wanted ring afterwards; null where the die leaves no ring or no
+    /// scatter is known yet.
+    /// </summary>
     /// <remarks>
     /// Equation: 2·(R + n)·(e^r − e^−r), r = t·s·√(1 + h₀), with one more ring in t and h₀, s as it is.
     /// Range: the new ring scatters as the others do.
@@ -52,7 +55,8 @@ public sealed class NextRing
         Options = options;
         NextRingOption[] usable = [.. options.Where(option => option.Refusal is null)];
         double least = usable.Select(option => option.Width?.Meters ?? 0).DefaultIfEmpty(0).Min();
-        NextRingOption[] narrow = [.. usable.Where(option => (option.Width?.Meters ?? 0) <= least * (1 + Alike)).OrderBy(option => option.Distance)];
+        NextRingOption[] narrow =
+            [.. usable.Where(option => (option.Width?.Meters ?? 0) <= least * (1 + Alike)).OrderBy(option => option.Distance)];
         Best = narrow.FirstOrDefault();
         Sentence = Say(narrow.Length == usable.Length);
     }
@@ -63,13 +67,18 @@ public sealed class NextRing
     /// <summary>The wanted ring.</summary>
     public BendRadius Wanted { get; }
 
-    /// <summary>Width of the prediction interval of the inside diameter at the wanted ring now; null where no scatter is known or the model does not reach that ring.</summary>
+    /// <summary>
+    /// Width of the prediction interval of the inside diameter at the wanted ring now; null where no scatter is known or the model does not
+    /// reach that ring.
+    /// </summary>
     public Length? WidthBefore { get; }
 
     /// <summary>Every die of the rack, in its order.</summary>
     public IReadOnlyList<NextRingOption> Options { get; }
 
-    /// <summary>The die that narrows it most, of equal ones that whose ring is nearest to the wanted one; null when no die leaves a ring.</summary>
+    /// <summary>
+    /// The die that narrows it most, of equal ones that whose ring is nearest to the wanted one; null when no die leaves a ring.
+    /// </summary>
     public NextRingOption? Best { get; }
 
     /// <summary>What to bend next, in a sentence.</summary>
@@ -81,7 +90,8 @@ public sealed class NextRing
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="release">How it is let go.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined
+    /// value.</exception>
     public static NextRing For(RingFit fit, DieRack rack, BendRadius wanted, Release release)
     {
         CurvatureRatioCorrection model = Guard.NotNull(fit, nameof(fit)).Model;
@@ -114,7 +124,8 @@ public sealed class NextRing
         NextRingOption Option(Die die)
         {
             DiePrediction forecast = fit.Forecast(die, release);
-            if (forecast.Ring is not { } ring || model.Basis.Try(analysis, die).Formed is not { } formed || formed.IsStraightWhen(model.Release))
+            if (forecast.Ring is not { } ring || model.Basis.Try(analysis, die).Formed is not { } formed
+                || formed.IsStraightWhen(model.Release))
             {
                 return new(die, null, forecast.Refusal ?? "the bar springs back straight", double.PositiveInfinity);
             }
@@ -134,5 +145,6 @@ public sealed class NextRing
         ? "No die of the rack leaves a ring: there is no test ring to bend."
         : best.Width is not { } after
             ? $"No interval is known yet: bend one more ring, best on die {best.Die.Name}, whose ring comes nearest to the wanted one."
-            : Invariant($"Bend the next test ring on die {best.Die.Name}: the interval at the wanted ring, {(WidthBefore is { } now ? Invariant($"{now.Millimeters:0.0} mm wide now") : "not known yet")} in inside diameter, then is {after.Millimeters:0.0} mm wide if the ring scatters as the others do{(allAlike && Options.Count > 1 ? "; the other dies would narrow it as much, this one is nearest to the wanted ring" : string.Empty)}.");
+            : Invariant(
+                $"Bend the next test ring on die {best.Die.Name}: the interval at the wanted ring, {(WidthBefore is { } now ? Invariant($"{now.Millimeters:0.0} mm wide now") : "not known yet")} in inside diameter, then is {after.Millimeters:0.0} mm wide if the ring scatters as the others do{(allAlike && Options.Count > 1 ? "; the other dies would narrow it as much, this one is nearest to the wanted ring" : string.Empty)}.");
 }

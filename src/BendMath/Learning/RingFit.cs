@@ -17,19 +17,21 @@ public enum FitForm
 }
 
 /// <summary>
-/// What several measured rings teach about a model: a ratio of curvatures, or a line where there are rings enough, with the scatter that is left. It yields a model for the whole plan and the
-/// chance that a ring comes out within a tolerance. Immutable and thread-safe.
+/// What several measured rings teach about a model: a ratio of curvatures, or a line where there are rings enough, with the scatter that is
+/// left. It yields a model for the whole plan and the chance that a ring comes out within a tolerance. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: ln[(R_model + n)/(R_measured + n)] = b₀ + b₁·(R_model/h − x̄) + scatter, by least squares.
-/// Range: springback that is misjudged by a share of the yield, and a stroke off by a fixed amount, change the curvature by a fixed amount, which is a line in R; a stroke off by a share is a ratio. The scatter is taken as equal everywhere and normal in the logarithm.
+/// Range: springback that is misjudged by a share of the yield, and a stroke off by a fixed amount, change the curvature by a fixed amount,
+/// which is a line in R; a stroke off by a share is a ratio. The scatter is taken as equal everywhere and normal in the logarithm.
 /// Source: <see cref="Sources.LearningFromRings"/>
 /// </remarks>
 public sealed class RingFit
 {
     private readonly LeastSquares _fit;
 
-    private RingFit(BendAnalysis analysis, FormingModel basis, RingGroup group, IReadOnlyList<Usable> rings, IReadOnlyList<string> leftOut, FitForm? asked)
+    private RingFit(BendAnalysis analysis, FormingModel basis, RingGroup group, IReadOnlyList<Usable> rings, IReadOnlyList<string> leftOut,
+        FitForm? asked)
     {
         Analysis = analysis;
         Group = group;
@@ -40,7 +42,9 @@ public sealed class RingFit
         Rings = [.. rings.Select((ring, i) => new FittedRing(ring.Ring, ring.Modeled, ring.Variable, ring.LogRatio, _fit, i))];
         Release release = rings.Count(ring => ring.Ring.Release == Release.HeldFlat) * 2 > rings.Count ? Release.HeldFlat : Release.Free;
         Model = new(basis, _fit, x.Min(), x.Max(), release, [.. rings.Select(ring => ring.Ring)]);
-        OddRing = Rings.FirstOrDefault(ring => ring.IsAlone) ?? Rings.Where(ring => ring.OddChance <= OddLimit).OrderBy(ring => ring.OddChance!.Value.DecimalFractions).FirstOrDefault();
+        OddRing =
+            Rings.FirstOrDefault(ring => ring.IsAlone)
+                ?? Rings.Where(ring => ring.OddChance <= OddLimit).OrderBy(ring => ring.OddChance!.Value.DecimalFractions).FirstOrDefault();
         Advisories = [.. RingFitSentences.Doubts(this)];
     }
 
@@ -53,7 +57,9 @@ public sealed class RingFit
     /// <summary>Dies of different stamps from which on a line is tried: 3. A setting, not a finding.</summary>
     public static int LeastDiesForLine => 3;
 
-    /// <summary>A line is taken only when its leave-one-out error is at most this share of that of one ratio: 80 %. A setting, not a finding.</summary>
+    /// <summary>
+    /// A line is taken only when its leave-one-out error is at most this share of that of one ratio: 80 %. A setting, not a finding.
+    /// </summary>
     public static Ratio LineGain => Ratio.FromPercent(80);
 
     /// <summary>Chance below which a ring is called odd: 5 %. A setting, not a finding.</summary>
@@ -83,7 +89,10 @@ public sealed class RingFit
     /// <summary>Number of rings less the number of fitted values.</summary>
     public int DegreesOfFreedom => _fit.Freedom;
 
-    /// <summary>Standard deviation of a ring about the fit, as a share of its radius; null with one ring for each fitted value, which leaves no scatter to see.</summary>
+    /// <summary>
+    /// Standard deviation of a ring about the fit, as a share of its radius; null with one ring for each fitted value, which leaves no
+    /// scatter to see.
+    /// </summary>
     /// <remarks>
     /// Equation: s = √(SSE/(n − p)).
     /// Range: at least one ring more than the fit has numbers.
@@ -91,7 +100,9 @@ public sealed class RingFit
     /// </remarks>
     public Ratio? Scatter => _fit.Deviation is { } s ? Ratio.FromDecimalFractions(s) : null;
 
-    /// <summary>How far off, root mean square and as a share of the radius, each ring is predicted by the others; null where one cannot be left out.</summary>
+    /// <summary>
+    /// How far off, root mean square and as a share of the radius, each ring is predicted by the others; null where one cannot be left out.
+    /// </summary>
     /// <remarks>
     /// Equation: √(∑(e/(1 − h))²/n).
     /// Range: leverage below 1.
@@ -99,7 +110,10 @@ public sealed class RingFit
     /// </remarks>
     public Ratio? LeaveOneOutError => _fit.LeaveOneOutError is { } error ? Ratio.FromDecimalFractions(error) : null;
 
-    /// <summary>The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no scatter, one that is off by more than <see cref="HypothesisAgreement.Limit"/>.</summary>
+    /// <summary>
+    /// The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no
+    /// scatter, one that is off by more than <see cref="HypothesisAgreement.Limit"/>.
+    /// </summary>
     public FittedRing? OddRing { get; }
 
     /// <summary>What is doubtful about the fit.</summary>
@@ -108,13 +122,17 @@ public sealed class RingFit
     /// <summary>The fit in sentences: from how many rings and which, what they say, how much they scatter, what is odd.</summary>
     public IReadOnlyList<string> Sentences => RingFitSentences.Of(this);
 
-    /// <summary>Fits the rings that speak for a bar: those of the same bar where there are more than <see cref="Few"/>, otherwise those of a wider group.</summary>
+    /// <summary>
+    /// Fits the rings that speak for a bar: those of the same bar where there are more than <see cref="Few"/>, otherwise those of a wider
+    /// group.
+    /// </summary>
     /// <param name="rings">The measured rings; at least one.</param>
     /// <param name="analysis">Section and material of the bar to predict.</param>
     /// <param name="basis">The model to correct.</param>
     /// <param name="form">One ratio or a line; null to let the rings decide.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
-    /// <exception cref="ArgumentException">There is no ring, or one is null; the basis leaves no ring on any of the measured dies, or a line is asked for from rings that do not differ in radius.</exception>
+    /// <exception cref="ArgumentException">There is no ring, or one is null; the basis leaves no ring on any of the measured dies, or a
+    /// line is asked for from rings that do not differ in radius.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The form is not a defined value.</exception>
     public static RingFit Of(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, FitForm? form = null)
     {
@@ -144,7 +162,8 @@ public sealed class RingFit
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no ring, or one is null.</exception>
     public static bool TryOf(
-        IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, [NotNullWhen(true)] out RingFit? fit, [NotNullWhen(false)] out string? refusal)
+        IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, [NotNullWhen(true)] out RingFit? fit,
+        [NotNullWhen(false)] out string? refusal)
     {
         Guard.Items(rings, nameof(rings), 1);
         Guard.NotNull(analysis, nameof(analysis));
@@ -168,7 +187,9 @@ public sealed class RingFit
     public DiePrediction Forecast(Die die, Release release) => DiePrediction.Of(Model, Analysis, die, release);
 
     /// <summary>Form, number of rings and group.</summary>
-    public override string ToString() => $"{(Form == FitForm.Line ? "line" : "curvature ratio")} from {Counted.Text(Rings.Count, "ring")} {RingGroups.Words(Group, Analysis)}";
+    public override string ToString() =>
+        $"{(Form == FitForm.Line ? "line" : "curvature ratio")} "
+            + $"from {Counted.Text(Rings.Count, "ring")} {RingGroups.Words(Group, Analysis)}";
 
     private static (Usable[] Usable, List<string> LeftOut) UsableOf(IReadOnlyList<MeasuredRing> rings, FormingModel basis)
     {

@@ -4,9 +4,11 @@ namespace BendMath.Learning;
 internal static class RingGroups
 {
     /// <summary>The narrowest group of more rings than a few; failing that, the narrowest that holds as many as all do.</summary>
-    public static (RingGroup Group, IReadOnlyList<T> Rings) For<T>(IReadOnlyList<T> rings, Func<T, MeasuredRing> ringOf, BendAnalysis analysis, int few)
+    public static (RingGroup Group, IReadOnlyList<T> Rings) For<T>(IReadOnlyList<T> rings, Func<T, MeasuredRing> ringOf,
+        BendAnalysis analysis, int few)
     {
-        IReadOnlyList<T>[] groups = [.. new[] { RingGroup.SameBar, RingGroup.SameOrientationAndMetal, RingGroup.SameStock, RingGroup.All }.Select(group => (IReadOnlyList<T>)[.. rings.Where(ring => IsIn(group, ringOf(ring), analysis))])];
+        IReadOnlyList<T>[] groups =
+            [.. new[] { RingGroup.SameBar, RingGroup.SameOrientationAndMetal, RingGroup.SameStock, RingGroup.All }.Select(group => (IReadOnlyList<T>)[.. rings.Where(ring => IsIn(group, ringOf(ring), analysis))])];
         int chosen = Array.FindIndex(groups, group => group.Count > few);
         if (chosen < 0)
         {

@@ -55,7 +55,9 @@ public sealed class SecondRingOption
     /// <summary>What each fitting explanation predicts of it.</summary>
     public IReadOnlyList<PredictedRing> Predicted { get; }
 
-    /// <summary>Smallest difference in inside diameter between two explanations; null where one of them leaves no ring or fewer than two fit.</summary>
+    /// <summary>
+    /// Smallest difference in inside diameter between two explanations; null where one of them leaves no ring or fewer than two fit.
+    /// </summary>
     /// <remarks>
     /// Equation: min over pairs of |D_i − D_j|.
     /// Range: rings of the same bar, released as the measured one.
@@ -85,12 +87,15 @@ public sealed class SecondRing
         Correction = correction;
         MeasuringError = Length.FromMeters(error);
         Options = options;
-        SecondRingOption? widest = options.Where(one => one.SmallestSeparation is not null).OrderByDescending(one => one.SeparationOverError).FirstOrDefault();
+        SecondRingOption? widest =
+            options.Where(one => one.SmallestSeparation is not null).OrderByDescending(one => one.SeparationOverError).FirstOrDefault();
         Recommended = widest?.SeparationOverError >= LeastSeparation ? widest : null;
         Sentence = Say(correction, widest);
     }
 
-    /// <summary>Measuring errors by which two predictions must differ to be told apart, since both rings are measured: 2. A setting, not a finding.</summary>
+    /// <summary>
+    /// Measuring errors by which two predictions must differ to be told apart, since both rings are measured: 2. A setting, not a finding.
+    /// </summary>
     public static double LeastSeparation => 2;
 
     /// <summary>What the first ring teaches.</summary>
@@ -136,15 +141,21 @@ public sealed class SecondRing
         {
             return fitting.Length == 0
                 ? "No explanation fits this ring: measure it again, and check die and bar, before bending a second one."
-                : $"Only the {Hypothesis.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.";
+                : $"Only the {Hypothesis.Words(fitting[0].Kind)} fits this ring: a second ring on another die would confirm it, there is "
+                    + $"nothing to tell apart.";
         }
 
         string[] names = [.. fitting.Select(one => "the " + Hypothesis.Words(one.Kind))];
         string words = string.Join(", ", names.Take(names.Length - 1)) + " and " + names[names.Length - 1];
         return Recommended is { } best
-            ? Invariant($"Bend the second ring on die {best.Die.Name}: {words} predict rings there that differ by at least {best.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter ({string.Join(", ", best.Predicted)}), {best.SeparationOverError:0.#} times what measuring may be off.")
+            ? Invariant(
+                $"Bend the second ring on die {best.Die.Name}: {words} predict rings there that differ by at least {best.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter ({string.Join(", ", best.Predicted)}), {best.SeparationOverError:0.#} times what measuring may be off.")
             : widest is null
                 ? $"None of your dies tells {words} apart: on each of them one of these leaves no ring."
-                : Invariant($"None of your dies tells {words} apart: at most, on die {widest.Die.Name}, they differ by {widest.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter, and measuring may be off by {MeasuringError.Millimeters:0.0} mm for both rings. Measure more finely, or take a die much wider or tighter.");
+                : Invariant(
+                    $"None of your dies tells {words} apart: at most, on die {widest.Die.Name}, they differ "
+                        + $"by {widest.SmallestSeparation!.Value.Millimeters:0.0} mm in inside diameter, and measuring may be off "
+                        + $"by {MeasuringError.Millimeters:0.0} mm for both rings. Measure more finely, or take a die much wider or "
+                        + $"tighter.");
     }
 }

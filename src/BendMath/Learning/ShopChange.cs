@@ -40,10 +40,13 @@ public sealed class ShopChange
     /// <param name="rack">All dies.</param>
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="release">How the ring is let go before it is judged.</param>
-    /// <returns>One change for each of <see cref="FormingModel.SettingsOn"/>: the stroke for three-point bending, stroke and feed bump by bump; where there is none, as for wrapping, another die.</returns>
+    /// <returns>One change for each of <see cref="FormingModel.SettingsOn"/>: the stroke for three-point bending, stroke and feed bump by
+    /// bump; where there is none, as for wrapping, another die.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
-    public static IReadOnlyList<ShopChange> For(FormingModel model, BendAnalysis analysis, Die die, DieRack rack, BendRadius wanted, Release release)
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined
+    /// value.</exception>
+    public static IReadOnlyList<ShopChange> For(FormingModel model, BendAnalysis analysis, Die die, DieRack rack, BendRadius wanted,
+        Release release)
     {
         Guard.NotNull(model, nameof(model));
         Guard.NotNull(die, nameof(die));
@@ -53,5 +56,6 @@ public sealed class ShopChange
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
 
-    internal static IReadOnlyList<ShopChange> ChangesFor(Die die, DieChoice choice, BendAnalysis analysis) => Learning.ChangeSearch.Changes(die, choice, analysis);
+    internal static IReadOnlyList<ShopChange> ChangesFor(Die die, DieChoice choice, BendAnalysis analysis) =>
+        Learning.ChangeSearch.Changes(die, choice, analysis);
 }

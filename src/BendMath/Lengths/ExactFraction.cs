@@ -31,7 +31,8 @@ internal readonly record struct ExactFraction
             return 0;
         }
 
-        // n bytes hold a number from 2^(8n-9) to 2^(8n-1), so the shifted quotient lies between 2^56 and 2^72 before it is cut to fit a long.
+        // n bytes hold a number from 2^(8n-9) to 2^(8n-1), so the shifted quotient lies between 2^56 and 2^72 before it is cut to fit a
+        // long.
         var shift = 64 - (8 * (Numerator.ToByteArray().Length - Denominator.ToByteArray().Length));
         var scaled = shift > 0 ? Numerator << shift : Numerator;
         var divisor = shift < 0 ? Denominator << -shift : Denominator;

@@ -4,7 +4,8 @@ using BendMath.Guards;
 namespace BendMath.Lengths;
 
 /// <summary>
-/// Reads one written length: a number and a unit, or whole feet and then inches. A number is whole, decimal, a fraction, or whole and fraction.
+/// Reads one written length: a number and a unit, or whole feet and then inches. A number is whole, decimal, a fraction, or whole and
+/// fraction.
 /// </summary>
 internal sealed class LengthReader
 {
@@ -56,8 +57,10 @@ internal sealed class LengthReader
             reader._at++;
         }
 
-        number = new(value, unit, reader._tokens.Exists(token => token.Kind is LengthTokenKind.FractionBar or LengthTokenKind.VulgarFraction));
-        return reader.Current.Kind == LengthTokenKind.End ? null : $"goes on with {reader.Current.Text} after {reader._tokens[reader._at - 1].Text}";
+        number =
+            new(value, unit, reader._tokens.Exists(token => token.Kind is LengthTokenKind.FractionBar or LengthTokenKind.VulgarFraction));
+        return reader.Current.Kind == LengthTokenKind.End ? null
+            : $"goes on with {reader.Current.Text} after {reader._tokens[reader._at - 1].Text}";
     }
 
     private string? ReadAll(string text, out double meters)
@@ -190,7 +193,8 @@ internal sealed class LengthReader
         _at++;
         var joined = Current.Kind == LengthTokenKind.Hyphen && !Current.AfterSpace && !_tokens[_at + 1].AfterSpace;
         var fractionAt = joined ? _at + 1 : _at;
-        if (first.Kind == LengthTokenKind.VulgarFraction || !(IsFractionAt(fractionAt) || _tokens[fractionAt].Kind == LengthTokenKind.VulgarFraction))
+        if (first.Kind == LengthTokenKind.VulgarFraction
+            || !(IsFractionAt(fractionAt) || _tokens[fractionAt].Kind == LengthTokenKind.VulgarFraction))
         {
             return null;
         }

@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace BendMath.Lengths;
 
-/// <summary>How a length is printed: unit, smallest step and rounding. Immutable and thread-safe; two styles are equal when they print alike.</summary>
+/// <summary>
+/// How a length is printed: unit, smallest step and rounding. Immutable and thread-safe; two styles are equal when they print alike.
+/// </summary>
 public sealed record LengthStyle
 {
     private const int MostDecimals = 6;
@@ -67,14 +69,19 @@ public sealed record LengthStyle
 
     /// <summary>Inches with a reduced fraction, such as <c>31 7/16 in</c>.</summary>
     /// <param name="denominator">The finest fraction: 2, 4, 8, 16, 32 or 64, as on a rule.</param>
-    /// <param name="rounding">Which way to the next fraction. A sixteenth of an inch is coarse enough to matter, so this has no default.</param>
+    /// <param name="rounding">Which way to the next fraction. A sixteenth of an inch is coarse enough to matter, so this has no
+    /// default.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static LengthStyle FractionalInches(int denominator, LengthRounding rounding)
         => new(Notation.FractionalInches, CheckedDenominator(denominator), rounding);
 
-    /// <summary>Feet and inches with a reduced fraction, such as <c>2 ft 3 1/2 in</c>; the part that is zero is left out (<c>2 ft</c>, <c>3 1/2 in</c>, <c>0 in</c>).</summary>
+    /// <summary>
+    /// Feet and inches with a reduced fraction, such as <c>2 ft 3 1/2 in</c>; the part that is zero is left out (<c>2 ft</c>, <c>3 1/2
+    /// in</c>, <c>0 in</c>).
+    /// </summary>
     /// <param name="denominator">The finest fraction of an inch: 2, 4, 8, 16, 32 or 64, as on a rule.</param>
-    /// <param name="rounding">Which way to the next fraction. A sixteenth of an inch is coarse enough to matter, so this has no default.</param>
+    /// <param name="rounding">Which way to the next fraction. A sixteenth of an inch is coarse enough to matter, so this has no
+    /// default.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is out of its range.</exception>
     public static LengthStyle FeetAndInches(int denominator, LengthRounding rounding)
         => new(Notation.FeetAndInches, CheckedDenominator(denominator), rounding);
@@ -147,7 +154,8 @@ public sealed record LengthStyle
     private double ExactSteps(double meters, string name)
     {
         double steps = Math.Abs(meters) * StepDenominator / StepNumerator;
-        return steps < double.PositiveInfinity ? steps : throw Guard.Fault(name, Length.FromMeters(meters), "must be short enough for its steps to be counted");
+        return steps < double.PositiveInfinity ? steps
+            : throw Guard.Fault(name, Length.FromMeters(meters), "must be short enough for its steps to be counted");
     }
 
     private static string Digits(BigInteger number) => number.ToString(CultureInfo.InvariantCulture);

@@ -81,7 +81,8 @@ public sealed record HotRolledSteel : StressStrainLaw
     {
         if (ultimate <= plateau)
         {
-            throw Guard.Fault("ultimateStrength", Pressure.FromPascals(ultimate), $"must be greater than the stress of the plateau, {Guard.Text(Pressure.FromPascals(plateau))}");
+            throw Guard.Fault("ultimateStrength", Pressure.FromPascals(ultimate),
+                $"must be greater than the stress of the plateau, {Guard.Text(Pressure.FromPascals(plateau))}");
         }
 
         _plateau = plateau;
@@ -92,7 +93,9 @@ public sealed record HotRolledSteel : StressStrainLaw
         _curve = new(tensileModulus, plateau, ultimate, form == HotRolledForm.TrueStress);
         if (_curve.YieldStrain >= _curve.Own(_curve.PlateauEnd))
         {
-            throw Guard.Fault("plateauStress", Pressure.FromPascals(plateau), $"must be reached before the plateau ends, at a strain of {Guard.Text(PlateauEnd)} with a modulus of {LawRules.Gigapascals(tensileModulus)}");
+            throw Guard.Fault("plateauStress", Pressure.FromPascals(plateau),
+                $"must be reached before the plateau ends, at a strain of {Guard.Text(PlateauEnd)} with a modulus "
+                    + $"of {LawRules.Gigapascals(tensileModulus)}");
         }
 
         _yieldStrain = InBar(_curve.YieldStrain);
@@ -164,7 +167,8 @@ public sealed record HotRolledSteel : StressStrainLaw
         double plateau = Form == HotRolledForm.TrueStress ? yield * Math.Exp(-yield / _tensileModulus) : yield;
         return plateau < _ultimate
             ? new HotRolledSteel(E, _tensileModulus, plateau, _ultimate, Form, _factor)
-            : throw Guard.Fault(nameof(yieldStress), yieldStress, $"must be smaller than the ultimate strength, {Guard.Text(UltimateStrength)}");
+            : throw Guard.Fault(nameof(yieldStress), yieldStress,
+                $"must be smaller than the ultimate strength, {Guard.Text(UltimateStrength)}");
     }
 
     /// <summary>Whether modulus, strengths and form are the same.</summary>
@@ -184,7 +188,8 @@ public sealed record HotRolledSteel : StressStrainLaw
             _ => "four lines",
         };
         return Invariant(
-            $"hot-rolled steel, plateau {_plateau / 1e6:0.#} MPa to {100 * _curve.PlateauEnd:0.##} %, ultimate {_ultimate / 1e6:0.#} MPa, {form}, E {E / 1e9:0.#} GPa");
+            $"hot-rolled steel, plateau {_plateau / 1e6:0.#} MPa to {100 * _curve.PlateauEnd:0.##} %, ultimate {_ultimate / 1e6:0.#} "
+                + $"MPa, {form}, E {E / 1e9:0.#} GPa");
     }
 
     internal override bool Allows(Pressure yieldStress) => yieldStress.Pascals < _factor * _ultimate;
@@ -194,12 +199,14 @@ public sealed record HotRolledSteel : StressStrainLaw
         if (strain > acting.DataStrain)
         {
             yield return new("beyond-ultimate-strain", Invariant(
-                $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % at which this steel reaches its ")
+                $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % at which this steel reaches "
+                    + $"its ")
                 + "ultimate strength; from there the engineering stress is held constant, which is an assumption.", Sources.YunGardner2017);
         }
     }
 
-    internal override double PlasticStrain(double strain) => strain <= _yieldStrain ? 0 : _lines?.PlasticStrain(strain) ?? AtStrain(strain).Plastic;
+    internal override double PlasticStrain(double strain) =>
+        strain <= _yieldStrain ? 0 : _lines?.PlasticStrain(strain) ?? AtStrain(strain).Plastic;
 
     internal override double PlasticRate(double strain) => strain < _yieldStrain ? 0 : _lines?.PlasticRate(strain) ?? AtStrain(strain).Rate;
 

@@ -11,7 +11,8 @@ internal static class LawRules
         double yield = Guard.Positive(yieldStress, nameof(yieldStress));
         return yield < elasticModulus
             ? yield
-            : throw Guard.Fault(nameof(yieldStress), yieldStress, $"must be smaller than the elastic modulus, {Gigapascals(elasticModulus)}");
+            : throw Guard.Fault(nameof(yieldStress), yieldStress,
+                $"must be smaller than the elastic modulus, {Gigapascals(elasticModulus)}");
     }
 
     public static double PoissonsRatio(double value, string name) => Guard.NonNegative(value, name) <= 0.5

@@ -1,8 +1,8 @@
 namespace BendMath.Materials;
 
 /// <summary>
-/// What is left of a law when strains are counted in a strain of reference that goes with the yield: two laws of one shape have the same plastic strain over reference at the same strain over reference. So what
-/// a section does under one of them, it does under the other.
+/// What is left of a law when strains are counted in a strain of reference that goes with the yield: two laws of one shape have the same
+/// plastic strain over reference at the same strain over reference. So what a section does under one of them, it does under the other.
 /// </summary>
 internal abstract record LawShape
 {

@@ -11,7 +11,8 @@ namespace BendMath;
 /// <summary>Elastic up to the yield stress, then a straight line of a smaller slope.</summary>
 /// <remarks>
 /// Equation: σ = E·e for |e| ≤ e_y = σ_y/E, else ±(σ_y + E_t·(|e| − e_y)).
-/// Range: fit the tangent modulus over the strains the bend really reaches; the line has no end, so it overstates the stress at large strain.
+/// Range: fit the tangent modulus over the strains the bend really reaches; the line has no end, so it overstates the stress at large
+/// strain.
 /// Source: <see cref="Sources.BeerJohnston4"/>
 /// </remarks>
 public sealed record LinearHardening : StressStrainLaw
@@ -34,7 +35,8 @@ public sealed record LinearHardening : StressStrainLaw
         _tangent = Guard.NonNegative(tangentModulus, nameof(tangentModulus));
         if (_tangent >= E)
         {
-            throw Guard.Fault(nameof(tangentModulus), tangentModulus, $"must be smaller than the elastic modulus, {LawRules.Gigapascals(E)}");
+            throw Guard.Fault(nameof(tangentModulus), tangentModulus,
+                $"must be smaller than the elastic modulus, {LawRules.Gigapascals(E)}");
         }
 
         _ramp = [new(_yield / E, 1 - _tangent / E)];
@@ -55,13 +57,15 @@ public sealed record LinearHardening : StressStrainLaw
 
     /// <summary>Whether modulus, yield and tangent modulus are the same.</summary>
     /// <param name="other">The law to compare with.</param>
-    public bool Equals(LinearHardening? other) => other is not null && E.Equals(other.E) && _yield.Equals(other._yield) && _tangent.Equals(other._tangent);
+    public bool Equals(LinearHardening? other) =>
+        other is not null && E.Equals(other.E) && _yield.Equals(other._yield) && _tangent.Equals(other._tangent);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (E, _yield, _tangent).GetHashCode();
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => Invariant($"linear hardening, yield {_yield / 1e6:0.#} MPa, tangent modulus {_tangent / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
+    public override string ToString() =>
+        Invariant($"linear hardening, yield {_yield / 1e6:0.#} MPa, tangent modulus {_tangent / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
 
     internal override double PlasticStrain(double strain) => _ramp[0].Rate * Math.Max(0, strain - _ramp[0].Start);
 
@@ -72,7 +76,8 @@ public sealed record LinearHardening : StressStrainLaw
         double modulus = Stiffened(E, poissonsRatio).Pascals;
         double plastic = PlaneStrainFactor * PlaneStrainFactor * E * _tangent / (E - _tangent);
         return new LinearHardening(
-            Pressure.FromPascals(modulus), Pressure.FromPascals(PlaneStrainFactor * _yield), Pressure.FromPascals(modulus * plastic / (modulus + plastic)));
+            Pressure.FromPascals(modulus), Pressure.FromPascals(PlaneStrainFactor * _yield),
+                Pressure.FromPascals(modulus * plastic / (modulus + plastic)));
     }
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>

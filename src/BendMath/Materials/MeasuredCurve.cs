@@ -8,10 +8,13 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>A measured tensile curve: the elastic line to the first point, straight lines from point to point, constant stress beyond the last one.</summary>
+/// <summary>
+/// A measured tensile curve: the elastic line to the first point, straight lines from point to point, constant stress beyond the last one.
+/// </summary>
 /// <remarks>
 /// Equation: σ = E·e for |e| ≤ e₁ = σ₁/E, linear between (eᵢ, σᵢ), ±σ_last beyond; true points enter as e = exp(ε) − 1, σ = σ_true/(1 + e).
-/// Range: stress never falls and σ/e never rises with e, so that one loaded radius belongs to each finished one; beyond <see cref="LargestStrain"/> the stress is an assumption.
+/// Range: stress never falls and σ/e never rises with e, so that one loaded radius belongs to each finished one; beyond
+/// <see cref="LargestStrain"/> the stress is an assumption.
 /// Source: <see cref="Sources.Mechanics"/>
 /// </remarks>
 public sealed record MeasuredCurve : StressStrainLaw
@@ -33,13 +36,17 @@ public sealed record MeasuredCurve : StressStrainLaw
         _stresses = stresses;
         _measuredYield = measuredYield;
         PointsAreTrue = pointsAreTrue;
-        Points = Array.AsReadOnly([.. stresses.Select((stress, i) => (Ratio.FromDecimalFractions(law.Strains[i]), Pressure.FromPascals(stress)))]);
+        Points =
+            Array.AsReadOnly(
+                [.. stresses.Select((stress, i) => (Ratio.FromDecimalFractions(law.Strains[i]), Pressure.FromPascals(stress)))]);
     }
 
     /// <summary>Stress of the first point.</summary>
     public override Pressure YieldStress => Pressure.FromPascals(_stresses[0]);
 
-    /// <summary>The yield stress of the points as measured; <see cref="YieldStress"/> differs from it after <see cref="WithYield"/>.</summary>
+    /// <summary>
+    /// The yield stress of the points as measured; <see cref="YieldStress"/> differs from it after <see cref="WithYield"/>.
+    /// </summary>
     public Pressure MeasuredYield => Pressure.FromPascals(_measuredYield);
 
     /// <summary>Whether the points were given as true stress and true strain; the law itself works on engineering values.</summary>
@@ -68,8 +75,9 @@ public sealed record MeasuredCurve : StressStrainLaw
     /// <summary>Makes the law from points of engineering strain and engineering stress, as a testing machine prints them.</summary>
     /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
     /// <param name="points">
-    /// At least two points, tension positive. The first is the end of the elastic line: it must lie on it within 2 %, its stress is taken as the yield and its strain as σ/E.
-    /// Strain rises from point to point, 0.0001 % to 100 %; stress never falls; no line is as steep as E; σ/e never rises.
+    /// At least two points, tension positive. The first is the end of the elastic line: it must lie on it within 2 %, its stress is taken
+    /// as the yield and its strain as σ/E. Strain rises from point to point, 0.0001 % to 100 %; stress never falls; no line is as steep as
+    /// E; σ/e never rises.
     /// </param>
     /// <exception cref="ArgumentNullException">The points are null.</exception>
     /// <exception cref="ArgumentException">There are fewer than two points.</exception>
@@ -77,16 +85,24 @@ public sealed record MeasuredCurve : StressStrainLaw
     public static MeasuredCurve FromEngineering(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points) =>
         From(elasticModulus, points, pointsAreTrue: false);
 
-    /// <summary>Makes the law from points of true (logarithmic) strain and true stress; they are converted to engineering values first, and the rules hold for those.</summary>
+    /// <summary>
+    /// Makes the law from points of true (logarithmic) strain and true stress; they are converted to engineering values first, and the
+    /// rules hold for those.
+    /// </summary>
     /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
-    /// <param name="points">At least two points as in <see cref="FromEngineering"/>; end at the uniform strain, beyond which the engineering stress falls.</param>
+    /// <param name="points">At least two points as in <see cref="FromEngineering"/>; end at the uniform strain, beyond which the
+    /// engineering stress falls.</param>
     /// <exception cref="ArgumentNullException">The points are null.</exception>
     /// <exception cref="ArgumentException">There are fewer than two points.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The modulus or a point breaks a rule; the message names the point and its engineering values.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The modulus or a point breaks a rule; the message names the point and its engineering
+    /// values.</exception>
     public static MeasuredCurve FromTrue(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points) =>
         From(elasticModulus, points, pointsAreTrue: true);
 
-    /// <summary>The curve with every stress in proportion to the new yield at the same plastic strain e − σ/E; this keeps every rule the points obey.</summary>
+    /// <summary>
+    /// The curve with every stress in proportion to the new yield at the same plastic strain e − σ/E; this keeps every rule the points
+    /// obey.
+    /// </summary>
     /// <param name="yieldStress">The new yield stress, greater than zero and less than E.</param>
     /// <exception cref="ArgumentOutOfRangeException">The yield stress is not positive and finite, or not below the modulus.</exception>
     public override StressStrainLaw WithYield(Pressure yieldStress)
@@ -109,12 +125,15 @@ public sealed record MeasuredCurve : StressStrainLaw
         && _law.Strains.SequenceEqual(other._law.Strains);
 
     /// <summary>A hash of modulus, number of points and both ends of the curve.</summary>
-    public override int GetHashCode() => (E, _stresses.Length, _stresses[0], _stresses[_stresses.Length - 1], LastStrain, PointsAreTrue).GetHashCode();
+    public override int GetHashCode() =>
+        (E, _stresses.Length, _stresses[0], _stresses[_stresses.Length - 1], LastStrain, PointsAreTrue).GetHashCode();
 
     /// <summary>Kind of law, kind of points and the main numbers.</summary>
     public override string ToString()
     {
-        string text = Invariant($"measured curve of {_stresses.Length} {(PointsAreTrue ? "true" : "engineering")} points to a strain of {LastStrain * 100:0.###} %, yield {_stresses[0] / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
+        string text = Invariant(
+            $"measured curve of {_stresses.Length} {(PointsAreTrue ? "true" : "engineering")} points to a strain "
+                + $"of {LastStrain * 100:0.###} %, yield {_stresses[0] / 1e6:0.#} MPa, E {E / 1e9:0.#} GPa");
         return _stresses[0].Equals(_measuredYield) ? text : Invariant($"{text}, scaled from a yield of {_measuredYield / 1e6:0.#} MPa");
     }
 
@@ -122,7 +141,10 @@ public sealed record MeasuredCurve : StressStrainLaw
     {
         if (strain > acting.DataStrain)
         {
-            yield return new("beyond-measured-curve", Invariant($"The largest strain is {100 * strain:0.##} %, beyond the last point of the measured curve at {100 * LastStrain:0.##} %; the stress is held constant from there, which is an assumption."), Sources.Mechanics);
+            yield return new("beyond-measured-curve",
+                Invariant(
+                    $"The largest strain is {100 * strain:0.##} %, beyond the last point of the measured curve at {100 * LastStrain:0.##} "
+                        + $"%; the stress is held constant from there, which is an assumption."), Sources.Mechanics);
         }
     }
 
@@ -157,7 +179,8 @@ public sealed record MeasuredCurve : StressStrainLaw
     private static MeasuredCurve From(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points, bool pointsAreTrue)
     {
         double modulus = Guard.Positive(elasticModulus, nameof(elasticModulus));
-        (double Strain, double Stress)[] read = [.. Guard.NotNull(points, nameof(points)).Select((point, i) => Read(point, i, pointsAreTrue))];
+        (double Strain, double Stress)[] read =
+            [.. Guard.NotNull(points, nameof(points)).Select((point, i) => Read(point, i, pointsAreTrue))];
         if (read.Length < 2)
         {
             throw Guard.Refused(nameof(points), "must be at least 2", Invariant($"are {read.Length}"));
@@ -213,16 +236,22 @@ public sealed record MeasuredCurve : StressStrainLaw
         double slope = (point.Stress - before.Stress) / (point.Strain - before.Strain);
         if (slope >= modulus)
         {
-            throw Fault(index, point, $"must be reached by a slope smaller than the elastic modulus, {LawRules.Gigapascals(modulus)}, not {LawRules.Gigapascals(slope)}");
+            throw Fault(index, point,
+                $"must be reached by a slope smaller than the elastic modulus, {LawRules.Gigapascals(modulus)}, "
+                    + $"not {LawRules.Gigapascals(slope)}");
         }
 
         if (point.Stress / point.Strain > before.Stress / before.Strain * (1 + 1e-12))
         {
-            throw Fault(index, point, Invariant($"must not have a larger stress over strain, {point.Stress / point.Strain / 1e6:0.#} MPa, than the point before, {before.Stress / before.Strain / 1e6:0.#} MPa"));
+            throw Fault(index, point,
+                Invariant(
+                    $"must not have a larger stress over strain, {point.Stress / point.Strain / 1e6:0.#} MPa, than the point "
+                        + $"before, {before.Stress / before.Strain / 1e6:0.#} MPa"));
         }
     }
 
-    private static ArgumentOutOfRangeException Fault(int index, (double Strain, double Stress) point, string rule, string name = "points") => new(
+    private static ArgumentOutOfRangeException Fault(int index, (double Strain, double Stress) point, string rule,
+        string name = "points") => new(
         name,
         Invariant($"{name}: point {index + 1} {rule}, but is {Megapascals(point.Stress)} at {Percent(point.Strain)}."));
 

@@ -23,7 +23,8 @@ public sealed record PerfectlyPlastic : StressStrainLaw
     /// <summary>Makes the law from its modulus and yield stress.</summary>
     /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
     /// <param name="yieldStress">Yield stress σ_y, greater than zero and less than E.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the yield stress is not below the modulus.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the yield stress is not below the
+    /// modulus.</exception>
     public PerfectlyPlastic(Pressure elasticModulus, Pressure yieldStress)
         : base(Guard.Positive(elasticModulus, nameof(elasticModulus)))
     {

@@ -10,7 +10,8 @@ namespace BendMath;
 /// <summary>The power law of hardening joined to the elastic line where the two meet.</summary>
 /// <remarks>
 /// Equation: σ = E·e for |e| ≤ e_y, else ±K·|e|ⁿ, with e_y = (K/E)^(1/(1 − n)).
-/// Range: 0 ≤ n &lt; 1; K and n are usually fitted to true stress and true strain, total strain, one heat each: at bending strains of a few percent the difference to engineering strain is small, but the yield they imply may not be that of the bar at hand.
+/// Range: 0 ≤ n &lt; 1; K and n are usually fitted to true stress and true strain, total strain, one heat each: at bending strains of a few
+/// percent the difference to engineering strain is small, but the yield they imply may not be that of the bar at hand.
 /// Source: <see cref="Sources.Hollomon1945"/>
 /// </remarks>
 public sealed record PowerHardening : StressStrainLaw
@@ -50,7 +51,8 @@ public sealed record PowerHardening : StressStrainLaw
         double yieldStrain = Math.Pow(ratio, 1 / (1 - _exponent));
         if (!(yieldStrain > 1e-12 && yieldStrain < 1))
         {
-            throw Guard.Fault(nameof(strengthCoefficient), strengthCoefficient, $"must give a yield strain between 1e-12 and 1 with a modulus of {LawRules.Gigapascals(E)}");
+            throw Guard.Fault(nameof(strengthCoefficient), strengthCoefficient,
+                $"must give a yield strain between 1e-12 and 1 with a modulus of {LawRules.Gigapascals(E)}");
         }
 
         _fitted = fitted ?? _strength;
@@ -63,7 +65,9 @@ public sealed record PowerHardening : StressStrainLaw
     /// <summary>Strength coefficient K.</summary>
     public Pressure StrengthCoefficient => Pressure.FromPascals(_strength);
 
-    /// <summary>Strength coefficient of the test; <see cref="StrengthCoefficient"/> differs from it after <see cref="WithYield"/>.</summary>
+    /// <summary>
+    /// Strength coefficient of the test; <see cref="StrengthCoefficient"/> differs from it after <see cref="WithYield"/>.
+    /// </summary>
     public Pressure FittedStrengthCoefficient => Pressure.FromPascals(_fitted);
 
     /// <summary>Hardening exponent n.</summary>
@@ -76,8 +80,8 @@ public sealed record PowerHardening : StressStrainLaw
     internal override bool IsSmooth => true;
 
     /// <summary>
-    /// The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ. A pair fitted to strains of a few percent seldom has the yield of
-    /// its bar, so this may move the whole curve far from the test: bending with it is advised of.
+    /// The law with the same exponent whose elastic line ends at another yield: K = σ_y·(E/σ_y)ⁿ. A pair fitted to strains of a few percent
+    /// seldom has the yield of its bar, so this may move the whole curve far from the test: bending with it is advised of.
     /// </summary>
     /// <param name="yieldStress">The new yield stress, greater than zero and less than E.</param>
     /// <exception cref="ArgumentOutOfRangeException">The yield stress is not positive and finite, or not below the modulus.</exception>
@@ -88,7 +92,8 @@ public sealed record PowerHardening : StressStrainLaw
     }
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => Invariant($"power hardening, K {_strength / 1e6:0.#} MPa, n {_exponent:0.###}, E {E / 1e9:0.#} GPa");
+    public override string ToString() =>
+        Invariant($"power hardening, K {_strength / 1e6:0.#} MPa, n {_exponent:0.###}, E {E / 1e9:0.#} GPa");
 
     internal override double? RigidExponent => _exponent;
 
@@ -96,7 +101,11 @@ public sealed record PowerHardening : StressStrainLaw
     {
         if (Math.Abs(Math.Log(_strength / _fitted)) > Math.Log(MovedCurve))
         {
-            yield return new("power-law-moved", Invariant($"To have a yield of {YieldStress.Megapascals:0.#} MPa the strength coefficient was moved from the {_fitted / 1e6:0} MPa of the test to {_strength / 1e6:0} MPa, and the whole curve with it; at strains of a few percent the test is the better witness. Use the pair as fitted, or a measured curve."), Sources.Mechanics);
+            yield return new("power-law-moved",
+                Invariant(
+                    $"To have a yield of {YieldStress.Megapascals:0.#} MPa the strength coefficient was moved from the {_fitted / 1e6:0} "
+                        + $"MPa of the test to {_strength / 1e6:0} MPa, and the whole curve with it; at strains of a few percent the test "
+                        + $"is the better witness. Use the pair as fitted, or a measured curve."), Sources.Mechanics);
         }
     }
 
@@ -107,7 +116,8 @@ public sealed record PowerHardening : StressStrainLaw
     internal override (double Plastic, double Rate) PlasticAt(double strain) => strain < _law.ElasticLimit ? default : _law.At(strain);
 
     internal override StressStrainLaw InPlaneStrain(double poissonsRatio) => new PowerHardening(
-        Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent, _fitted * Math.Pow(PlaneStrainFactor, 1 + _exponent));
+        Stiffened(E, poissonsRatio), Pressure.FromPascals(_strength * Math.Pow(PlaneStrainFactor, 1 + _exponent)), _exponent,
+            _fitted * Math.Pow(PlaneStrainFactor, 1 + _exponent));
 
     internal override PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Integrate(profile, _law, curvature, neutralAxis);
@@ -115,7 +125,10 @@ public sealed record PowerHardening : StressStrainLaw
     internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
         PlasticIntegrator.Work(profile, _law, curvature, neutralAxis);
 
-    /// <summary>Twelve points for two and a half times the strain: the singularity of eⁿ at zero lies 2.3 half-widths away, which leaves a remainder below 4.4⁻²⁴ ≈ 3e−16.</summary>
+    /// <summary>
+    /// Twelve points for two and a half times the strain: the singularity of eⁿ at zero lies 2.3 half-widths away, which leaves a remainder
+    /// below 4.4⁻²⁴ ≈ 3e−16.
+    /// </summary>
     private readonly struct Kernel(double yieldStrain, double ratio, double exponent) : IPlasticLaw
     {
         public double ElasticLimit => yieldStrain;
@@ -128,7 +141,9 @@ public sealed record PowerHardening : StressStrainLaw
 
         public double NextBreak(double strain) => 2.5 * strain;
 
-        /// <summary>With s = σ/E: ∫(e − s)·eᵏ de = e^(k + 2)/(k + 2) − s·e^(k + 1)/(n + k + 1), ∫c·eᵏ de = e^(k + 1)/(k + 1) − n·s·eᵏ/(n + k).</summary>
+        /// <summary>
+        /// With s = σ/E: ∫(e − s)·eᵏ de = e^(k + 2)/(k + 2) − s·e^(k + 1)/(n + k + 1), ∫c·eᵏ de = e^(k + 1)/(k + 1) − n·s·eᵏ/(n + k).
+        /// </summary>
         public StrainPrimitives PrimitivesAt(double strain)
         {
             double stress = ratio * Math.Pow(strain, exponent);

@@ -73,7 +73,8 @@ public sealed record RambergOsgood : StressStrainLaw
 
     /// <summary>Equal when modulus, proof stress and exponent are equal.</summary>
     /// <param name="other">Another law.</param>
-    public bool Equals(RambergOsgood? other) => other is not null && E.Equals(other.E) && _proof.Equals(other._proof) && _exponent.Equals(other._exponent);
+    public bool Equals(RambergOsgood? other) =>
+        other is not null && E.Equals(other.E) && _proof.Equals(other._proof) && _exponent.Equals(other._exponent);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (E, _proof, _exponent).GetHashCode();
@@ -81,10 +82,12 @@ public sealed record RambergOsgood : StressStrainLaw
     internal override double ReferenceStrain => _law.Reference;
 
     /// <inheritdoc/>
-    public override StressStrainLaw WithYield(Pressure yieldStress) => new RambergOsgood(this, E, LawRules.YieldBelowModulus(yieldStress, E));
+    public override StressStrainLaw WithYield(Pressure yieldStress) =>
+        new RambergOsgood(this, E, LawRules.YieldBelowModulus(yieldStress, E));
 
     /// <summary>Kind of law and its numbers.</summary>
-    public override string ToString() => Invariant($"Ramberg–Osgood, proof stress {_proof / 1e6:0.#} MPa, n {_exponent:0.##}, E {E / 1e9:0.#} GPa");
+    public override string ToString() =>
+        Invariant($"Ramberg–Osgood, proof stress {_proof / 1e6:0.#} MPa, n {_exponent:0.##}, E {E / 1e9:0.#} GPa");
 
     internal override double? RigidExponent => 1 / _exponent;
 
@@ -104,9 +107,9 @@ public sealed record RambergOsgood : StressStrainLaw
         PlasticIntegrator.Work(profile, _law, curvature, neutralAxis);
 
     /// <summary>
-    /// With a = σ₀.₂/E, a·c = 0.002·cⁿ and u = σ/(c·σ₀.₂), e = a·c·(u + uⁿ). As a function of e, u is singular at the complex strain e* where de/du = 0:
-    /// u* = n^(−1/(n − 1))·exp(iπ/(n − 1)), e* = a·c·u*·(1 − 1/n). Pieces reach 0.6 of the distance to it, which puts it at least 2.3
-    /// half-widths off; twelve points then leave a remainder near 1e−15.
+    /// With a = σ₀.₂/E, a·c = 0.002·cⁿ and u = σ/(c·σ₀.₂), e = a·c·(u + uⁿ). As a function of e, u is singular at the complex strain e*
+    /// where de/du = 0: u* = n^(−1/(n − 1))·exp(iπ/(n − 1)), e* = a·c·u*·(1 − 1/n). Pieces reach 0.6 of the distance to it, which puts it
+    /// at least 2.3 half-widths off; twelve points then leave a remainder near 1e−15.
     /// </summary>
     private readonly struct Kernel : IPlasticLaw
     {
@@ -130,7 +133,9 @@ public sealed record RambergOsgood : StressStrainLaw
             _exponent = exponent;
             double scale = Math.Pow(elastic / Offset, 1 / (exponent - 1));
             _reference = elastic * scale;
-            Complex knee = Complex.FromPolarCoordinates(_reference * Math.Pow(1 / exponent, 1 / (exponent - 1)) * (1 - 1 / exponent), Math.PI / (exponent - 1));
+            Complex knee =
+                Complex.FromPolarCoordinates(_reference * Math.Pow(1 / exponent, 1 / (exponent - 1)) * (1 - 1 / exponent),
+                    Math.PI / (exponent - 1));
             _knee = knee.Real;
             _kneeOff = knee.Imaginary;
             double limit = Math.Pow(Negligible, 1 / (exponent - 1));
@@ -153,8 +158,8 @@ public sealed record RambergOsgood : StressStrainLaw
         }
 
         /// <summary>
-        /// Over the elastic strain x = a·s and the plastic strain p = 0.002·sⁿ, e = x + p and x·dp = n·p·dx: every antiderivative is a polynomial in
-        /// x and p, free of negative terms. P_k = ∫p·(x + p)ᵏ·d(x + p) and C_k = ∫(x + p)ᵏ dp.
+        /// Over the elastic strain x = a·s and the plastic strain p = 0.002·sⁿ, e = x + p and x·dp = n·p·dx: every antiderivative is a
+        /// polynomial in x and p, free of negative terms. P_k = ∫p·(x + p)ᵏ·d(x + p) and C_k = ∫(x + p)ᵏ dp.
         /// </summary>
         public StrainPrimitives PrimitivesAt(double strain)
         {
@@ -169,11 +174,15 @@ public sealed record RambergOsgood : StressStrainLaw
             {
                 P0 = xp + p * p / 2,
                 P1 = xxp + (1 + n) * xpp + p * p * p / 3,
-                P2 = p * x * x * x / (n + 3) + (2 + n) * p * p * x * x / (2 * n + 2) + (1 + 2 * n) * p * p * p * x / (3 * n + 1) + p * p * p * p / 4,
+                P2 =
+                    p * x * x * x / (n + 3) + (2 + n) * p * p * x * x / (2 * n + 2) + (1 + 2 * n) * p * p * p * x / (3 * n + 1)
+                        + p * p * p * p / 4,
                 C0 = p,
                 C1 = n * xp + p * p / 2,
                 C2 = n * xxp + 2 * n * xpp + p * p * p / 3,
-                C3 = n * p * x * x * x / (n + 3) + 3 * n * p * p * x * x / (2 * n + 2) + 3 * n * p * p * p * x / (3 * n + 1) + p * p * p * p / 4,
+                C3 =
+                    n * p * x * x * x / (n + 3) + 3 * n * p * p * x * x / (2 * n + 2) + 3 * n * p * p * p * x / (3 * n + 1)
+                        + p * p * p * p / 4,
             };
         }
 

@@ -1,8 +1,9 @@
 namespace BendMath.Materials;
 
 /// <summary>
-/// The root u of e = u + uⁿ over many strains: with z = ln u, a table of z over ln e with its slopes, 1/(1 + (n − 1)·σ), σ = uⁿ⁻¹/(1 + uⁿ⁻¹), cubic between; one step of Halley's method from there leaves rounding, a second one
-/// where a sharp knee falls between two rows. Immutable and thread-safe.
+/// The root u of e = u + uⁿ over many strains: with z = ln u, a table of z over ln e with its slopes, 1/(1 + (n − 1)·σ), σ = uⁿ⁻¹/(1 +
+/// uⁿ⁻¹), cubic between; one step of Halley's method from there leaves rounding, a second one where a sharp knee falls between two rows.
+/// Immutable and thread-safe.
 /// </summary>
 internal sealed class SmoothRoots
 {

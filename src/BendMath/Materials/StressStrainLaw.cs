@@ -56,7 +56,8 @@ public abstract record StressStrainLaw
 
     /// <summary>The same kind of law with another yield stress, all else kept.</summary>
     /// <param name="yieldStress">The new yield stress, greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The yield stress is not a positive finite pressure, or the law allows none so high.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The yield stress is not a positive finite pressure, or the law allows none so
+    /// high.</exception>
     public abstract StressStrainLaw WithYield(Pressure yieldStress);
 
     /// <summary>Stress at a strain, positive in tension.</summary>
@@ -67,7 +68,8 @@ public abstract record StressStrainLaw
     /// <summary>Slope dσ/de of the law at a strain; at a kink, the slope of the part farther from zero.</summary>
     /// <param name="strain">Engineering strain, positive in tension.</param>
     /// <exception cref="ArgumentOutOfRangeException">The strain is not finite.</exception>
-    public Pressure TangentModulusAt(Ratio strain) => Pressure.FromPascals(E * (1 - PlasticRate(Math.Abs(Guard.Finite(strain, nameof(strain))))));
+    public Pressure TangentModulusAt(Ratio strain) =>
+        Pressure.FromPascals(E * (1 - PlasticRate(Math.Abs(Guard.Finite(strain, nameof(strain))))));
 
     internal double Stress(double strain) => E * (strain - Math.Sign(strain) * PlasticStrain(Math.Abs(strain)));
 
@@ -89,7 +91,8 @@ public abstract record StressStrainLaw
     internal abstract PlasticSums Integrate(BandProfile profile, double curvature, double neutralAxis);
 
     /// <summary>Those of them that moments and release need.</summary>
-    internal virtual PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) => Integrate(profile, curvature, neutralAxis).Moments;
+    internal virtual PlasticMoments MomentsOf(BandProfile profile, double curvature, double neutralAxis) =>
+        Integrate(profile, curvature, neutralAxis).Moments;
 
     /// <summary>∫∫e_p de dA, the plastic strain gathered along each fiber under e = κ(y − y_n).</summary>
     internal abstract double PlasticWork(BandProfile profile, double curvature, double neutralAxis);
@@ -103,12 +106,13 @@ public abstract record StressStrainLaw
         NeutralAxis.AtCurvature(profile, new IntegralBalance(this, profile), curvature, guess);
 
     /// <summary>
-    /// The law as it acts along a bar that cannot change its width: elastic with E/(1 − ν²); plastic without change of volume, so that by the yield
-    /// condition of von Mises the stress is 2/√3 times, and the plastic strain √3/2 times, that of the tensile test.
+    /// The law as it acts along a bar that cannot change its width: elastic with E/(1 − ν²); plastic without change of volume, so that by
+    /// the yield condition of von Mises the stress is 2/√3 times, and the plastic strain √3/2 times, that of the tensile test.
     /// </summary>
     internal abstract StressStrainLaw InPlaneStrain(double poissonsRatio);
 
-    private protected static Pressure Stiffened(double modulus, double poissonsRatio) => Pressure.FromPascals(modulus / (1 - poissonsRatio * poissonsRatio));
+    private protected static Pressure Stiffened(double modulus, double poissonsRatio) =>
+        Pressure.FromPascals(modulus / (1 - poissonsRatio * poissonsRatio));
 
     private readonly struct IntegralBalance(StressStrainLaw law, BandProfile profile) : IAxialBalance
     {

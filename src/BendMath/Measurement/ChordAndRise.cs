@@ -31,10 +31,12 @@ public static class ChordAndRise
     /// <param name="rise">Greatest distance between chord and arc, greater than zero.</param>
     /// <param name="chordError">Error of the chord either way, less than the chord.</param>
     /// <param name="riseError">Error of the rise either way, less than the rise.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range, or the radius may be beyond a thousand kilometers.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is outside its range, or the radius may be beyond a thousand
+    /// kilometers.</exception>
     /// <remarks>
     /// Equation: ΔR = √((c/(4h)·Δc)² + ((c²/(8h²) − 1/2)·Δh)²); worst case: the least and greatest R of all c ± Δc and h ± Δh.
-    /// Range: the first-order error where the errors are small against the readings and independent; the worst case always, also past the half circle, where R has its least value c/2.
+    /// Range: the first-order error where the errors are small against the readings and independent; the worst case always, also past the
+    /// half circle, where R has its least value c/2.
     /// Source: <see cref="Sources.Gum"/>
     /// </remarks>
     public static MeasuredLength RadiusOf(Length chord, Length rise, Length chordError, Length riseError)
@@ -58,17 +60,23 @@ public static class ChordAndRise
         double byRise = (c * c / (8 * h * h) - 0.5) * dh;
         double error = Math.Sqrt(byChord * byChord + byRise * byRise);
 
-        // R rises with c. Over h it has one valley, at h = c/2: greatest at an end of the range, least there or as near to it as the range comes.
+        // R rises with c. Over h it has one valley, at h = c/2: greatest at an end of the range, least there or as near to it as the range
+        // comes.
         double most = Math.Max(Of(c + dc, h - dh), Of(c + dc, h + dh));
         double least = Of(c - dc, Math.Min(Math.Max((c - dc) / 2, h - dh), h + dh));
         return Math.Max(most, radius + error) <= Guard.MostMeters
             ? new(radius, error, new(Length.FromMeters(least), Length.FromMeters(most)))
-            : throw Guard.Fault(nameof(riseError), riseError, $"must leave a radius of at most {Guard.MillimetersText(Guard.MostMeters)} for a rise of {Guard.Text(rise)} on a chord of {Guard.Text(chord)}");
+            : throw Guard.Fault(nameof(riseError), riseError,
+                $"must leave a radius of at most {Guard.MillimetersText(Guard.MostMeters)} for a rise of {Guard.Text(rise)} on a chord "
+                    + $"of {Guard.Text(chord)}");
 
         static double Of(double chord, double rise) => chord * chord / (8 * rise) + rise / 2;
     }
 
-    /// <summary>The shortest chord on which a reading of the rise tells the radius well enough. Longer is better: always use the longest chord that fits.</summary>
+    /// <summary>
+    /// The shortest chord on which a reading of the rise tells the radius well enough. Longer is better: always use the longest chord that
+    /// fits.
+    /// </summary>
     /// <param name="radius">About the radius of the face, greater than zero.</param>
     /// <param name="riseError">Error of the rise either way, greater than zero.</param>
     /// <param name="radiusError">Error of the radius that is accepted, greater than zero.</param>
@@ -103,7 +111,9 @@ public static class ChordAndRise
         double t = Guard.NonNegative(tolerance, nameof(tolerance));
         double half = Guard.Positive(chord, nameof(chord)) / 2;
         return t >= r ? throw Guard.Fault(nameof(tolerance), tolerance, $"must be less than the radius, {Guard.Text(radius)}")
-            : half > r - t ? throw Guard.Fault(nameof(chord), chord, $"must not be greater than the least diameter, {Guard.MillimetersText(2 * (r - t))}")
+            : half > r - t
+                ? throw Guard.Fault(nameof(chord), chord,
+                    $"must not be greater than the least diameter, {Guard.MillimetersText(2 * (r - t))}")
             : new(Length.FromMeters(Rise(r + t, half)), Length.FromMeters(Rise(r - t, half)));
     }
 

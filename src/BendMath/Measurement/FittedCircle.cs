@@ -8,11 +8,13 @@ using UnitsNet;
 namespace BendMath.Measurement;
 
 /// <summary>
-/// The best circle through measured points of a ring or arc: the sum of the squared distances from it is least. Its intervals tell how far the scatter of the points leaves the circle open;
-/// that a ring is out of round, or a rule wrong, they cannot tell. Immutable and thread-safe.
+/// The best circle through measured points of a ring or arc: the sum of the squared distances from it is least. Its intervals tell how far
+/// the scatter of the points leaves the circle open; that a ring is out of round, or a rule wrong, they cannot tell. Immutable and
+/// thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: min Σdᵢ², dᵢ = √((xᵢ − a)² + (yᵢ − b)²) − R, by Levenberg and Marquardt from Taubin's fit; covariance s²(JᵀJ)⁻¹, s² = Σdᵢ²/(n − 3); intervals with Student's t of n − 3 degrees of freedom.
+/// Equation: min Σdᵢ², dᵢ = √((xᵢ − a)² + (yᵢ − b)²) − R, by Levenberg and Marquardt from Taubin's fit; covariance s²(JᵀJ)⁻¹, s² = Σdᵢ²/(n
+/// − 3); intervals with Student's t of n − 3 degrees of freedom.
 /// Range: independent errors of like size in all points, small against the rise of the arc.
 /// Source: <see cref="Sources.CircleFitting"/>, <see cref="Sources.Gum"/>
 /// </remarks>
@@ -76,7 +78,8 @@ public sealed class FittedCircle
     /// <summary>Fits a circle.</summary>
     /// <param name="points">From 3 to 10,000 points of one face, in any order.</param>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
-    /// <exception cref="ArgumentException">There are fewer than three points, one is missing, fewer than three differ, or they lie on a straight line.</exception>
+    /// <exception cref="ArgumentException">There are fewer than three points, one is missing, fewer than three differ, or they lie on a
+    /// straight line.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too many points.</exception>
     public static FittedCircle Of(IReadOnlyList<OutlinePoint> points)
     {
@@ -91,7 +94,8 @@ public sealed class FittedCircle
             throw Guard.Refused(nameof(points), "must hold at least three that differ", "most of them coincide");
         }
 
-        return BestCircle.Through([.. list.Select(point => point.Right)], [.. list.Select(point => point.Up)]) is { } fit && fit.Radius <= Guard.MostMeters
+        return BestCircle.Through([.. list.Select(point => point.Right)], [.. list.Select(point => point.Up)]) is { } fit
+            && fit.Radius <= Guard.MostMeters
             ? new(list, fit)
             : throw Guard.Refused(nameof(points), "must show a curve", "as far as can be told they lie on a straight line");
     }
@@ -112,7 +116,9 @@ public sealed class FittedCircle
     public LengthRange? CenterYWithin(Ratio confidence) => Within(_fit.Y, _fit.Errors?.Y, confidence, -Guard.MostMeters);
 
     /// <summary>Radius, error and out-of-round.</summary>
-    public override string ToString() => Invariant($"radius {_fit.Radius * 1e3:0.###}{(MeasuredRadius is { } measured ? Invariant($" ± {measured.Error.Millimeters:0.###}") : string.Empty)} mm from {Counted.Text(Points.Count, "point")} over {CoveredArc.Degrees:0}°, {OutOfRound.Millimeters:0.##} mm out of round");
+    public override string ToString() =>
+        Invariant(
+            $"radius {_fit.Radius * 1e3:0.###}{(MeasuredRadius is { } measured ? Invariant($" ± {measured.Error.Millimeters:0.###}") : string.Empty)} mm from {Counted.Text(Points.Count, "point")} over {CoveredArc.Degrees:0}°, {OutOfRound.Millimeters:0.##} mm out of round");
 
     private static Length? Quantity(double? meters) => meters is { } value ? Length.FromMeters(value) : null;
 
@@ -135,7 +141,8 @@ public sealed class FittedCircle
     {
         double share = Guard.Positive(confidence, nameof(confidence));
         return share is < 0.5 or > 0.999 * (1 + 1e-12) ? throw Guard.Fault(nameof(confidence), confidence, "must be from 50 % to 99.9 %")
-            : HalfWidth(error, share) is { } half ? new(Length.FromMeters(Math.Max(least, middle - half)), Length.FromMeters(Math.Min(Guard.MostMeters, middle + half)))
+            : HalfWidth(error, share) is { } half
+                ? new(Length.FromMeters(Math.Max(least, middle - half)), Length.FromMeters(Math.Min(Guard.MostMeters, middle + half)))
             : null;
     }
 
@@ -143,21 +150,30 @@ public sealed class FittedCircle
     {
         if (Points.Count == 3)
         {
-            yield return new("no-spare-point", "A circle goes through any three points: nothing tells how good it is. Measure more.", Sources.Definition);
+            yield return new("no-spare-point", "A circle goes through any three points: nothing tells how good it is. Measure more.",
+                Sources.Definition);
         }
         else if (Points.Count < 6)
         {
-            yield return new("few-points", Invariant($"{Points.Count} points leave {Points.Count - 3} to tell the scatter from: the interval is wide and rough. Measure six or more."), Sources.Setting);
+            yield return new("few-points",
+                Invariant(
+                    $"{Points.Count} points leave {Points.Count - 3} to tell the scatter from: the interval is wide and rough. Measure "
+                        + $"six or more."), Sources.Setting);
         }
 
         if (CoveredArc.Degrees < 90)
         {
-            yield return new("short-arc", Invariant($"The points cover {CoveredArc.Degrees:0.#}° of the circle. An error of the point in the middle moves the radius by about {Math.Cos(_covered / 2) / (1 - Math.Cos(_covered / 2)):0.#} times as much: measure over more of the ring."), Sources.Definition);
+            yield return new("short-arc",
+                Invariant(
+                    $"The points cover {CoveredArc.Degrees:0.#}° of the circle. An error of the point in the middle moves the radius by "
+                        + $"about {Math.Cos(_covered / 2) / (1 - Math.Cos(_covered / 2)):0.#} times as much: measure over more of the "
+                        + $"ring."), Sources.Definition);
         }
 
         if (_fit.Errors?.Radius > 0.1 * _fit.Radius)
         {
-            yield return new("radius-open", "The scatter of the points leaves the radius open by more than a tenth; its interval is rough.", Sources.Setting);
+            yield return new("radius-open", "The scatter of the points leaves the radius open by more than a tenth; its interval is rough.",
+                Sources.Setting);
         }
     }
 }

@@ -34,5 +34,7 @@ public sealed record HeightReading
     internal double? OuterMeters { get; }
 
     /// <summary>Angle and heights.</summary>
-    public override string ToString() => OuterMeters is null ? Invariant($"{InnerMeters * 1e3:0.##} mm at {Radians * 180 / Math.PI:0.##}°") : Invariant($"{InnerMeters * 1e3:0.##} mm inside and {OuterMeters * 1e3:0.##} mm outside at {Radians * 180 / Math.PI:0.##}°");
+    public override string ToString() =>
+        OuterMeters is null ? Invariant($"{InnerMeters * 1e3:0.##} mm at {Radians * 180 / Math.PI:0.##}°")
+            : Invariant($"{InnerMeters * 1e3:0.##} mm inside and {OuterMeters * 1e3:0.##} mm outside at {Radians * 180 / Math.PI:0.##}°");
 }

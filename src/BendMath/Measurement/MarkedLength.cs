@@ -5,7 +5,8 @@ using UnitsNet;
 namespace BendMath.Measurement;
 
 /// <summary>
-/// A length marked on the straight bar and the turn it became: it tells which fiber kept its length. Around a closed ring the marks meet, and the turn is 360°. Immutable and thread-safe.
+/// A length marked on the straight bar and the turn it became: it tells which fiber kept its length. Around a closed ring the marks meet,
+/// and the turn is 360°. Immutable and thread-safe.
 /// </summary>
 public sealed record MarkedLength
 {
@@ -14,9 +15,11 @@ public sealed record MarkedLength
     private readonly double _turn;
 
     /// <summary>Makes the record.</summary>
-    /// <param name="before">Length between the marks on the straight bar, greater than zero; all of it bent, no straight tails between the marks.</param>
+    /// <param name="before">Length between the marks on the straight bar, greater than zero; all of it bent, no straight tails between the
+    /// marks.</param>
     /// <param name="turn">The turn it became, greater than zero; 360° where the marks meet.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the turn is too small for the length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite, or the turn is too small for the
+    /// length.</exception>
     public MarkedLength(Length before, Angle turn)
     {
         _before = Guard.Positive(before, nameof(before));

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Measurement;
 
 /// <summary>
-/// A length as measured, with its error: the true value lies within the error of it in about 95 of 100 cases, which is two standard errors. Errors of readings are stated in the same sense, and
-/// carry it over to what is computed from them. Immutable and thread-safe.
+/// A length as measured, with its error: the true value lies within the error of it in about 95 of 100 cases, which is two standard errors.
+/// Errors of readings are stated in the same sense, and carry it over to what is computed from them. Immutable and thread-safe.
 /// </summary>
 public sealed record MeasuredLength
 {
@@ -35,7 +35,9 @@ public sealed record MeasuredLength
     /// <summary>Its error either way: two standard errors, about 95 %.</summary>
     public Length Error => Length.FromMeters(_error);
 
-    /// <summary>Where the value lies when every reading is off by all of its error in the worst way, or null where no readings are known.</summary>
+    /// <summary>
+    /// Where the value lies when every reading is off by all of its error in the worst way, or null where no readings are known.
+    /// </summary>
     public LengthRange? WorstCase { get; }
 
     /// <summary>Twice the length: a diameter from a radius.</summary>

@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace BendMath.Measurement;
 
-/// <summary>How far from round a ring is, from diameters at several angles. Diameters cannot show a shape with three lobes: measure points for that. Immutable and thread-safe.</summary>
+/// <summary>
+/// How far from round a ring is, from diameters at several angles. Diameters cannot show a shape with three lobes: measure points for that.
+/// Immutable and thread-safe.
+/// </summary>
 /// <remarks>
 /// Equation: D_max − D_min of the readings, and their mean.
 /// Range: the readings only.
@@ -22,7 +25,9 @@ public sealed class OutOfRound
     private OutOfRound(DiameterReading[] readings)
     {
         Readings = Array.AsReadOnly(readings);
-        Matrix<double> design = Matrix<double>.Build.Dense(readings.Length, 3, (i, k) => k == 0 ? 1 : k == 1 ? Math.Cos(2 * readings[i].Radians) : Math.Sin(2 * readings[i].Radians));
+        Matrix<double> design =
+            Matrix<double>.Build.Dense(readings.Length, 3,
+                (i, k) => k == 0 ? 1 : k == 1 ? Math.Cos(2 * readings[i].Radians) : Math.Sin(2 * readings[i].Radians));
         Matrix<double> normal = design.TransposeThisAndMultiply(design) / readings.Length;
 
         // Three directions apart by 60° give a determinant of 1/4; where it vanishes fewer than three directions were measured.
@@ -57,7 +62,9 @@ public sealed class OutOfRound
     /// </remarks>
     public Ratio Ovality => Ratio.FromDecimalFractions(Difference.Meters / MeanMeters);
 
-    /// <summary>How much the diameters of the best oval differ from their mean either way, or null when fewer than three directions were measured.</summary>
+    /// <summary>
+    /// How much the diameters of the best oval differ from their mean either way, or null when fewer than three directions were measured.
+    /// </summary>
     /// <remarks>
     /// Equation: D(φ) = D₀ + A·cos 2φ + B·sin 2φ by least squares; √(A² + B²).
     /// Range: at least three directions that are not almost alike; a diameter shows no odd lobes.
@@ -65,7 +72,10 @@ public sealed class OutOfRound
     /// </remarks>
     public Length? OvalAmplitude => _hasOval ? Length.FromMeters(Math.Sqrt(_cos * _cos + _sin * _sin)) : null;
 
-    /// <summary>Direction of the longest diameter of the best oval, from −90° to 90°; squeeze the ring there. Null when fewer than three directions were measured.</summary>
+    /// <summary>
+    /// Direction of the longest diameter of the best oval, from −90° to 90°; squeeze the ring there. Null when fewer than three directions
+    /// were measured.
+    /// </summary>
     /// <remarks>
     /// Equation: φ = ½·atan2(B, A).
     /// Range: as <see cref="OvalAmplitude"/>; without meaning where that is lost in the scatter.
@@ -87,5 +97,6 @@ public sealed class OutOfRound
     }
 
     /// <summary>Difference and ovality.</summary>
-    public override string ToString() => Invariant($"{Difference.Millimeters:0.##} mm out of round, {Ovality.Percent:0.##} % of {MeanMeters * 1e3:0.##} mm");
+    public override string ToString() =>
+        Invariant($"{Difference.Millimeters:0.##} mm out of round, {Ovality.Percent:0.##} % of {MeanMeters * 1e3:0.##} mm");
 }

@@ -25,8 +25,8 @@ public enum ReadingKind
 }
 
 /// <summary>
-/// A ring as the shop measured it: across, with a tape, or with a straightedge, and against which face. The radius follows from the reading; the reading itself is kept.
-/// Immutable and thread-safe.
+/// A ring as the shop measured it: across, with a tape, or with a straightedge, and against which face. The radius follows from the
+/// reading; the reading itself is kept. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: R = D/2; R = L/(2π) for a tape once around; R = c²/(8h) + h/2 for a chord c with rise h; to the face that was measured.
@@ -81,7 +81,8 @@ public sealed record RingReading
     /// <summary>A chord with both ends on the inside face, and the rise from its middle out to the face.</summary>
     /// <param name="chord">Length of the chord, greater than zero.</param>
     /// <param name="rise">Greatest distance between chord and face, greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the rise is too small for a finite radius.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the rise is too small for a finite
+    /// radius.</exception>
     public static RingReading ChordAgainstInside(Length chord, Length rise) => Across(chord, rise, ReadingKind.ChordAgainstInside);
 
     /// <summary>A chord between two points of the outside face, and the rise from its middle out to the face.</summary>
@@ -124,7 +125,8 @@ public sealed record RingReading
     private static RingReading Across(Length chord, Length rise, ReadingKind kind)
     {
         double radius = ChordAndRise.RadiusOf(chord, rise).Meters;
-        return new(kind, To(kind == ReadingKind.ChordAgainstInside, radius, nameof(rise)), Guard.Positive(chord, nameof(chord)), Guard.Positive(rise, nameof(rise)));
+        return new(kind, To(kind == ReadingKind.ChordAgainstInside, radius, nameof(rise)), Guard.Positive(chord, nameof(chord)),
+            Guard.Positive(rise, nameof(rise)));
     }
 
     private static BendRadius To(bool inside, double radius, string name)

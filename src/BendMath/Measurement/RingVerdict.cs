@@ -23,8 +23,8 @@ public enum RingConformity
 }
 
 /// <summary>
-/// A measured diameter (or radius) held against the wanted one. Who claims that a ring is good, or that it is bad, takes the error of the measurement against himself; in between it cannot
-/// be told. Immutable and thread-safe.
+/// A measured diameter (or radius) held against the wanted one. Who claims that a ring is good, or that it is bad, takes the error of the
+/// measurement against himself; in between it cannot be told. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: d = measured − wanted; told when the error is at most ||d| − T|.
@@ -90,7 +90,9 @@ public sealed record RingVerdict
         Conformity switch
         {
             RingConformity.Within => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
-            RingConformity.CannotBeTold => "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at most {4:0.##} mm.",
+            RingConformity.CannotBeTold =>
+                "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at "
+                    + "most {4:0.##} mm.",
             _ => "Not good: {0:0.##} mm {1}, beyond {2:0.##} mm even with the error of {3:0.##} mm.",
         },
         Math.Abs(Off) * 1e3,
@@ -116,6 +118,7 @@ public sealed record RingVerdict
     private double Chance()
     {
         double error = Measured.ErrorMeters / 2;
-        return error == 0 ? (Conformity == RingConformity.Within ? 1 : 0) : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
+        return error == 0 ? (Conformity == RingConformity.Within ? 1 : 0)
+            : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
     }
 }

@@ -1,6 +1,8 @@
 namespace BendMath.Numerics;
 
-/// <summary>Series in Chebyshev polynomials on [−1, 1]: Clenshaw's sums, the antiderivative of the polynomial through given values.</summary>
+/// <summary>
+/// Series in Chebyshev polynomials on [−1, 1]: Clenshaw's sums, the antiderivative of the polynomial through given values.
+/// </summary>
 internal static class Chebyshev
 {
     /// <summary>Number of <see cref="Points"/>.</summary>

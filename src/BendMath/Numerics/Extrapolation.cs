@@ -1,6 +1,9 @@
 namespace BendMath.Numerics;
 
-/// <summary>The polynomial through the last few values of a function and their slopes: Newton's divided differences, each place counted twice, kept from the newest place backward.</summary>
+/// <summary>
+/// The polynomial through the last few values of a function and their slopes: Newton's divided differences, each place counted twice, kept
+/// from the newest place backward.
+/// </summary>
 internal struct Extrapolation
 {
     private const int Order = 12;
@@ -18,7 +21,8 @@ internal struct Extrapolation
     public readonly bool IsEmpty => _count == 0;
 
     /// <summary>Whether a place is no farther away than the places are apart, twice over.</summary>
-    public readonly bool Reaches(double place) => _count <= 2 || Math.Abs(place - _places[0]) <= 2 * Math.Abs(_places[0] - _places[_count - 1]);
+    public readonly bool Reaches(double place) =>
+        _count <= 2 || Math.Abs(place - _places[0]) <= 2 * Math.Abs(_places[0] - _places[_count - 1]);
 
     public void Clear() => _count = 0;
 

@@ -1,6 +1,8 @@
 namespace BendMath.Numerics;
 
-/// <summary>The polynomial of degree 15 with given values and slopes at eight Chebyshev points, as a series of Chebyshev polynomials.</summary>
+/// <summary>
+/// The polynomial of degree 15 with given values and slopes at eight Chebyshev points, as a series of Chebyshev polynomials.
+/// </summary>
 internal static class HermiteFit
 {
     public const int Nodes = 8;
@@ -12,7 +14,8 @@ internal static class HermiteFit
     private static readonly double[] FromSlopes = new double[Size * Nodes];
 
     /// <summary>
-    /// With the Lagrange polynomials ℓ of the nodes, the polynomial is ∑[f_j·(1 − 2ℓ_j′(u_j)(u − u_j)) + f_j′·(u − u_j)]·ℓ_j²; each of these is turned into a series by its values at sixteen Chebyshev points.
+    /// With the Lagrange polynomials ℓ of the nodes, the polynomial is ∑[f_j·(1 − 2ℓ_j′(u_j)(u − u_j)) + f_j′·(u − u_j)]·ℓ_j²; each of
+    /// these is turned into a series by its values at sixteen Chebyshev points.
     /// </summary>
     static HermiteFit()
     {

@@ -12,8 +12,8 @@ internal interface IAxialBalance
 }
 
 /// <summary>
-/// Finds the neutral axis y_n that leaves no axial force, held flat. Bracket: at y_n = 0 every fiber is stretched and N &gt; 0, at y_n = h every fiber is
-/// compressed and N &lt; 0; between, every fiber's strain falls with y_n, and the stress with it.
+/// Finds the neutral axis y_n that leaves no axial force, held flat. Bracket: at y_n = 0 every fiber is stretched and N &gt; 0, at y_n = h
+/// every fiber is compressed and N &lt; 0; between, every fiber's strain falls with y_n, and the stress with it.
 /// </summary>
 internal static class NeutralAxis
 {
@@ -35,7 +35,9 @@ internal static class NeutralAxis
 
     private static double Noise(BandProfile profile) => 1e-16 * profile.Moments.Area * profile.Height;
 
-    /// <summary>N/(E·κ) = A(ȳ − y_n) − ∫e_p dA/κ, whose plastic part also changes with κ, which falls as y_n grows: de/dy_n = −κ(1 + e).</summary>
+    /// <summary>
+    /// N/(E·κ) = A(ȳ − y_n) − ∫e_p dA/κ, whose plastic part also changes with κ, which falls as y_n grows: de/dy_n = −κ(1 + e).
+    /// </summary>
     private readonly struct ForceAtRadius<TBalance>(double area, double centroid, TBalance balance, double radius) : IDifferentiable
         where TBalance : struct, IAxialBalance
     {
@@ -49,7 +51,8 @@ internal static class NeutralAxis
     }
 
     /// <summary>N/(E·κ) at fixed κ: dP0/dy_n = −κ·∫c dA.</summary>
-    private readonly struct ForceAtCurvature<TBalance>(double area, double centroid, TBalance balance, double neutralRadius) : IDifferentiable
+    private readonly struct ForceAtCurvature<TBalance>(double area, double centroid, TBalance balance, double neutralRadius)
+        : IDifferentiable
         where TBalance : struct, IAxialBalance
     {
         public (double Value, double Slope) At(double x)

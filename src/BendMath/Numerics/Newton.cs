@@ -18,13 +18,19 @@ internal static class Newton
     /// <summary>Rounding level of a root.</summary>
     private const double Rounding = 2e-16;
 
-    /// <summary>A Newton step this small, relative to the root, has squared its error below rounding: the next one would not change the root.</summary>
+    /// <summary>
+    /// A Newton step this small, relative to the root, has squared its error below rounding: the next one would not change the root.
+    /// </summary>
     private const double Settled = 1e-10;
 
-    /// <summary>Below this step, relative to the root, the last two steps predict the next one, s·(s/s₋₁)², and with it whether it would change the root.</summary>
+    /// <summary>
+    /// Below this step, relative to the root, the last two steps predict the next one, s·(s/s₋₁)², and with it whether it would change the
+    /// root.
+    /// </summary>
     private const double Predicted = 1e-7;
 
-    /// <param name="function">Continuous, negative at <paramref name="low"/> and positive at <paramref name="high"/> or the reverse.</param>
+    /// <param name="function">Continuous, negative at <paramref name="low"/> and positive at <paramref name="high"/> or the
+    /// reverse.</param>
     /// <param name="low">Lower end of the bracket.</param>
     /// <param name="high">Upper end of the bracket.</param>
     /// <param name="start">First guess.</param>
@@ -58,7 +64,8 @@ internal static class Newton
             {
                 double step = Math.Abs(next - x);
                 double size = Math.Abs(x);
-                if (step <= Settled * size || (step <= Predicted * size && step * step * step <= 0.1 * Rounding * size * previousStep * previousStep))
+                if (step <= Settled * size
+                    || (step <= Predicted * size && step * step * step <= 0.1 * Rounding * size * previousStep * previousStep))
                 {
                     return next;
                 }
@@ -80,6 +87,7 @@ internal static class Newton
             x = next;
         }
 
-        throw new InvalidOperationException("A bracketed root was not found; this is a defect of BendMath, please report it with the input.");
+        throw new InvalidOperationException(
+            "A bracketed root was not found; this is a defect of BendMath, please report it with the input.");
     }
 }

@@ -8,7 +8,8 @@ internal static class Peak
     private const int Steps = 24;
 
     /// <summary>
-    /// Brent's search: through the best three places goes a parabola, its vertex is tried next, and a golden section where that does not help. A place good to a share s of the bracket leaves s² of the value, so it ends early.
+    /// Brent's search: through the best three places goes a parabola, its vertex is tried next, and a golden section where that does not
+    /// help. A place good to a share s of the bracket leaves s² of the value, so it ends early.
     /// </summary>
     /// <param name="function">The function.</param>
     /// <param name="low">Lower end.</param>

@@ -32,7 +32,8 @@ public sealed class Bender
     /// <param name="rack">Other dies, or null.</param>
     /// <param name="model">Another model, or null.</param>
     /// <param name="drive">Another drive, or null.</param>
-    public Bender With(DieRack? rack = null, FormingModel? model = null, HandDrive? drive = null) => new(rack ?? Rack, model ?? Model, drive ?? Drive);
+    public Bender With(DieRack? rack = null, FormingModel? model = null, HandDrive? drive = null) =>
+        new(rack ?? Rack, model ?? Model, drive ?? Drive);
 
     /// <summary>Model, dies and drive.</summary>
     public override string ToString() => $"{Model.Name}, {Rack}, {Drive}";

@@ -34,7 +34,8 @@ public sealed record BlankEnds
     /// <summary>The tails the forming model says the bender leaves straight.</summary>
     /// <param name="trim">Further length for the trim cuts and fitting, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The trim is negative or not finite.</exception>
-    public static BlankEnds FromModel(Length trim) => new(new(Length.Zero, Length.Zero, Length.FromMeters(Guard.NonNegative(trim, nameof(trim)))), true);
+    public static BlankEnds FromModel(Length trim) =>
+        new(new(Length.Zero, Length.Zero, Length.FromMeters(Guard.NonNegative(trim, nameof(trim)))), true);
 
     /// <summary>The lengths for a bar as it is formed.</summary>
     /// <param name="formed">What the forming model says of the bar on the die.</param>
@@ -46,5 +47,6 @@ public sealed record BlankEnds
     }
 
     /// <summary>The lengths, or that the model says them.</summary>
-    public override string ToString() => AreFromModel ? Invariant($"as the bender leaves them, {Trim.Millimeters:0.##} mm trim") : _allowance.ToString();
+    public override string ToString() =>
+        AreFromModel ? Invariant($"as the bender leaves them, {Trim.Millimeters:0.##} mm trim") : _allowance.ToString();
 }

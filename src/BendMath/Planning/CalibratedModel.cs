@@ -46,19 +46,27 @@ internal sealed class CalibratedModel
         {
             return RingFit.TryOf(calibration.Rings, analysis, model, out RingFit? fit, out string? none)
                 ? new(fit.Model, Array.AsReadOnly(corrections), fit, null)
-                : throw Guard.Refused(name, "must explain at least one of its rings", $"by the {Hypothesis.Words(kind)} it explains none: {none}");
+                : throw Guard.Refused(name, "must explain at least one of its rings",
+                    $"by the {Hypothesis.Words(kind)} it explains none: {none}");
         }
 
         RingDiagnosis nearest = Nearest(corrections, analysis, wanted);
         return nearest.Find(kind) switch
         {
-            null => throw Guard.Refused(name, $"must come with the half-span and nose of the bender where it corrects by the {Hypothesis.Words(kind)}", $"{model.Name} has none"),
+            null =>
+                throw Guard.Refused(name,
+                    $"must come with the half-span and nose of the bender where it corrects by the {Hypothesis.Words(kind)}",
+                        $"{model.Name} has none"),
             { Fits: true, Model: { } corrected } => new(corrected, Array.AsReadOnly(corrections), null, nearest.Ring),
-            { Sentence: var why } => throw Guard.Refused(name, $"must explain its ring {nearest.Ring}", $"by the {Hypothesis.Words(kind)} it does not: {why}"),
+            { Sentence: var why } =>
+                throw Guard.Refused(name, $"must explain its ring {nearest.Ring}", $"by the {Hypothesis.Words(kind)} it does not: {why}"),
         };
     }
 
-    /// <summary>The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is none.</summary>
+    /// <summary>
+    /// The measured ring of the same bar and metal whose inside radius is nearest to the wanted one; of another metal or bar when there is
+    /// none.
+    /// </summary>
     private static RingDiagnosis Nearest(RingDiagnosis[] corrections, BendAnalysis analysis, BendRadius wanted)
     {
         double inside = wanted.InsideRadiusOf(analysis.Section).Meters;

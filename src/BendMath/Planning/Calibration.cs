@@ -4,21 +4,26 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Rings the shop made and measured, how they correct the forming model, and how well the shop measures. Immutable and thread-safe.</summary>
+/// <summary>
+/// Rings the shop made and measured, how they correct the forming model, and how well the shop measures. Immutable and thread-safe.
+/// </summary>
 public sealed class Calibration
 {
     /// <summary>Takes measured rings for a calibration.</summary>
     /// <param name="rings">Rings made before.</param>
     /// <param name="correction">The explanation by which a measured ring corrects the model; null to leave the model as it is.</param>
-    /// <param name="measuringError">How well the shop measures a diameter, greater than zero; null for <see cref="UsualMeasuringError"/>.</param>
+    /// <param name="measuringError">How well the shop measures a diameter, greater than zero; null for
+    /// <see cref="UsualMeasuringError"/>.</param>
     /// <exception cref="ArgumentNullException">The rings or one of them are null.</exception>
     /// <exception cref="ArgumentException">A correction is asked for without a measured ring.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and
+    /// finite.</exception>
     public Calibration(IEnumerable<MeasuredRing> rings, HypothesisKind? correction = null, Length? measuringError = null)
     {
         Rings = Array.AsReadOnly([.. Guard.NotNull(rings, nameof(rings)).Select(ring => Guard.NotNull(ring, nameof(rings)))]);
         Correction = correction is { } kind ? Guard.Defined(kind, nameof(correction)) : null;
-        MeasuringError = measuringError is { } error ? Length.FromMeters(Guard.Positive(error, nameof(measuringError))) : UsualMeasuringError;
+        MeasuringError =
+            measuringError is { } error ? Length.FromMeters(Guard.Positive(error, nameof(measuringError))) : UsualMeasuringError;
         if (correction is not null && Rings.Count == 0)
         {
             throw Guard.Refused(nameof(correction), "must come with at least one measured ring", "there are 0");
@@ -34,7 +39,9 @@ public sealed class Calibration
     /// <summary>Rings made before.</summary>
     public IReadOnlyList<MeasuredRing> Rings { get; }
 
-    /// <summary>The explanation by which measured rings correct the model, or null; by a curvature ratio, several rings are fitted together.</summary>
+    /// <summary>
+    /// The explanation by which measured rings correct the model, or null; by a curvature ratio, several rings are fitted together.
+    /// </summary>
     public HypothesisKind? Correction { get; }
 
     /// <summary>How well the shop measures a diameter.</summary>
@@ -45,7 +52,8 @@ public sealed class Calibration
     /// <param name="correction">Another correction, or null.</param>
     /// <param name="measuringError">Another error, or null.</param>
     /// <exception cref="ArgumentException">A ring is null, or a correction is asked for without a measured ring.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The correction is not a defined value, or the error is not positive and
+    /// finite.</exception>
     public Calibration With(IEnumerable<MeasuredRing>? rings = null, HypothesisKind? correction = null, Length? measuringError = null) =>
         new(rings ?? Rings, correction ?? Correction, measuringError ?? MeasuringError);
 

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>How blanks are cut: their straight ends, the saw, the bars in stock, the rule they are marked by. Immutable and thread-safe.</summary>
+/// <summary>
+/// How blanks are cut: their straight ends, the saw, the bars in stock, the rule they are marked by. Immutable and thread-safe.
+/// </summary>
 public sealed record CuttingRules
 {
     private readonly double _kerf;
@@ -55,5 +57,7 @@ public sealed record CuttingRules
 
     /// <summary>Ends, saw and bars.</summary>
     public override string ToString() =>
-        Invariant($"ends {Ends}; saw cut {_kerf * 1e3:0.##} mm; {(_barLength is { } bar ? Invariant($"bars of {bar * 1e3:0.##} mm") : "bars of unknown length")}");
+        Invariant(
+            $"ends {Ends}; saw cut {_kerf * 1e3:0.##} mm; {(_barLength is { } bar ? Invariant($"bars of {bar * 1e3:0.##} mm") : "bars of "
+                + "unknown length")}");
 }

@@ -6,7 +6,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// One cut list for several plans: blanks of the same bar and metal come from the same bars, every quantity of every plan, with the least length of bars. The saw cut is the widest of the plans. Immutable and thread-safe.
+/// One cut list for several plans: blanks of the same bar and metal come from the same bars, every quantity of every plan, with the least
+/// length of bars. The saw cut is the widest of the plans. Immutable and thread-safe.
 /// </summary>
 public sealed class PlanCuts
 {
@@ -30,7 +31,8 @@ public sealed class PlanCuts
     /// <param name="group">A group of <see cref="List"/>.</param>
     /// <exception cref="ArgumentNullException">The group is null.</exception>
     /// <exception cref="ArgumentException">The group is not of this list.</exception>
-    public IReadOnlyList<RingPlan> PlansOf(CutGroup group) => Guard.NotNull(group, nameof(group)) is var of && List?.Groups.Contains(of) == true
+    public IReadOnlyList<RingPlan> PlansOf(CutGroup group) =>
+        Guard.NotNull(group, nameof(group)) is var of && List?.Groups.Contains(of) == true
         ? [.. Plans.Where(plan => KindOf(plan).IsSame(of.Kind!))]
         : throw Guard.Refused(nameof(group), "must be of this list", $"is \"{group.Name}\"");
 
@@ -54,7 +56,8 @@ public sealed class PlanCuts
     /// <param name="leastUsefulOffcut">The shortest offcut worth keeping, zero or more.</param>
     /// <param name="cancellation">Stops the search; what was found so far is handed out.</param>
     /// <exception cref="ArgumentNullException">The plans or one of them are null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The offcut is negative or not finite, or there is more to cut than the list takes.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The offcut is negative or not finite, or there is more to cut than the list
+    /// takes.</exception>
     public static PlanCuts For(IReadOnlyList<RingPlan> plans, Length leastUsefulOffcut, CancellationToken cancellation = default)
     {
         Length least = Length.FromMeters(Guard.NonNegative(leastUsefulOffcut, nameof(leastUsefulOffcut)));
@@ -93,7 +96,8 @@ public sealed class PlanCuts
             throw Guard.Fault(nameof(plans), asked, Invariant($"must ask for at most {CutList.MostPieces:N0} pieces in all"));
         }
 
-        CutPiece[] pieces = [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Wanted.Quantity, KindOf(plan)))];
+        CutPiece[] pieces =
+            [.. cut.Select(plan => new CutPiece(plan.Job.Name, plan.Ring!.CutLength, plan.Job.Wanted.Quantity, KindOf(plan)))];
         List<BarSupply> bars = [];
         foreach (BarSupply bar in cut.Select(plan => new BarSupply(plan.Job.Cutting.BarLength!.Value, null, KindOf(plan))))
         {

@@ -38,7 +38,8 @@ public sealed class PlannedRing
         Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
-        Bar = job.Cutting.BarLength is { } bar && Layout.TryPiecesFrom(bar, job.Cutting.CutStyle, out BarUtilization? pieces) ? pieces : null;
+        Bar =
+            job.Cutting.BarLength is { } bar && Layout.TryPiecesFrom(bar, job.Cutting.CutStyle, out BarUtilization? pieces) ? pieces : null;
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.Bender.Drive);
         Work = Energy.FromJoules(Layout.DevelopedLength.Meters * Effort.WorkPerLength.Newtons);
@@ -62,7 +63,8 @@ public sealed class PlannedRing
     public FinishedRing Flattened { get; }
 
     /// <summary>The free ring over everything that scatters.</summary>
-    public RingBounds Range => _range ??= RingBounds.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
+    public RingBounds Range =>
+        _range ??= RingBounds.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
 
     /// <summary>Distortion checks of the loaded bend.</summary>
     public DistortionReport Distortion => Prospect.Distortion!;
@@ -70,16 +72,23 @@ public sealed class PlannedRing
     /// <summary>Developed and blank length and marks, for the free ring.</summary>
     public DevelopedLayout Layout { get; }
 
-    /// <summary>How a full ring is trimmed and closed; null when the job does not say, or the ring is too small for the saw cut or the root opening.</summary>
+    /// <summary>
+    /// How a full ring is trimmed and closed; null when the job does not say, or the ring is too small for the saw cut or the root opening.
+    /// </summary>
     public RingClosure? Closure { get; }
 
-    /// <summary>Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring of equal angle.</summary>
+    /// <summary>
+    /// Developed length of the same ring by the handbook angle-ring rule, to set beside <see cref="Layout"/>; null unless it is a full ring
+    /// of equal angle.
+    /// </summary>
     public Length? HandbookLength { get; }
 
     /// <summary>The blank as it is cut: rounded up by the rule of the job.</summary>
     public Length CutLength { get; }
 
-    /// <summary>Blanks of that cut length from a bar, or null when no bar length is given or a bar is more than a million of them long.</summary>
+    /// <summary>
+    /// Blanks of that cut length from a bar, or null when no bar length is given or a bar is more than a million of them long.
+    /// </summary>
     public BarUtilization? Bar { get; }
 
     /// <summary>Mass of one blank.</summary>
@@ -112,8 +121,12 @@ public sealed class PlannedRing
             : null;
     }
 
-    /// <summary>The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the rule still rests on its ends.</summary>
-    private static double ReachOf(FinishedRing ring, ArcExtent arc) => ring.InsideDiameter.Meters * (arc.Turn.Radians < Math.PI ? Math.Min(0.9, Math.Sin(arc.Turn.Radians / 2)) : 0.9);
+    /// <summary>
+    /// The longest chord that fits: the distance between the ends of a short arc, nine tenths of the inside diameter of a ring, where the
+    /// rule still rests on its ends.
+    /// </summary>
+    private static double ReachOf(FinishedRing ring, ArcExtent arc) =>
+        ring.InsideDiameter.Meters * (arc.Turn.Radians < Math.PI ? Math.Min(0.9, Math.Sin(arc.Turn.Radians / 2)) : 0.9);
 
     /// <summary>Rounded down to whole inches or to 10 mm, to 1 mm where that is too coarse.</summary>
     private static double RoundChord(double length, LengthStyle rule)

@@ -44,7 +44,9 @@ public sealed class RingCheck
     /// <summary>Rise that chord should show.</summary>
     public Length Rise => Length.FromMeters(RiseAt(1));
 
-    /// <summary>How much the rise changes when the inside diameter is one percent too wide: it tells whether a rule can see the error. Negative.</summary>
+    /// <summary>
+    /// How much the rise changes when the inside diameter is one percent too wide: it tells whether a rule can see the error. Negative.
+    /// </summary>
     public Length RiseChangePerPercent => Length.FromMeters(RiseAt(1.01) - RiseAt(1));
 
     /// <summary>The check of a finished ring.</summary>
@@ -62,10 +64,14 @@ public sealed class RingCheck
             : throw Guard.Fault(nameof(chord), chord, $"must not be greater than the inside diameter, {Guard.MillimetersText(2 * inside)}");
     }
 
-    internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) => new(ring, chord, arc.IsFullRing ? null : arc.Turn.Radians);
+    internal static RingCheck Of(FinishedRing ring, double chord, ArcExtent arc) =>
+        new(ring, chord, arc.IsFullRing ? null : arc.Turn.Radians);
 
     /// <summary>Diameters, tape and rise.</summary>
-    public override string ToString() => Invariant($"inside {InsideDiameter.Millimeters:0.#} mm, outside {OutsideDiameter.Millimeters:0.#} mm, rise {Rise.Millimeters:0.##} mm on a chord of {_chord * 1e3:0.#} mm");
+    public override string ToString() =>
+        Invariant(
+            $"inside {InsideDiameter.Millimeters:0.#} mm, outside {OutsideDiameter.Millimeters:0.#} mm, rise {Rise.Millimeters:0.##} mm "
+                + $"on a chord of {_chord * 1e3:0.#} mm");
 
     /// <summary>As <see cref="ChordAndRise.RiseFor"/>, for a chord as small as the arc leaves it.</summary>
     private double RiseAt(double share)

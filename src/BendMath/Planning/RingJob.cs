@@ -7,8 +7,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// One ring or arc to make: the bar, the wanted ring, the bender, how blanks are cut, what scatters, what measured rings taught. A job that could be made can be planned.
-/// Immutable and thread-safe; <see cref="With"/> makes another one of it and checks it again.
+/// One ring or arc to make: the bar, the wanted ring, the bender, how blanks are cut, what scatters, what measured rings taught. A job that
+/// could be made can be planned. Immutable and thread-safe; <see cref="With"/> makes another one of it and checks it again.
 /// </summary>
 public sealed class RingJob
 {
@@ -25,10 +25,11 @@ public sealed class RingJob
     /// <param name="distortion">What the distortion checks cannot know; null for <see cref="DistortionSettings.Default"/>.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">
-    /// The name is empty; the correction does not explain its measured ring; or what scatters contradicts bender or bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not
-    /// about that of the material.
+    /// The name is empty; the correction does not explain its measured ring; or what scatters contradicts bender or bar: a stroke where the
+    /// model has none, the mill tolerance of another bar, a yield that is not about that of the material.
     /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the saw cut or the root opening of a closed ring is a tenth of it or more.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the saw cut or the root opening of a
+    /// closed ring is a tenth of it or more.</exception>
     public RingJob(
         string name,
         BendAnalysis analysis,
@@ -85,8 +86,8 @@ public sealed class RingJob
     internal CalibratedModel Calibrated { get; }
 
     /// <summary>
-    /// The same job with some parts changed, checked as a new one: <c>job.With(wanted: job.Wanted.With(quantity: 3))</c>. What is left out stays; what may differ from ring to ring follows the material where the job
-    /// does not say.
+    /// The same job with some parts changed, checked as a new one: <c>job.With(wanted: job.Wanted.With(quantity: 3))</c>. What is left out
+    /// stays; what may differ from ring to ring follows the material where the job does not say.
     /// </summary>
     /// <param name="name">Another name, or null.</param>
     /// <param name="analysis">Another bar or material, or null.</param>
@@ -107,12 +108,14 @@ public sealed class RingJob
         InputVariation? scatter = null,
         Calibration? calibration = null,
         DistortionSettings? distortion = null) => new(
-            name ?? Name, analysis ?? Analysis, wanted ?? Wanted, bender ?? Bender, cutting ?? Cutting, scatter ?? _scatter, calibration ?? Calibration, distortion ?? Distortion);
+            name ?? Name, analysis ?? Analysis, wanted ?? Wanted, bender ?? Bender, cutting ?? Cutting, scatter ?? _scatter,
+                calibration ?? Calibration, distortion ?? Distortion);
 
     /// <summary>The same job of another material: <c>job.WithMaterial(job.Analysis.Material.WithYield(certified))</c>.</summary>
     /// <param name="material">The material.</param>
     /// <exception cref="ArgumentNullException">The material is null.</exception>
-    /// <exception cref="ArgumentException">The job is one of plane strain and the material has no Poisson's ratio, or as for a new job.</exception>
+    /// <exception cref="ArgumentException">The job is one of plane strain and the material has no Poisson's ratio, or as for a new
+    /// job.</exception>
     public RingJob WithMaterial(BarMaterial material) => With(analysis: Analysis.With(material: Guard.NotNull(material, nameof(material))));
 
     /// <summary>Name, bar and wanted ring.</summary>
@@ -124,12 +127,14 @@ public sealed class RingJob
         double most = longest / 10;
         if (joint is not null && kerf.Meters >= most)
         {
-            throw Guard.Fault("cutting", kerf, $"must have a saw cut of less than a tenth of the ring that is closed, {Guard.MillimetersText(most)}");
+            throw Guard.Fault("cutting", kerf,
+                $"must have a saw cut of less than a tenth of the ring that is closed, {Guard.MillimetersText(most)}");
         }
 
         if (joint is not null && joint.RootOpening.Meters >= most)
         {
-            throw Guard.Fault("wanted", joint.RootOpening, $"must have a root opening of less than a tenth of the ring, {Guard.MillimetersText(most)}");
+            throw Guard.Fault("wanted", joint.RootOpening,
+                $"must have a root opening of less than a tenth of the ring, {Guard.MillimetersText(most)}");
         }
     }
 }

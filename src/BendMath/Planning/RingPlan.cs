@@ -29,7 +29,9 @@ public sealed class RingPlan
         Fit = calibrated.Fit;
         UsedRing = calibrated.UsedRing;
         Corrections = calibrated.Corrections;
-        Advice = DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion, job.Scatter);
+        Advice =
+            DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion,
+                job.Scatter);
         Ring = Advice.Best is { } best ? new PlannedRing(job, Model, best) : null;
         Agreements = HypothesisAgreement.Of(Corrections);
     }
@@ -52,14 +54,21 @@ public sealed class RingPlan
     /// <summary>Each kind of explanation held against all measured rings; empty when they are of fewer than two dies.</summary>
     public IReadOnlyList<HypothesisAgreement> Agreements { get; }
 
-    /// <summary>Which die to take, with chances where measured rings give them, and what to change; judged as the ring comes off, free.</summary>
+    /// <summary>
+    /// Which die to take, with chances where measured rings give them, and what to change; judged as the ring comes off, free.
+    /// </summary>
     public DieAdvice Advice { get; }
 
     /// <summary>Every die against the wanted ring.</summary>
     public DieChoice Choice => Advice.Choice;
 
-    /// <summary>On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one explanation that fits.</summary>
-    public SecondRing? SecondRing => _second ??= Agreements.Count == 0 && Corrections.Count > 0 && Corrections[Corrections.Count - 1].Hypotheses.Count(one => one.Fits) > 1
+    /// <summary>
+    /// On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one
+    /// explanation that fits.
+    /// </summary>
+    public SecondRing? SecondRing =>
+        _second ??= Agreements.Count == 0 && Corrections.Count > 0
+            && Corrections[Corrections.Count - 1].Hypotheses.Count(one => one.Fits) > 1
         ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Bender.Rack, Job.Calibration.MeasuringError)
         : null;
 
@@ -70,17 +79,23 @@ public sealed class RingPlan
     public PlannedRing? Ring { get; }
 
     /// <summary>What is doubtful about the plan, what stops the job first.</summary>
-    public IReadOnlyList<Advisory> Advisories => _advisories ??= [.. PlanAdvisories.Of(Job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [], .. Ring?.Closure?.Advisories ?? []];
+    public IReadOnlyList<Advisory> Advisories =>
+        _advisories ??= [.. PlanAdvisories.Of(Job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [],
+            .. Ring?.Closure?.Advisories ?? []];
 
     /// <summary>Plans a job. Every job that could be made has a plan: what is doubtful about it, <see cref="Advisories"/> say.</summary>
     /// <param name="job">The job.</param>
     /// <exception cref="ArgumentNullException">The job is null.</exception>
     public static RingPlan For(RingJob job) => new(Guard.NotNull(job, nameof(job)));
 
-    /// <summary>What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/> says.</summary>
+    /// <summary>
+    /// What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/>
+    /// says.
+    /// </summary>
     /// <param name="diameter">The measured diameter with its error, to the line the wanted ring is measured to.</param>
     /// <exception cref="ArgumentNullException">The diameter is null.</exception>
-    public RingVerdict VerdictOn(MeasuredLength diameter) => RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Radius.Value, Job.Wanted.Tolerance);
+    public RingVerdict VerdictOn(MeasuredLength diameter) =>
+        RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Radius.Value, Job.Wanted.Tolerance);
 
     /// <summary>Job and best die.</summary>
     public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";

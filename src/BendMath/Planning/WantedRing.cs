@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>The ring or arc that is wanted: size, extent, how many, how exact, and how a full ring is closed. Immutable and thread-safe.</summary>
+/// <summary>
+/// The ring or arc that is wanted: size, extent, how many, how exact, and how a full ring is closed. Immutable and thread-safe.
+/// </summary>
 public sealed record WantedRing
 {
     private const int MostPieces = 100_000;
@@ -17,7 +19,8 @@ public sealed record WantedRing
     /// <param name="radius">The size and the line it is measured to.</param>
     /// <param name="arc">How much of the ring.</param>
     /// <param name="quantity">How many of them, from 1 to 100,000.</param>
-    /// <param name="tolerance">Difference in diameter, or in twice the radius of an arc, that is accepted, greater than zero; null for <see cref="UsualTolerance"/> of the wanted diameter.</param>
+    /// <param name="tolerance">Difference in diameter, or in twice the radius of an arc, that is accepted, greater than zero; null for
+    /// <see cref="UsualTolerance"/> of the wanted diameter.</param>
     /// <param name="joint">How the ends of a full ring are cut and closed; null when nobody says.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">An arc is to be closed like a ring.</exception>
@@ -35,7 +38,9 @@ public sealed record WantedRing
             : throw Guard.Refused(nameof(arc), "must be a full ring where it is trimmed or closed like one", $"is an {arc}");
     }
 
-    /// <summary>The tolerance of a ring that states none, as a share of the wanted diameter: 2 %, but at least 0.001 mm. A setting, not a finding.</summary>
+    /// <summary>
+    /// The tolerance of a ring that states none, as a share of the wanted diameter: 2 %, but at least 0.001 mm. A setting, not a finding.
+    /// </summary>
     public static Ratio UsualTolerance => Ratio.FromPercent(2);
 
     /// <summary>The size and the line it is measured to.</summary>
@@ -48,7 +53,8 @@ public sealed record WantedRing
     public int Quantity { get; }
 
     /// <summary>Difference in diameter, or in twice the radius of an arc, that is accepted.</summary>
-    public Length Tolerance => _tolerance ?? Length.FromMeters(Math.Max(LeastTolerance, 2 * Radius.Value.Meters * UsualTolerance.DecimalFractions));
+    public Length Tolerance =>
+        _tolerance ?? Length.FromMeters(Math.Max(LeastTolerance, 2 * Radius.Value.Meters * UsualTolerance.DecimalFractions));
 
     /// <summary>Whether the tolerance is stated; otherwise it is <see cref="UsualTolerance"/> of the wanted diameter.</summary>
     public bool IsToleranceGiven => _tolerance is not null;
@@ -64,7 +70,8 @@ public sealed record WantedRing
     /// <param name="joint">Another joint, or null.</param>
     /// <exception cref="ArgumentException">An arc is to be closed like a ring.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The quantity or the tolerance is outside its range.</exception>
-    public WantedRing With(BendRadius? radius = null, ArcExtent? arc = null, int? quantity = null, Length? tolerance = null, JointPreparation? joint = null) =>
+    public WantedRing With(BendRadius? radius = null, ArcExtent? arc = null, int? quantity = null, Length? tolerance = null,
+        JointPreparation? joint = null) =>
         new(radius ?? Radius, arc ?? Arc, quantity ?? Quantity, tolerance ?? _tolerance, joint ?? Joint);
 
     /// <summary>Number, extent and size.</summary>

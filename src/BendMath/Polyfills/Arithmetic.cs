@@ -1,7 +1,9 @@
 #if NETSTANDARD2_0
 namespace BendMath;
 
-/// <summary>Members of <see cref="double"/>, <see cref="Math"/> and <see cref="Enum"/> of newer runtimes, as static extension members.</summary>
+/// <summary>
+/// Members of <see cref="double"/>, <see cref="Math"/> and <see cref="Enum"/> of newer runtimes, as static extension members.
+/// </summary>
 internal static class ArithmeticPolyfills
 {
     extension(double)

@@ -24,6 +24,9 @@ namespace System.Runtime.CompilerServices
         public string ParameterName { get; } = parameterName;
     }
 
+    [AttributeUsage(AttributeTargets.Class | AttributeTargets.Struct, Inherited = false)]
+    internal sealed class InterpolatedStringHandlerAttribute : Attribute;
+
     [AttributeUsage(AttributeTargets.Class | AttributeTargets.Interface, Inherited = false)]
     internal sealed class CollectionBuilderAttribute(Type builderType, string methodName) : Attribute
     {

@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// A bar as it is bought: shape and dimensions. Each shape offers its orientations as members. Two bars are equal when they are of one shape and all their dimensions are the same to a
-/// picometer; a square tube and a rectangular tube of even sides are of two shapes, and <see cref="IsSameBar"/> tells that they are the same bar. Immutable and thread-safe.
+/// A bar as it is bought: shape and dimensions. Each shape offers its orientations as members. Two bars are equal when they are of one
+/// shape and all their dimensions are the same to a picometer; a square tube and a rectangular tube of even sides are of two shapes, and
+/// <see cref="IsSameBar"/> tells that they are the same bar. Immutable and thread-safe.
 /// </summary>
 public abstract class BarStock : IEquatable<BarStock>
 {
@@ -18,7 +19,10 @@ public abstract class BarStock : IEquatable<BarStock>
     /// <summary>The shape in words, such as <c>angle</c>; of a drawn bar, what it is called.</summary>
     public abstract string Shape { get; }
 
-    /// <summary>Shape and dimensions in millimeters, such as <c>angle 30 × 30 × 3 mm</c>. It says nothing of fillets and corners of tubes: bars of one name may differ.</summary>
+    /// <summary>
+    /// Shape and dimensions in millimeters, such as <c>angle 30 × 30 × 3 mm</c>. It says nothing of fillets and corners of tubes: bars of
+    /// one name may differ.
+    /// </summary>
     public abstract string Name { get; }
 
     /// <summary>The name with all that tells bars of one name apart: fillets and corners, of a drawn bar its extent and area.</summary>
@@ -33,7 +37,10 @@ public abstract class BarStock : IEquatable<BarStock>
     /// <summary>Torsion constant J by the formula this library prefers, or null for a shape that has no formula with a source.</summary>
     public TorsionConstant? TorsionConstant => TorsionConstants.Count > 0 ? TorsionConstants[0] : null;
 
-    /// <summary>Torsion constants by every formula known for the shape, the preferred one first; empty where there is none. Tables of other houses use the later ones.</summary>
+    /// <summary>
+    /// Torsion constants by every formula known for the shape, the preferred one first; empty where there is none. Tables of other houses
+    /// use the later ones.
+    /// </summary>
     public virtual IReadOnlyList<TorsionConstant> TorsionConstants => [];
 
     /// <summary>Warping constant of an angle, channel or tee; null for other shapes.</summary>
@@ -74,8 +81,9 @@ public abstract class BarStock : IEquatable<BarStock>
     }
 
     /// <summary>
-    /// Whether another bar is the same piece of metal, whatever its name and shape and however it lies: laid middle on middle and turned by right angles or end for end, each outline comes
-    /// within the tolerance of the other. It groups what is cut from one bar. Two drawings of one outline at another angle than a right one are not looked through.
+    /// Whether another bar is the same piece of metal, whatever its name and shape and however it lies: laid middle on middle and turned by
+    /// right angles or end for end, each outline comes within the tolerance of the other. It groups what is cut from one bar. Two drawings
+    /// of one outline at another angle than a right one are not looked through.
     /// </summary>
     /// <param name="other">The bar to compare with.</param>
     /// <param name="tolerance">How far outlines may lie apart; zero for none but rounding, a billionth of the size.</param>
@@ -86,7 +94,10 @@ public abstract class BarStock : IEquatable<BarStock>
         Guard.NotNull(other, nameof(other));
         double apart = Guard.NonNegative(tolerance, nameof(tolerance));
         return Equals(other)
-            || Orientations.Any(way => other.Orientations.Any(lying => way.IsWithin(lying, apart, Turning.None) || way.IsWithin(lying, apart, Turning.EndForEnd)));
+            || Orientations.Any(
+                way =>
+                    other.Orientations.Any(
+                        lying => way.IsWithin(lying, apart, Turning.None) || way.IsWithin(lying, apart, Turning.EndForEnd)));
     }
 
     /// <summary>Mass of one meter of bar.</summary>
@@ -108,8 +119,8 @@ public abstract class BarStock : IEquatable<BarStock>
     public sealed override string ToString() => Name;
 
     /// <summary>
-    /// The bar with another thickness, wall or, if solid and equally thick both ways, size, its outside dimensions and fillets kept as far as they fit; null for
-    /// shapes with more than one thickness or none, and where the shape allows no such bar.
+    /// The bar with another thickness, wall or, if solid and equally thick both ways, size, its outside dimensions and fillets kept as far
+    /// as they fit; null for shapes with more than one thickness or none, and where the shape allows no such bar.
     /// </summary>
     internal virtual BarStock? WithThickness(double meters) => null;
 

@@ -17,7 +17,10 @@ public enum RadiusReference
     OutsideFace,
 }
 
-/// <summary>A radius together with the line of the bar it is measured to: a bare number can be misread by the whole depth of the bar. Immutable and thread-safe.</summary>
+/// <summary>
+/// A radius together with the line of the bar it is measured to: a bare number can be misread by the whole depth of the bar. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record BendRadius
 {
     private BendRadius(double radius, RadiusReference reference)
@@ -50,15 +53,18 @@ public sealed record BendRadius
     /// <summary>Diameter between inside faces.</summary>
     /// <param name="diameter">Greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The diameter is not positive and finite.</exception>
-    public static BendRadius InsideDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.InsideFace);
+    public static BendRadius InsideDiameter(Length diameter) =>
+        new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.InsideFace);
 
     /// <summary>Diameter between centroids.</summary>
     /// <inheritdoc cref="InsideDiameter(Length)"/>
-    public static BendRadius CentroidDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.Centroid);
+    public static BendRadius CentroidDiameter(Length diameter) =>
+        new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.Centroid);
 
     /// <summary>Diameter between outside faces.</summary>
     /// <inheritdoc cref="InsideDiameter(Length)"/>
-    public static BendRadius OutsideDiameter(Length diameter) => new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.OutsideFace);
+    public static BendRadius OutsideDiameter(Length diameter) =>
+        new(Guard.Positive(diameter, nameof(diameter)) / 2, RadiusReference.OutsideFace);
 
     /// <summary>Inside radius of a section bent to this radius, its thickness unchanged.</summary>
     /// <param name="section">The section in its orientation.</param>
@@ -69,10 +75,13 @@ public sealed record BendRadius
     /// Range: a section that keeps its depth.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length InsideRadiusOf(OrientedSection section) => Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
+    public Length InsideRadiusOf(OrientedSection section) =>
+        Length.FromMeters(InsideOf(Guard.NotNull(section, nameof(section)), nameof(section)));
 
     /// <summary>Radius and line, in millimeters.</summary>
-    public override string ToString() => Invariant($"{Radius * 1e3:0.###} mm to the {(Reference switch { RadiusReference.InsideFace => "inside face", RadiusReference.Centroid => "centroid", _ => "outside face", })}");
+    public override string ToString() =>
+        Invariant(
+            $"{Radius * 1e3:0.###} mm to the {(Reference switch { RadiusReference.InsideFace => "inside face", RadiusReference.Centroid => "centroid", _ => "outside face", })}");
 
     /// <summary>Distance of the referenced line from the inside face.</summary>
     internal double LevelIn(OrientedSection section) => Reference switch
@@ -88,6 +97,10 @@ public sealed record BendRadius
         double inside = Radius - LevelIn(section);
         return inside >= Guard.LeastMeters
             ? inside
-            : throw Guard.OutOfRange(name, "must leave an inside radius", Invariant($"to the {(Reference == RadiusReference.Centroid ? "centroid" : "outside face")} of a bar {section.Height * 1e3:0.###} mm deep it is a radius of {Radius * 1e3:G12} mm, a diameter of {2e3 * Radius:G12} mm"));
+            : throw Guard.OutOfRange(name, "must leave an inside radius",
+                Invariant(
+                    $"to the {(Reference == RadiusReference.Centroid ? "centroid" : "outside face")} of a "
+                        + $"bar {section.Height * 1e3:0.###} mm deep it is a radius of {Radius * 1e3:G12} mm, a diameter "
+                        + $"of {2e3 * Radius:G12} mm"));
     }
 }

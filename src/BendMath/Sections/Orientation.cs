@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>How a bar lies in the bender, whatever its shape and size: the hard way of a flat is that of a tube. Immutable and thread-safe.</summary>
+/// <summary>
+/// How a bar lies in the bender, whatever its shape and size: the hard way of a flat is that of a tube. Immutable and thread-safe.
+/// </summary>
 public sealed class Orientation : IEquatable<Orientation>
 {
     private readonly string _words;
@@ -16,7 +18,9 @@ public sealed class Orientation : IEquatable<Orientation>
         _degrees = degrees;
     }
 
-    /// <summary>The way that needs no word: a round bar or tube, and a square bar or tube with a face toward the center of the bend.</summary>
+    /// <summary>
+    /// The way that needs no word: a round bar or tube, and a square bar or tube with a face toward the center of the bend.
+    /// </summary>
     public static Orientation Usual { get; } = new(string.Empty);
 
     /// <summary>An angle with one leg outward in the plane of the ring and the other at the inside face.</summary>
@@ -79,7 +83,9 @@ public sealed class Orientation : IEquatable<Orientation>
     /// <summary>Whether it is the way that needs no word, <see cref="Usual"/>.</summary>
     public bool IsUsual => ReferenceEquals(this, Usual);
 
-    /// <summary>How far the drawing of a drawn bar is turned, from 0° to 360°, positive counter-clockwise; null for all other bars.</summary>
+    /// <summary>
+    /// How far the drawing of a drawn bar is turned, from 0° to 360°, positive counter-clockwise; null for all other bars.
+    /// </summary>
     public Angle? Turn => _degrees is { } degrees ? Angle.FromDegrees(degrees) : null;
 
     /// <summary>Whether two orientations are equal, or both null.</summary>
@@ -104,7 +110,8 @@ public sealed class Orientation : IEquatable<Orientation>
 
     /// <summary>Equal when both are the same way to lie; of drawn bars, when both are turned alike.</summary>
     /// <param name="other">Another orientation.</param>
-    public bool Equals(Orientation? other) => ReferenceEquals(this, other) || (other is not null && _degrees is { } degrees && degrees == other._degrees);
+    public bool Equals(Orientation? other) =>
+        ReferenceEquals(this, other) || (other is not null && _degrees is { } degrees && degrees == other._degrees);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as Orientation);

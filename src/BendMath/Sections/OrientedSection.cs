@@ -19,7 +19,10 @@ internal enum Turning
     EndForEnd,
 }
 
-/// <summary>A section as it lies in the bender: it knows its inside face. Made by the orientation members of the stock shapes. Immutable and thread-safe.</summary>
+/// <summary>
+/// A section as it lies in the bender: it knows its inside face. Made by the orientation members of the stock shapes. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed class OrientedSection
 {
     private readonly (double Y, double Z, SectionFormula Formula)? _shear;
@@ -38,7 +41,8 @@ public sealed class OrientedSection
     /// <param name="loops">Outer loop counter-clockwise, then holes clockwise; the lowest y and z are zero.</param>
     /// <param name="features">For the distortion checks.</param>
     /// <param name="shear">The shear center and where it comes from, or null where no formula is known.</param>
-    internal OrientedSection(BarStock stock, Orientation orientation, Edge[][] loops, SectionFeatures features, (double Y, double Z, SectionFormula Formula)? shear = null)
+    internal OrientedSection(BarStock stock, Orientation orientation, Edge[][] loops, SectionFeatures features,
+        (double Y, double Z, SectionFormula Formula)? shear = null)
     {
         Stock = stock;
         _shear = shear;
@@ -60,13 +64,15 @@ public sealed class OrientedSection
     public SectionFeatures Features { get; }
 
     /// <summary>The shear center, or null where no formula is known for the shape.</summary>
-    public ShearCenter? ShearCenter => _shear is not { } at ? null : _shearCenter ?? Once.Keep(ref _shearCenter, ShearCenterAt(at, Properties.Moments));
+    public ShearCenter? ShearCenter =>
+        _shear is not { } at ? null : _shearCenter ?? Once.Keep(ref _shearCenter, ShearCenterAt(at, Properties.Moments));
 
     /// <summary>Extent from the inside face to the outside face.</summary>
     public Length Depth => Properties.Depth;
 
     /// <summary>
-    /// The outline for drawing and CAD. Its x is the axial coordinate z of the section, its y the radial coordinate from the inside face outward.
+    /// The outline for drawing and CAD. Its x is the axial coordinate z of the section, its y the radial coordinate from the inside face
+    /// outward.
     /// </summary>
     public Outline Outline => _outline ?? Once.Keep(ref _outline, new(Loops, []));
 
@@ -83,21 +89,27 @@ public sealed class OrientedSection
     internal string Description => With(Stock.Description);
 
     /// <summary>
-    /// Whether another section is of the same metal lying the same way, whatever the name and shape of its stock: laid middle on middle, each outline comes within the tolerance of
-    /// the other. Where a dimension differs by 1 mm, two opposite faces lie half a millimeter apart.
+    /// Whether another section is of the same metal lying the same way, whatever the name and shape of its stock: laid middle on middle,
+    /// each outline comes within the tolerance of the other. Where a dimension differs by 1 mm, two opposite faces lie half a millimeter
+    /// apart.
     /// </summary>
     /// <param name="other">The section to compare with.</param>
     /// <param name="tolerance">How far outlines may lie apart; zero for none but rounding, a billionth of the size.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not finite.</exception>
-    public bool IsSameBar(OrientedSection other, Length tolerance) => IsWithin(Guard.NotNull(other, nameof(other)), Guard.NonNegative(tolerance, nameof(tolerance)), Turning.None);
+    public bool IsSameBar(OrientedSection other, Length tolerance) =>
+        IsWithin(Guard.NotNull(other, nameof(other)), Guard.NonNegative(tolerance, nameof(tolerance)), Turning.None);
 
-    /// <summary>Whether another section is of the same metal turned over about the axis of the bar, its outside face inside: flange in for flange out, as a bar lies that is bent to the other side.</summary>
+    /// <summary>
+    /// Whether another section is of the same metal turned over about the axis of the bar, its outside face inside: flange in for flange
+    /// out, as a bar lies that is bent to the other side.
+    /// </summary>
     /// <param name="other">The section to compare with.</param>
     /// <param name="tolerance">How far outlines may lie apart; zero for none but rounding, a billionth of the size.</param>
     /// <exception cref="ArgumentNullException">The section is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not finite.</exception>
-    public bool IsSameBarTurnedOver(OrientedSection other, Length tolerance) => IsWithin(Guard.NotNull(other, nameof(other)), Guard.NonNegative(tolerance, nameof(tolerance)), Turning.Over);
+    public bool IsSameBarTurnedOver(OrientedSection other, Length tolerance) =>
+        IsWithin(Guard.NotNull(other, nameof(other)), Guard.NonNegative(tolerance, nameof(tolerance)), Turning.Over);
 
     /// <summary>Stock and orientation.</summary>
     public override string ToString() => With(Stock.Name);
@@ -118,7 +130,8 @@ public sealed class OrientedSection
         double up = (Height - other.Height) / 2;
         double right = (width - otherWidth) / 2;
         return Math.Abs(up) <= slack && Math.Abs(right) <= slack
-            && SameOutline.Within(Loops, Array.ConvertAll(other.Loops, loop => Array.ConvertAll(loop, edge => Turned(edge).Moved(up, right))), slack);
+            && SameOutline.Within(Loops,
+                Array.ConvertAll(other.Loops, loop => Array.ConvertAll(loop, edge => Turned(edge).Moved(up, right))), slack);
 
         Edge Turned(in Edge edge) => turning switch
         {
@@ -137,8 +150,10 @@ public sealed class OrientedSection
             : throw Guard.Fault(name, fromInside, $"must not be greater than the depth of the section, {Guard.MillimetersText(Height)}");
     }
 
-    private static ShearCenter ShearCenterAt((double Y, double Z, SectionFormula Formula) at, in AreaMoments m) => new(at.Y, at.Z, Math.Sqrt(
-        (at.Y - m.CentroidY) * (at.Y - m.CentroidY) + (at.Z - m.CentroidZ) * (at.Z - m.CentroidZ) + (m.SecondY + m.SecondZ) / m.Area), at.Formula);
+    private static ShearCenter ShearCenterAt((double Y, double Z, SectionFormula Formula) at, in AreaMoments m) =>
+        new(at.Y, at.Z, Math.Sqrt(
+        (at.Y - m.CentroidY) * (at.Y - m.CentroidY) + (at.Z - m.CentroidZ) * (at.Z - m.CentroidZ) + (m.SecondY + m.SecondZ) / m.Area),
+            at.Formula);
 
     private string With(string name) => Orientation.IsUsual ? name : $"{name}, {Orientation}";
 }

@@ -10,7 +10,8 @@ namespace BendMath;
 /// Exact closed-form boundary integrals over lines and circular arcs. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: A = ∫dA; ȳ = ∫y dA/A; I_b = ∫(y − ȳ)² dA; I_r = ∫(z − z̄)² dA; I_br = ∫(y − ȳ)(z − z̄) dA; W = I_b/c; Z = ∫|y − y_p| dA with equal areas on both sides of y_p.
+/// Equation: A = ∫dA; ȳ = ∫y dA/A; I_b = ∫(y − ȳ)² dA; I_r = ∫(z − z̄)² dA; I_br = ∫(y − ȳ)(z − z̄) dA; W = I_b/c; Z = ∫|y − y_p| dA with
+/// equal areas on both sides of y_p.
 /// Range: any closed outline.
 /// Source: <see cref="Sources.Definition"/>
 /// </remarks>
@@ -49,16 +50,25 @@ public sealed record SectionProperties
     /// <summary>Distance ȳ of the centroid from the inside face.</summary>
     public Length CentroidFromInside => Length.FromMeters(_moments.CentroidY);
 
-    /// <summary>Position z̄ of the centroid along the axis of the ring, from the heel face of an angle's radial leg or from the edge of the bounding box.</summary>
+    /// <summary>
+    /// Position z̄ of the centroid along the axis of the ring, from the heel face of an angle's radial leg or from the edge of the bounding
+    /// box.
+    /// </summary>
     public Length CentroidAxial => Length.FromMeters(_moments.CentroidZ);
 
-    /// <summary>Second moment I_b about the centroidal axis parallel to the axis of the ring: the one that resists bending in the plane of the ring.</summary>
+    /// <summary>
+    /// Second moment I_b about the centroidal axis parallel to the axis of the ring: the one that resists bending in the plane of the ring.
+    /// </summary>
     public AreaMomentOfInertia SecondMomentAboutBendingAxis => AreaMomentOfInertia.FromMetersToTheFourth(_moments.SecondY);
 
-    /// <summary>Second moment I_r about the centroidal axis in the radial direction: the one that resists bending out of the plane of the ring.</summary>
+    /// <summary>
+    /// Second moment I_r about the centroidal axis in the radial direction: the one that resists bending out of the plane of the ring.
+    /// </summary>
     public AreaMomentOfInertia SecondMomentAboutRadialAxis => AreaMomentOfInertia.FromMetersToTheFourth(_moments.SecondZ);
 
-    /// <summary>Product of inertia I_br; zero for a section symmetric about either axis, negative for an angle with the flange out.</summary>
+    /// <summary>
+    /// Product of inertia I_br; zero for a section symmetric about either axis, negative for an angle with the flange out.
+    /// </summary>
     public AreaMomentOfInertia ProductOfInertia => AreaMomentOfInertia.FromMetersToTheFourth(_moments.Product);
 
     /// <summary>Larger principal second moment.</summary>
@@ -67,7 +77,10 @@ public sealed record SectionProperties
     /// <summary>Smaller principal second moment.</summary>
     public AreaMomentOfInertia PrincipalSecondMomentMinor => AreaMomentOfInertia.FromMetersToTheFourth(PrincipalMinor);
 
-    /// <summary>Angle from the bending axis to the major principal axis, positive toward the outside face, in (−90°, 90°]; zero where the principal moments are equal.</summary>
+    /// <summary>
+    /// Angle from the bending axis to the major principal axis, positive toward the outside face, in (−90°, 90°]; zero where the principal
+    /// moments are equal.
+    /// </summary>
     /// <remarks>
     /// Equation: tan 2α = −2·I_br/(I_b − I_r).
     /// Range: any section; a square or round has no distinct principal axes.
@@ -87,10 +100,14 @@ public sealed record SectionProperties
     /// <summary>Elastic section modulus about the radial axis to the edge at z = width, I_r/(width − z̄).</summary>
     public Volume ElasticModulusAboutRadialAxisFar => Volume.FromCubicMeters(_moments.SecondZ / (Breadth - _moments.CentroidZ));
 
-    /// <summary>Smaller elastic section modulus about the major principal axis, I_max over the farthest distance of the outline from that axis.</summary>
+    /// <summary>
+    /// Smaller elastic section modulus about the major principal axis, I_max over the farthest distance of the outline from that axis.
+    /// </summary>
     public Volume PrincipalElasticModulusMajor => Volume.FromCubicMeters(PrincipalMajor / Reach(PrincipalAngle));
 
-    /// <summary>Smaller elastic section modulus about the minor principal axis, I_min over the farthest distance of the outline from that axis.</summary>
+    /// <summary>
+    /// Smaller elastic section modulus about the minor principal axis, I_min over the farthest distance of the outline from that axis.
+    /// </summary>
     public Volume PrincipalElasticModulusMinor => Volume.FromCubicMeters(PrincipalMinor / Reach(PrincipalAngle + Math.PI / 2));
 
     /// <summary>Distance y_p of the equal-area axis from the inside face: the neutral axis of a fully plastic section.</summary>
@@ -152,15 +169,21 @@ public sealed record SectionProperties
 
     /// <summary>Equal when area, centroid, second moments, extents and equal-area axes are the same to the last bit.</summary>
     /// <param name="other">Other properties.</param>
-    public bool Equals(SectionProperties? other) => other is not null && _moments == other._moments && _radial == other._radial && _axial == other._axial;
+    public bool Equals(SectionProperties? other) =>
+        other is not null && _moments == other._moments && _radial == other._radial && _axial == other._axial;
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_moments, _radial, _axial).GetHashCode();
 
     /// <summary>Area, depth, centroid and equal-area axis, in millimeters.</summary>
-    public override string ToString() => Invariant($"A {_moments.Area * 1e6:0.###} mm², depth {Height * 1e3:0.###} mm, centroid {_moments.CentroidY * 1e3:0.###} mm and equal-area axis {EqualArea * 1e3:0.###} mm from the inside face, I_b {_moments.SecondY * 1e12:0.###} mm⁴");
+    public override string ToString() =>
+        Invariant(
+            $"A {_moments.Area * 1e6:0.###} mm², depth {Height * 1e3:0.###} mm, centroid {_moments.CentroidY * 1e3:0.###} mm and "
+                + $"equal-area axis {EqualArea * 1e3:0.###} mm from the inside face, I_b {_moments.SecondY * 1e12:0.###} mm⁴");
 
-    /// <summary>Farthest distance of the outline from the axis through the centroid that leans by the angle from the bending axis.</summary>
+    /// <summary>
+    /// Farthest distance of the outline from the axis through the centroid that leans by the angle from the bending axis.
+    /// </summary>
     private double Reach(double angle)
     {
         double sine = Math.Sin(angle);
@@ -170,7 +193,8 @@ public sealed record SectionProperties
         {
             foreach (ref readonly Edge edge in loop.AsSpan())
             {
-                // Distances grow along the direction φ = angle + 90°; an arc that faces it, or the opposite, reaches one radius beyond its center.
+                // Distances grow along the direction φ = angle + 90°; an arc that faces it, or the opposite, reaches one radius beyond its
+                // center.
                 farthest = Math.Max(farthest, Math.Abs(Across(edge.Y1, edge.Z1)));
                 if (edge.IsArc)
                 {

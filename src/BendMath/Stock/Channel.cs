@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Channel with two parallel flanges of even thickness. Channels with tapered flanges are not covered. Immutable and thread-safe.</summary>
+/// <summary>
+/// Channel with two parallel flanges of even thickness. Channels with tapered flanges are not covered. Immutable and thread-safe.
+/// </summary>
 public sealed class Channel : BarStock
 {
     /// <summary>Makes the channel from its dimensions.</summary>
@@ -13,7 +15,8 @@ public sealed class Channel : BarStock
     /// <param name="flangeWidth">From the back of the web to the toes; greater than web, root radius and toe radius together.</param>
     /// <param name="webThickness">Greater than zero.</param>
     /// <param name="flangeThickness">Greater than zero.</param>
-    /// <param name="fillets">Root, toe and outside corner radii; <see cref="FlangeFillets.Sharp"/> for none. The toe radius may not exceed the flange thickness; the outside corners must fit and leave material in the corner.</param>
+    /// <param name="fillets">Root, toe and outside corner radii; <see cref="FlangeFillets.Sharp"/> for none. The toe radius may not exceed
+    /// the flange thickness; the outside corners must fit and leave material in the corner.</param>
     /// <exception cref="ArgumentNullException">The fillets are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public Channel(Length depth, Length flangeWidth, Length webThickness, Length flangeThickness, FlangeFillets fillets)

@@ -33,9 +33,13 @@ public sealed record CornerRadii
     /// <param name="outside">Radius of the outside corners, zero or more.</param>
     /// <param name="inside">Radius of the inside corners, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
-    public static CornerRadii Of(Length outside, Length inside) => new(Guard.NonNegative(outside, nameof(outside)), Guard.NonNegative(inside, nameof(inside)));
+    public static CornerRadii Of(Length outside, Length inside) =>
+        new(Guard.NonNegative(outside, nameof(outside)), Guard.NonNegative(inside, nameof(inside)));
 
-    /// <summary>Corners that EN 10219-2 takes for the properties of cold-formed tube; those of a real tube may lie anywhere in the tolerance of the standard.</summary>
+    /// <summary>
+    /// Corners that EN 10219-2 takes for the properties of cold-formed tube; those of a real tube may lie anywhere in the tolerance of the
+    /// standard.
+    /// </summary>
     /// <param name="wall">Wall thickness, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wall is not positive and finite.</exception>
     /// <remarks>
@@ -64,7 +68,9 @@ public sealed record CornerRadii
         return new(1.5 * t, t);
     }
 
-    /// <summary>Corners that the AISC tables take for the properties of hollow structural sections (HSS), from the wall the tables calculate with.</summary>
+    /// <summary>
+    /// Corners that the AISC tables take for the properties of hollow structural sections (HSS), from the wall the tables calculate with.
+    /// </summary>
     /// <param name="designWall">Design wall thickness, greater than zero: 0.93 of the nominal wall for A500.</param>
     /// <exception cref="ArgumentOutOfRangeException">The wall is not positive and finite.</exception>
     /// <remarks>

@@ -8,8 +8,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// A bar of any outline, as a drawing program hands it over. What an outline cannot know, the torsion constant and the outstands, is given or stays
-/// unknown. Immutable and thread-safe.
+/// A bar of any outline, as a drawing program hands it over. What an outline cannot know, the torsion constant and the outstands, is given
+/// or stays unknown. Immutable and thread-safe.
 /// </summary>
 public sealed class CustomBar : BarStock
 {
@@ -46,13 +46,15 @@ public sealed class CustomBar : BarStock
 
     /// <inheritdoc/>
     public override string Description => Invariant(
-        $"{Name}, drawn {AsDrawn.Properties.Width.Millimeters:0.###} × {AsDrawn.Depth.Millimeters:0.###} mm, {Area.SquareMillimeters:0.###} mm²");
+        $"{Name}, drawn {AsDrawn.Properties.Width.Millimeters:0.###} × {AsDrawn.Depth.Millimeters:0.###} "
+            + $"mm, {Area.SquareMillimeters:0.###} mm²");
 
     /// <summary>The outline as it was drawn, with what was repaired.</summary>
     public Outline Outline { get; }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TorsionConstant> TorsionConstants => _torsion is { } given ? [new(given, TorsionFormulaKind.Given, AsGiven)] : [];
+    public override IReadOnlyList<TorsionConstant> TorsionConstants =>
+        _torsion is { } given ? [new(given, TorsionFormulaKind.Given, AsGiven)] : [];
 
     /// <summary>What was repaired in the outline.</summary>
     public IReadOnlyList<Advisory> Advisories => Outline.Advisories;
@@ -63,9 +65,13 @@ public sealed class CustomBar : BarStock
     /// <summary>As drawn: the lowest point of the drawing lies at the inside face, and x runs along the axis of the ring.</summary>
     public OrientedSection AsDrawn => _quarters[0];
 
-    /// <summary>The bar laid into the bender so that its drawing is turned and then stands with its lowest point on the inside face and its leftmost at z = 0.</summary>
+    /// <summary>
+    /// The bar laid into the bender so that its drawing is turned and then stands with its lowest point on the inside face and its leftmost
+    /// at z = 0.
+    /// </summary>
     /// <param name="turn">Turn of the drawing, positive counter-clockwise.</param>
-    /// <param name="outstands">Legs and flanges held along one edge only, as they lie after the turn, for the distortion checks; null when nobody says.</param>
+    /// <param name="outstands">Legs and flanges held along one edge only, as they lie after the turn, for the distortion checks; null when
+    /// nobody says.</param>
     /// <exception cref="ArgumentOutOfRangeException">The turn is not finite.</exception>
     /// <exception cref="ArgumentException">An outstand is null.</exception>
     public OrientedSection TurnedBy(Angle turn, IReadOnlyList<Outstand>? outstands = null)
@@ -83,7 +89,8 @@ public sealed class CustomBar : BarStock
     /// <summary>The bar as its drawing shows it or turned; null for a way that no drawing has.</summary>
     /// <param name="orientation">The way to lie.</param>
     /// <exception cref="ArgumentNullException">The orientation is null.</exception>
-    public override OrientedSection? Lying(Orientation orientation) => Guard.NotNull(orientation, nameof(orientation)).Turn is { } turn ? TurnedBy(turn) : null;
+    public override OrientedSection? Lying(Orientation orientation) =>
+        Guard.NotNull(orientation, nameof(orientation)).Turn is { } turn ? TurnedBy(turn) : null;
 
     /// <summary>A drawing has no sizes that could differ: of one shape are drawn bars of one outline.</summary>
     internal override bool IsOfShape(BarStock other) => other is CustomBar && IsSameBar(other, Length.Zero);

@@ -8,7 +8,10 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Fillets of a rolled angle: the root radius in the re-entrant corner and the toe radius on the inner corner of both toes. Immutable and thread-safe.</summary>
+/// <summary>
+/// Fillets of a rolled angle: the root radius in the re-entrant corner and the toe radius on the inner corner of both toes. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record AngleFillets
 {
     private AngleFillets(double root, double toe)
@@ -36,12 +39,18 @@ public sealed record AngleFillets
     /// <param name="root">Radius in the re-entrant corner, zero or more.</param>
     /// <param name="toe">Radius on the inner corner of both toes, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A radius is negative or not finite.</exception>
-    public static AngleFillets Of(Length root, Length toe) => new(Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)));
+    public static AngleFillets Of(Length root, Length toe) =>
+        new(Guard.NonNegative(root, nameof(root)), Guard.NonNegative(toe, nameof(toe)));
 
-    /// <summary>Fillets for an angle of the AISC tables, which print no radii: a rule fitted to their areas, centroids and second moments. It comes within 1.3 % of the areas and 1.9 % of the second moments.</summary>
-    /// <param name="designDistance">The printed distance k for design, from the heel to the end of the root fillet; not less than the thickness.</param>
+    /// <summary>
+    /// Fillets for an angle of the AISC tables, which print no radii: a rule fitted to their areas, centroids and second moments. It comes
+    /// within 1.3 % of the areas and 1.9 % of the second moments.
+    /// </summary>
+    /// <param name="designDistance">The printed distance k for design, from the heel to the end of the root fillet; not less than the
+    /// thickness.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the distance is less than the thickness.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is not positive and finite, or the distance is less than the
+    /// thickness.</exception>
     /// <remarks>
     /// Equation: root radius r₁ = 0.8·(k − t), toe radius r₂ = 0.3·(k − t); a radius below 0.001 mm is left out.
     /// Range: L-shapes of the AISC shapes database v16.0, 2 to 12 in.
@@ -92,7 +101,8 @@ public sealed class EqualAngle : BarStock
     /// <summary>Makes the angle from its dimensions.</summary>
     /// <param name="leg">Length of each leg, measured outside; greater than the thickness and both fillets together.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
-    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the thickness.</param>
+    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the
+    /// thickness.</param>
     /// <exception cref="ArgumentNullException">The fillets are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public EqualAngle(Length leg, Length thickness, AngleFillets fillets)
@@ -112,17 +122,31 @@ public sealed class EqualAngle : BarStock
     /// <summary>Root and toe radii.</summary>
     public AngleFillets Fillets { get; }
 
-    /// <summary>Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.</summary>
-    public OrientedSection FlangeOut => _flangeOut ?? Once.Keep(ref _flangeOut, AngleOutline.Oriented(this, Orientation.FlangeOut, _leg, _leg, _thickness, Fillets, flangeOut: true));
+    /// <summary>
+    /// Flange out (leg out): one leg stands outward in the plane of the ring, the other lies along the axis at the inside face.
+    /// </summary>
+    public OrientedSection FlangeOut =>
+        _flangeOut
+            ?? Once.Keep(ref _flangeOut,
+                AngleOutline.Oriented(this, Orientation.FlangeOut, _leg, _leg, _thickness, Fillets, flangeOut: true));
 
-    /// <summary>Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.</summary>
-    public OrientedSection FlangeIn => _flangeIn ?? Once.Keep(ref _flangeIn, AngleOutline.Oriented(this, Orientation.FlangeIn, _leg, _leg, _thickness, Fillets, flangeOut: false));
+    /// <summary>
+    /// Flange in (leg in): one leg stands inward in the plane of the ring, the other lies along the axis at the outside face.
+    /// </summary>
+    public OrientedSection FlangeIn =>
+        _flangeIn
+            ?? Once.Keep(ref _flangeIn,
+                AngleOutline.Oriented(this, Orientation.FlangeIn, _leg, _leg, _thickness, Fillets, flangeOut: false));
 
-    /// <summary>Heel in, on the bisector: the heel points to the center of the bend, as in a vee-grooved die, and both legs stand outward at 45°.</summary>
-    public OrientedSection HeelIn => _heelIn ?? Once.Keep(ref _heelIn, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: true));
+    /// <summary>
+    /// Heel in, on the bisector: the heel points to the center of the bend, as in a vee-grooved die, and both legs stand outward at 45°.
+    /// </summary>
+    public OrientedSection HeelIn =>
+        _heelIn ?? Once.Keep(ref _heelIn, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: true));
 
     /// <summary>Heel out, on the bisector: the heel points away from the center of the bend and both legs stand inward at 45°.</summary>
-    public OrientedSection HeelOut => _heelOut ?? Once.Keep(ref _heelOut, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: false));
+    public OrientedSection HeelOut =>
+        _heelOut ?? Once.Keep(ref _heelOut, AngleOutline.OnBisector(this, _leg, _thickness, Fillets, heelIn: false));
 
     /// <inheritdoc/>
     public override string Shape => "angle";
@@ -134,7 +158,8 @@ public sealed class EqualAngle : BarStock
     public override string Description => $"{Name}, {Fillets}";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<OrientedSection> Orientations => _orientations ?? Once.Keep(ref _orientations, Array.AsReadOnly(new[] { FlangeOut, FlangeIn, HeelIn, HeelOut }));
+    public override IReadOnlyList<OrientedSection> Orientations =>
+        _orientations ?? Once.Keep(ref _orientations, Array.AsReadOnly(new[] { FlangeOut, FlangeIn, HeelIn, HeelOut }));
 
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_leg, _leg, _thickness, Fillets);

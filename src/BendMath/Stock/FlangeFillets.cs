@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// Radii of a channel or tee. Root: the re-entrant corners between web and flange. Toe: the inner corner of each flange toe. Outer: of a channel the two
-/// outside corners between web and flange, of a tee both corners at the end of the stem. Immutable and thread-safe.
+/// Radii of a channel or tee. Root: the re-entrant corners between web and flange. Toe: the inner corner of each flange toe. Outer: of a
+/// channel the two outside corners between web and flange, of a tee both corners at the end of the stem. Immutable and thread-safe.
 /// </summary>
 public sealed record FlangeFillets
 {
@@ -58,5 +58,6 @@ public sealed record FlangeFillets
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>All radii in millimeters.</summary>
-    public override string ToString() => Invariant($"root {RootMeters * 1e3:0.###} mm, toe {ToeMeters * 1e3:0.###} mm, outer {OuterMeters * 1e3:0.###} mm");
+    public override string ToString() =>
+        Invariant($"root {RootMeters * 1e3:0.###} mm, toe {ToeMeters * 1e3:0.###} mm, outer {OuterMeters * 1e3:0.###} mm");
 }

@@ -18,7 +18,8 @@ public sealed class FlatBar : BarStock
     /// <summary>Makes a flat with sharp corners.</summary>
     /// <param name="width">The larger dimension, greater than zero.</param>
     /// <param name="thickness">The smaller dimension, greater than zero and not greater than the width.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the thickness exceeds the width.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the thickness exceeds the
+    /// width.</exception>
     public FlatBar(Length width, Length thickness)
         : this(width, thickness, Length.Zero)
     {
@@ -41,7 +42,8 @@ public sealed class FlatBar : BarStock
 
         if (2 * _cornerRadius > _thickness)
         {
-            throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the thickness, {Guard.MillimetersText(_thickness / 2)}");
+            throw Guard.Fault(nameof(cornerRadius), cornerRadius,
+                $"must not be greater than half the thickness, {Guard.MillimetersText(_thickness / 2)}");
         }
 
         EasyWay = Oriented(Orientation.EasyWay, _thickness, _width, easyWay: true);
@@ -74,7 +76,8 @@ public sealed class FlatBar : BarStock
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TorsionConstant> TorsionConstants => _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_width, _thickness)] : [];
+    public override IReadOnlyList<TorsionConstant> TorsionConstants =>
+        _cornerRadius == 0 ? [TorsionFormulas.Rectangle(_width, _thickness)] : [];
 
     private protected override object Identity => (Picometers.Of(_width), Picometers.Of(_thickness), Picometers.Of(_cornerRadius));
 
@@ -84,5 +87,6 @@ public sealed class FlatBar : BarStock
         meters <= _width && meters >= 2 * _cornerRadius ? new FlatBar(Width, Length.FromMeters(meters), CornerRadius) : null;
 
     private OrientedSection Oriented(Orientation orientation, double depth, double width, bool easyWay) => new(
-        this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)], new SectionFeatures(depth, flatEasyWay: easyWay, flatHardWay: !easyWay), OpenShapeFormulas.Center(depth, width));
+        this, orientation, [CornerOutline.Rectangle(depth, width, _cornerRadius)],
+            new SectionFeatures(depth, flatEasyWay: easyWay, flatHardWay: !easyWay), OpenShapeFormulas.Center(depth, width));
 }

@@ -21,7 +21,9 @@ public sealed class HexagonBar : BarStock
         double a = s / Math.Sqrt(3);
         Corner[] flat = [new(0, a / 2), new(0, 1.5 * a), new(s / 2, 2 * a), new(s, 1.5 * a), new(s, a / 2), new(s / 2, 0)];
         OnFlat = new(this, Orientation.OnFlat, [CornerOutline.Of(flat)], new SectionFeatures(s), OpenShapeFormulas.Center(s, 2 * a));
-        OnCorner = new(this, Orientation.OnCorner, [CornerOutline.Of(CornerOutline.Transposed(flat))], new SectionFeatures(2 * a), OpenShapeFormulas.Center(2 * a, s));
+        OnCorner =
+            new(this, Orientation.OnCorner, [CornerOutline.Of(CornerOutline.Transposed(flat))], new SectionFeatures(2 * a),
+                OpenShapeFormulas.Center(2 * a, s));
         Orientations = [OnFlat, OnCorner];
     }
 

@@ -19,7 +19,8 @@ public sealed class RectangularTube : BarStock
     /// <param name="height">The larger outside dimension, greater than zero.</param>
     /// <param name="width">The smaller outside dimension, greater than zero and not greater than the height.</param>
     /// <param name="wall">Wall thickness, greater than zero and less than half the width.</param>
-    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none. They must fit and leave a wall in the corners.</param>
+    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none.
+    /// They must fit and leave a wall in the corners.</param>
     /// <exception cref="ArgumentNullException">The corners are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public RectangularTube(Length height, Length width, Length wall, CornerRadii corners)

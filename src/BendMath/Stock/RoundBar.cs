@@ -17,7 +17,9 @@ public sealed class RoundBar : BarStock
     public RoundBar(Length diameter)
     {
         _diameter = Guard.Positive(diameter, nameof(diameter));
-        Section = new(this, Orientation.Usual, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], new SectionFeatures(_diameter), OpenShapeFormulas.Center(_diameter, _diameter));
+        Section =
+            new(this, Orientation.Usual, [CornerOutline.Circle(_diameter / 2, _diameter / 2)], new SectionFeatures(_diameter),
+                OpenShapeFormulas.Center(_diameter, _diameter));
         Orientations = [Section];
     }
 

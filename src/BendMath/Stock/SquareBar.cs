@@ -31,10 +31,13 @@ public sealed class SquareBar : BarStock
         _cornerRadius = Guard.NonNegative(cornerRadius, nameof(cornerRadius));
         if (2 * _cornerRadius > _side)
         {
-            throw Guard.Fault(nameof(cornerRadius), cornerRadius, $"must not be greater than half the side, {Guard.MillimetersText(_side / 2)}");
+            throw Guard.Fault(nameof(cornerRadius), cornerRadius,
+                $"must not be greater than half the side, {Guard.MillimetersText(_side / 2)}");
         }
 
-        Section = new(this, Orientation.Usual, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], new SectionFeatures(_side), OpenShapeFormulas.Center(_side, _side));
+        Section =
+            new(this, Orientation.Usual, [CornerOutline.Rectangle(_side, _side, _cornerRadius)], new SectionFeatures(_side),
+                OpenShapeFormulas.Center(_side, _side));
         OnDiagonal = Diagonal();
         Orientations = [Section, OnDiagonal];
     }
@@ -74,8 +77,10 @@ public sealed class SquareBar : BarStock
     {
         double lost = _cornerRadius * (Math.Sqrt(2) - 1);
         double extent = _side * Math.Sqrt(2) - 2 * lost;
-        Corner[] square = [new(0, 0, _cornerRadius), new(0, _side, _cornerRadius), new(_side, _side, _cornerRadius), new(_side, 0, _cornerRadius)];
+        Corner[] square =
+            [new(0, 0, _cornerRadius), new(0, _side, _cornerRadius), new(_side, _side, _cornerRadius), new(_side, 0, _cornerRadius)];
         return new(
-            this, Orientation.OnDiagonal, [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))], new SectionFeatures(extent), OpenShapeFormulas.Center(extent, extent));
+            this, Orientation.OnDiagonal, [CornerOutline.Of(CornerOutline.OnBisector(square, -lost, extent / 2))],
+                new SectionFeatures(extent), OpenShapeFormulas.Center(extent, extent));
     }
 }

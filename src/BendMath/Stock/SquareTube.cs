@@ -16,7 +16,8 @@ public sealed class SquareTube : BarStock
     /// <summary>Makes the tube from its dimensions.</summary>
     /// <param name="side">Outside dimension, greater than zero.</param>
     /// <param name="wall">Wall thickness, greater than zero and less than half the side.</param>
-    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none. They must fit and leave a wall in the corners.</param>
+    /// <param name="corners">Corner radii, such as <see cref="CornerRadii.ColdFormed(Length)"/>; <see cref="CornerRadii.Sharp"/> for none.
+    /// They must fit and leave a wall in the corners.</param>
     /// <exception cref="ArgumentNullException">The corners are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public SquareTube(Length side, Length wall, CornerRadii corners)

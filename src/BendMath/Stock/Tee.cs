@@ -5,15 +5,20 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>Tee with a flange of even thickness and a stem of even thickness in its middle. Tees with tapered flange or stem are not covered. Immutable and thread-safe.</summary>
+/// <summary>
+/// Tee with a flange of even thickness and a stem of even thickness in its middle. Tees with tapered flange or stem are not covered.
+/// Immutable and thread-safe.
+/// </summary>
 public sealed class Tee : BarStock
 {
     /// <summary>Makes the tee from its dimensions.</summary>
-    /// <param name="depth">From the face of the flange to the end of the stem; greater than flange, root radius and stem corners together.</param>
+    /// <param name="depth">From the face of the flange to the end of the stem; greater than flange, root radius and stem corners
+    /// together.</param>
     /// <param name="flangeWidth">Over the flange; greater than stem, root radii and toe radii together.</param>
     /// <param name="stemThickness">Greater than zero.</param>
     /// <param name="flangeThickness">Greater than zero.</param>
-    /// <param name="fillets">Root, toe and stem corner radii; <see cref="FlangeFillets.Sharp"/> for none. The toe radius may not exceed the flange thickness, that of the stem corners half the stem thickness.</param>
+    /// <param name="fillets">Root, toe and stem corner radii; <see cref="FlangeFillets.Sharp"/> for none. The toe radius may not exceed the
+    /// flange thickness, that of the stem corners half the stem thickness.</param>
     /// <exception cref="ArgumentNullException">The fillets are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public Tee(Length depth, Length flangeWidth, Length stemThickness, Length flangeThickness, FlangeFillets fillets)

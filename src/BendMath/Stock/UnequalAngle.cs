@@ -18,7 +18,10 @@ public enum RadialLeg
     Short,
 }
 
-/// <summary>Angle with legs of different length and one thickness. Legs of the same length are allowed, as equal sides are of a flat or a rectangular tube; an <see cref="EqualAngle"/> also lies on its bisector. Immutable and thread-safe.</summary>
+/// <summary>
+/// Angle with legs of different length and one thickness. Legs of the same length are allowed, as equal sides are of a flat or a
+/// rectangular tube; an <see cref="EqualAngle"/> also lies on its bisector. Immutable and thread-safe.
+/// </summary>
 public sealed class UnequalAngle : BarStock
 {
     private readonly double _long;
@@ -31,9 +34,11 @@ public sealed class UnequalAngle : BarStock
 
     /// <summary>Makes the angle from its dimensions.</summary>
     /// <param name="longLeg">Length of the longer leg, measured outside.</param>
-    /// <param name="shortLeg">Length of the shorter leg, measured outside; not longer than the other, greater than the thickness and both fillets together.</param>
+    /// <param name="shortLeg">Length of the shorter leg, measured outside; not longer than the other, greater than the thickness and both
+    /// fillets together.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
-    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the thickness.</param>
+    /// <param name="fillets">Root and toe radii; <see cref="AngleFillets.Sharp"/> for none. The toe radius may not exceed the
+    /// thickness.</param>
     /// <exception cref="ArgumentNullException">The fillets are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
     public UnequalAngle(Length longLeg, Length shortLeg, Length thickness, AngleFillets fillets)
@@ -85,12 +90,14 @@ public sealed class UnequalAngle : BarStock
     /// <summary>Flange out (leg out): the radial leg stands outward, the other leg lies along the axis at the inside face.</summary>
     /// <param name="radialLeg">The leg in the plane of the ring.</param>
     /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
-    public OrientedSection FlangeOut(RadialLeg radialLeg) => _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 0 : 2];
+    public OrientedSection FlangeOut(RadialLeg radialLeg) =>
+        _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 0 : 2];
 
     /// <summary>Flange in (leg in): the radial leg stands inward, the other leg lies along the axis at the outside face.</summary>
     /// <param name="radialLeg">The leg in the plane of the ring.</param>
     /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
-    public OrientedSection FlangeIn(RadialLeg radialLeg) => _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 1 : 3];
+    public OrientedSection FlangeIn(RadialLeg radialLeg) =>
+        _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 1 : 3];
 
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_long, _short, _thickness, Fillets);

@@ -4,7 +4,9 @@ using BendMath.Tests.Conventions;
 
 namespace BendMath.Fuzz.Making;
 
-/// <summary>The public members that make a value of a type, found by reflection: a new shape, law or model is found without being told.</summary>
+/// <summary>
+/// The public members that make a value of a type, found by reflection: a new shape, law or model is found without being told.
+/// </summary>
 internal static class Doors
 {
     private static readonly ConcurrentDictionary<Type, IReadOnlyList<MemberInfo>> Found = new();
@@ -14,10 +16,12 @@ internal static class Doors
     private static readonly ConcurrentDictionary<Type, IReadOnlyList<MemberInfo>> Lying = new();
 
     /// <summary>Concrete public types below an abstract one, by name.</summary>
-    public static IReadOnlyList<Type> KindsOf(Type type) => Kinds.GetOrAdd(type, static wanted => [.. PublicApi.Types.Where(kind => !kind.IsAbstract && wanted.IsAssignableFrom(kind))]);
+    public static IReadOnlyList<Type> KindsOf(Type type) =>
+        Kinds.GetOrAdd(type, static wanted => [.. PublicApi.Types.Where(kind => !kind.IsAbstract && wanted.IsAssignableFrom(kind))]);
 
     /// <summary>Its own constructors and static members; for a type that has none, every member of any type that hands one out.</summary>
-    public static IReadOnlyList<MemberInfo> Of(Type type) => Found.GetOrAdd(type, static made => Own(made) is { Count: > 0 } own ? own : Others(made));
+    public static IReadOnlyList<MemberInfo> Of(Type type) =>
+        Found.GetOrAdd(type, static made => Own(made) is { Count: > 0 } own ? own : Others(made));
 
     /// <summary>Ways a shape can lie, as the members of its type that hand out a section without being told how it lies.</summary>
     public static IReadOnlyList<MemberInfo> OrientationsOf(Type shape) => Lying.GetOrAdd(shape, static shape =>
@@ -49,5 +53,6 @@ internal static class Doors
     private static List<MemberInfo> Others(Type type) =>
         [.. PublicApi.Types.Where(owner => owner != type).SelectMany(PublicApi.WrittenMembers).Where(member => TypeOf(member) is { } handed && (handed == type || IsListOf(handed, type)))];
 
-    private static bool IsListOf(Type list, Type type) => list.IsGenericType && list.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) && list.GetGenericArguments()[0] == type;
+    private static bool IsListOf(Type list, Type type) =>
+        list.IsGenericType && list.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) && list.GetGenericArguments()[0] == type;
 }

@@ -3,10 +3,14 @@ using BendMath.Tests.Conventions;
 
 namespace BendMath.Fuzz.Making;
 
-/// <summary>What a door may throw when it gets drawn arguments: what its documentation promises, and an exception about an argument names one it has.</summary>
+/// <summary>
+/// What a door may throw when it gets drawn arguments: what its documentation promises, and an exception about an argument names one it
+/// has.
+/// </summary>
 internal static class Judge
 {
-    private static readonly Dictionary<Assembly, DocumentationFile> Documentation = PublicApi.Assemblies.ToDictionary(assembly => assembly, DocumentationFile.For);
+    private static readonly Dictionary<Assembly, DocumentationFile> Documentation =
+        PublicApi.Assemblies.ToDictionary(assembly => assembly, DocumentationFile.For);
 
     public static bool MayThrow(MemberInfo door, Exception thrown) => thrown is ArgumentException argument
         ? Doors.ParametersOf(door).Any(parameter => parameter.Name == argument.ParamName) && Promises(door, thrown)

@@ -36,7 +36,8 @@ internal sealed class Made
 
     public static Made Of(object? value) => new(value, Text(value), null, null, []);
 
-    public static Made From(object? value, MemberInfo door, Made? on, (ParameterInfo? Parameter, Made Value)[] arguments) => new(value, null, door, on, arguments);
+    public static Made From(object? value, MemberInfo door, Made? on, (ParameterInfo? Parameter, Made Value)[] arguments) =>
+        new(value, null, door, on, arguments);
 
     public static Made ListOf(Type element, IReadOnlyList<Made> items)
     {
@@ -50,10 +51,12 @@ internal sealed class Made
     }
 
     /// <summary>One of a list that another made value hands out.</summary>
-    public static Made ItemOf(Made on, PropertyInfo list, int index) => new(((System.Collections.IList)list.GetValue(on.Value)!)[index], $".{list.Name}[{index}]", null, on, []);
+    public static Made ItemOf(Made on, PropertyInfo list, int index) =>
+        new(((System.Collections.IList)list.GetValue(on.Value)!)[index], $".{list.Name}[{index}]", null, on, []);
 
     /// <summary>One of a made list.</summary>
-    public static Made ItemOf(Made list, int index) => new(((System.Collections.IEnumerable)list.Value!).Cast<object>().ElementAt(index), $"[{index}]", null, list, []);
+    public static Made ItemOf(Made list, int index) =>
+        new(((System.Collections.IEnumerable)list.Value!).Cast<object>().ElementAt(index), $"[{index}]", null, list, []);
 
     /// <summary>C# that makes the value again; what is used twice stands in a line of its own.</summary>
     public string ToCode(string name)
@@ -99,7 +102,8 @@ internal sealed class Made
         }
 
         string type = Value?.GetType().Name ?? "value";
-        string name = $"{char.ToLowerInvariant(type[0])}{type[1..]}{(names.Values.Any(other => other.StartsWith($"{char.ToLowerInvariant(type[0])}{type[1..]}", StringComparison.Ordinal)) ? names.Count + 1 : string.Empty)}";
+        string name =
+            $"{char.ToLowerInvariant(type[0])}{type[1..]}{(names.Values.Any(other => other.StartsWith($"{char.ToLowerInvariant(type[0])}{type[1..]}", StringComparison.Ordinal)) ? names.Count + 1 : string.Empty)}";
         names[this] = name;
         lines.Add($"var {name} = {code};");
         return name;
@@ -109,10 +113,15 @@ internal sealed class Made
     {
         if (_door is null)
         {
-            return _on is not null ? code(_on) + _text : _text ?? $"[{string.Join(", ", _arguments.Select(argument => code(argument.Value)))}]";
+            return _on is not null ? code(_on) + _text
+                : _text ?? $"[{string.Join(", ", _arguments.Select(argument => code(argument.Value)))}]";
         }
 
-        string arguments = string.Join(", ", _arguments.Select(argument => argument.Parameter is { IsOptional: true } named ? $"{named.Name}: {code(argument.Value)}" : code(argument.Value)));
+        string arguments =
+            string.Join(", ",
+                _arguments.Select(
+                    argument =>
+                        argument.Parameter is { IsOptional: true } named ? $"{named.Name}: {code(argument.Value)}" : code(argument.Value)));
         string target = _on is null ? _door.DeclaringType!.Name : code(_on);
         return _door switch
         {
@@ -127,16 +136,21 @@ internal sealed class Made
         null => "null",
         string text => "\"" + string.Concat(text.Select(Escaped)) + "\"",
         bool flag => flag ? "true" : "false",
-        double number => number.ToString("R", CultureInfo.InvariantCulture) + (double.IsInteger(number) && Math.Abs(number) < 1e15 ? ".0" : string.Empty),
+        double number =>
+            number.ToString("R", CultureInfo.InvariantCulture)
+                + (double.IsInteger(number) && Math.Abs(number) < 1e15 ? ".0" : string.Empty),
         Enum member => $"{member.GetType().Name}.{member}",
-        IQuantity quantity => $"{quantity.GetType().Name}.From{Plural(quantity)}({((double)quantity.Value).ToString("R", CultureInfo.InvariantCulture)})",
+        IQuantity quantity =>
+            $"{quantity.GetType().Name}.From{Plural(quantity)}({((double)quantity.Value).ToString("R", CultureInfo.InvariantCulture)})",
         Calibration => "Calibration.None",
         ValueTuple<Ratio, Pressure> pair => $"({Text(pair.Item1)}, {Text(pair.Item2)})",
         System.Collections.IEnumerable list => $"[{string.Join(", ", list.Cast<object>().Select(Text))}]",
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? string.Empty,
     };
 
-    private static string Plural(IQuantity quantity) => quantity.QuantityInfo.UnitInfos.First(unit => unit.Value.Equals(quantity.Unit)).PluralName;
+    private static string Plural(IQuantity quantity) =>
+        quantity.QuantityInfo.UnitInfos.First(unit => unit.Value.Equals(quantity.Unit)).PluralName;
 
-    private static string Escaped(char letter) => letter is '"' or '\\' ? $"\\{letter}" : char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString();
+    private static string Escaped(char letter) =>
+        letter is '"' or '\\' ? $"\\{letter}" : char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString();
 }

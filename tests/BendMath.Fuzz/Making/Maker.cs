@@ -23,7 +23,8 @@ internal sealed class Maker
 
     public T Value<T>() => (T)Make(typeof(T), null).Value!;
 
-    public Made Make(Type type, Frame? around) => _rules.ForType(type) is { } rule ? rule(around ?? new Frame(this, null, null)) : MakeAnew(type, around);
+    public Made Make(Type type, Frame? around) =>
+        _rules.ForType(type) is { } rule ? rule(around ?? new Frame(this, null, null)) : MakeAnew(type, around);
 
     /// <summary>Makes one by its doors, though a rule would take one that is there.</summary>
     public Made MakeAnew(Type type, Frame? around)
@@ -56,9 +57,11 @@ internal sealed class Maker
             throw new OutOfReach($"there is no {door.DeclaringType!.Name} here");
         }
 
-        if (on is not null && door is PropertyInfo list && wanted != list.PropertyType && typeof(IEnumerable).IsAssignableFrom(list.PropertyType))
+        if (on is not null && door is PropertyInfo list && wanted != list.PropertyType
+            && typeof(IEnumerable).IsAssignableFrom(list.PropertyType))
         {
-            return (list.GetValue(on.Value) as ICollection)?.Count is int count and > 0 ? Made.ItemOf(on, list, Tape.Index(count)) : throw new OutOfReach($"{list.DeclaringType!.Name}.{list.Name} is empty");
+            return (list.GetValue(on.Value) as ICollection)?.Count is int count and > 0 ? Made.ItemOf(on, list, Tape.Index(count))
+                : throw new OutOfReach($"{list.DeclaringType!.Name}.{list.Name} is empty");
         }
 
         Made made = Call(door, on, around);
@@ -92,7 +95,8 @@ internal sealed class Maker
     /// <summary>Calls a door with the arguments given.</summary>
     public Made CallWith(MemberInfo door, params Made[] arguments)
     {
-        (ParameterInfo?, Made)[] named = [.. Doors.ParametersOf(door).Zip(arguments, (parameter, made) => ((ParameterInfo?)parameter, made))];
+        (ParameterInfo?, Made)[] named =
+            [.. Doors.ParametersOf(door).Zip(arguments, (parameter, made) => ((ParameterInfo?)parameter, made))];
         return Invoke(door, null, [.. arguments.Select(argument => argument.Value)], named);
     }
 
@@ -101,7 +105,8 @@ internal sealed class Maker
     {
         Type type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
         return _rules.For(parameter) is { } rule ? rule(frame)
-            : type.IsGenericType && type.GetGenericTypeDefinition() is var list && (list == typeof(IEnumerable<>) || list == typeof(IReadOnlyList<>)) ? List(type.GetGenericArguments()[0], frame)
+            : type.IsGenericType && type.GetGenericTypeDefinition() is var list
+                && (list == typeof(IEnumerable<>) || list == typeof(IReadOnlyList<>)) ? List(type.GetGenericArguments()[0], frame)
             : Make(type, frame);
     }
 
@@ -123,7 +128,8 @@ internal sealed class Maker
                 PropertyInfo property => property.GetValue(on?.Value, BindingFlags.DoNotWrapExceptions, null, null, null),
                 _ => throw new NotSupportedException($"{door} is no door."),
             };
-            return value is null && Doors.TypeOf(door) != typeof(void) ? throw new OutOfReach($"{door.DeclaringType!.Name}.{door.Name} answers with null") : Made.From(value, door, on, named);
+            return value is null && Doors.TypeOf(door) != typeof(void)
+                ? throw new OutOfReach($"{door.DeclaringType!.Name}.{door.Name} answers with null") : Made.From(value, door, on, named);
         }
         catch (Exception thrown) when (thrown is not OutOfReach)
         {

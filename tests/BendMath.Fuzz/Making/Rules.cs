@@ -3,8 +3,9 @@ using System.Reflection;
 namespace BendMath.Fuzz.Making;
 
 /// <summary>
-/// What to draw for a parameter whose type alone does not say what is valid: by <c>Type.parameter</c> of a constructor, <c>Type.Member.parameter</c>,
-/// or the name of the parameter alone, always together with its type; or by the type alone. The closest rule counts; those of a fault lie over the usual ones.
+/// What to draw for a parameter whose type alone does not say what is valid: by <c>Type.parameter</c> of a constructor,
+/// <c>Type.Member.parameter</c>, or the name of the parameter alone, always together with its type; or by the type alone. The closest rule
+/// counts; those of a fault lie over the usual ones.
 /// </summary>
 internal sealed class Rules(Rules? under = null)
 {

@@ -7,10 +7,14 @@ using BendMath.Numerics;
 
 namespace BendMath.Fuzz.Making;
 
-/// <summary>What the parts of one input have in common: the bar, the metal, the wanted ring, the dies and how the bender forms. Each is drawn when first asked for.</summary>
+/// <summary>
+/// What the parts of one input have in common: the bar, the metal, the wanted ring, the dies and how the bender forms. Each is drawn when
+/// first asked for.
+/// </summary>
 internal sealed class Scene(Maker maker)
 {
-    private static readonly IReadOnlyList<Type> MadeAlone = [.. Doors.KindsOf(typeof(FormingModel)).Where(model => model.GetConstructors().Length > 0)];
+    private static readonly IReadOnlyList<Type> MadeAlone =
+        [.. Doors.KindsOf(typeof(FormingModel)).Where(model => model.GetConstructors().Length > 0)];
 
     private readonly Dictionary<string, Made?> _parts = new(StringComparer.Ordinal);
 
@@ -50,7 +54,11 @@ internal sealed class Scene(Maker maker)
 
     public Made Material => Once(() => maker.MakeAnew(typeof(BarMaterial), null));
 
-    public Made Analysis => Once(() => maker.CallWith(typeof(BendAnalysis).GetMethod(nameof(BendAnalysis.Of), [typeof(OrientedSection), typeof(BarMaterial)])!, Section, Material));
+    public Made Analysis =>
+        Once(
+            () =>
+                maker.CallWith(typeof(BendAnalysis).GetMethod(nameof(BendAnalysis.Of), [typeof(OrientedSection), typeof(BarMaterial)])!,
+                    Section, Material));
 
     public Made Rack => Once(() => maker.MakeAnew(typeof(DieRack), null));
 
@@ -63,9 +71,14 @@ internal sealed class Scene(Maker maker)
 
     /// <summary>A full ring as often as an arc.</summary>
     public Made Arc => Once(() => maker.Through(
-        maker.Tape.Chance(0.5) ? typeof(ArcExtent).GetMethod(nameof(ArcExtent.Of))! : typeof(ArcExtent).GetProperty(nameof(ArcExtent.FullRing))!, typeof(ArcExtent), null));
+        maker.Tape.Chance(0.5) ? typeof(ArcExtent).GetMethod(nameof(ArcExtent.Of))!
+            : typeof(ArcExtent).GetProperty(nameof(ArcExtent.FullRing))!, typeof(ArcExtent), null));
 
-    public Made Rings => Once(() => Made.ListOf(typeof(MeasuredRing), [.. Enumerable.Range(0, 1 + maker.Tape.Index(4)).Select(_ => maker.MakeAnew(typeof(MeasuredRing), null))]));
+    public Made Rings =>
+        Once(
+            () =>
+                Made.ListOf(typeof(MeasuredRing),
+                    [.. Enumerable.Range(0, 1 + maker.Tape.Index(4)).Select(_ => maker.MakeAnew(typeof(MeasuredRing), null))]));
 
     public double Height => ((OrientedSection)Section.Value!).Depth.Meters;
 
@@ -84,7 +97,8 @@ internal sealed class Scene(Maker maker)
     public double Size() => maker.Tape.Chance(0.25) ? maker.Tape.Log(10 * Least, Most / 10) : maker.Tape.Log(2e-3, 0.4);
 
     /// <summary>A thickness between the smallest length and what is given, mostly not very thin.</summary>
-    public double Thickness(double most) => maker.Tape.Log(Math.Max(Least, most * (maker.Tape.Chance(0.1) ? 1e-9 : 0.02)), Math.Max(Least, most));
+    public double Thickness(double most) =>
+        maker.Tape.Log(Math.Max(Least, most * (maker.Tape.Chance(0.1) ? 1e-9 : 0.02)), Math.Max(Least, most));
 
     /// <summary>A number with the digits of the scene, cut off after them.</summary>
     public double Cut(double number)
@@ -97,7 +111,8 @@ internal sealed class Scene(Maker maker)
 
         string text = number.ToString("E16", CultureInfo.InvariantCulture);
         int point = text.IndexOf('.', StringComparison.Ordinal);
-        return double.Parse(text[..(point + _digits.Value)] + text[text.IndexOf('E', StringComparison.Ordinal)..], CultureInfo.InvariantCulture);
+        return double.Parse(text[..(point + _digits.Value)] + text[text.IndexOf('E', StringComparison.Ordinal)..],
+            CultureInfo.InvariantCulture);
     }
 
     private double Radius()
@@ -105,7 +120,9 @@ internal sealed class Scene(Maker maker)
         double height = Height;
         StressStrainLaw law = ((BarMaterial)Material.Value!).Law;
         double strain = Math.Max(1e-9, law.YieldStress / law.ElasticModulus);
-        double radius = Widened is { } times ? times * height / strain : maker.Tape.Chance(0.1) ? height * maker.Tape.Log(1e-2, 1e5) : height * maker.Tape.Log(0.7, Math.Max(3, 0.45 / strain));
+        double radius =
+            Widened is { } times ? times * height / strain
+                : maker.Tape.Chance(0.1) ? height * maker.Tape.Log(1e-2, 1e5) : height * maker.Tape.Log(0.7, Math.Max(3, 0.45 / strain));
         return Math.Clamp(radius, Least, Most / 10);
     }
 

@@ -1,8 +1,9 @@
 namespace BendMath.Fuzz.Making;
 
 /// <summary>
-/// The numbers from 0 to 1 that everything random is drawn from, kept as they are drawn, so that an input can be made again, and made simpler by
-/// putting smaller numbers in their place. Wherever a number decides, a smaller one decides for the plainer thing; past the end of a given tape all are 0.
+/// The numbers from 0 to 1 that everything random is drawn from, kept as they are drawn, so that an input can be made again, and made
+/// simpler by putting smaller numbers in their place. Wherever a number decides, a smaller one decides for the plainer thing; past the end
+/// of a given tape all are 0.
 /// </summary>
 internal sealed class Tape
 {

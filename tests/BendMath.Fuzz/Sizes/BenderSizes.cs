@@ -19,7 +19,8 @@ internal static class BenderSizes
             : frame.Maker.MakeAnew(typeof(Die), frame));
         rules.SetMade<IEnumerable<Die>>("dies", Dies);
         rules.Set("Die.name", frame => frame.Value<string?>("die name", null) ?? frame.Tape.Of(Names));
-        rules.Set("stampedRadius", frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.4, 1.3), frame.Scene.Least, frame.Scene.Most)));
+        rules.Set("stampedRadius",
+            frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.4, 1.3), frame.Scene.Least, frame.Scene.Most)));
         rules.Set("offset", frame => frame.Share(frame.Scene.Height));
         rules.Set("faceLength", frame => frame.Length(Near(frame, 0.1, 4)));
         rules.Set("Die.noseRadius", frame => frame.Share(Math.Min(frame.Scene.Most, frame.Scene.InsideRadius)));
@@ -37,10 +38,15 @@ internal static class BenderSizes
         rules.Set("BendRadius.OutsideDiameter.diameter", frame => Radius(frame, frame.Scene.Height, 2));
     }
 
-    /// <summary>The radius of the wanted ring or, where it is about another ring, of that or one near it, to a line a share of the depth further out.</summary>
+    /// <summary>
+    /// The radius of the wanted ring or, where it is about another ring, of that or one near it, to a line a share of the depth further
+    /// out.
+    /// </summary>
     private static Length Radius(Frame frame, double further, double times)
     {
-        double inside = frame.Value<double?>("ring", null) ?? frame.Scene.InsideRadius * (frame.IsWithin(nameof(WantedRing)) ? 1 : frame.Tape.Log(0.7, 1.4));
+        double inside =
+            frame.Value<double?>("ring", null)
+                ?? frame.Scene.InsideRadius * (frame.IsWithin(nameof(WantedRing)) ? 1 : frame.Tape.Log(0.7, 1.4));
         return frame.Length(Math.Clamp((inside + 1.001 * further) * times, frame.Scene.Least, frame.Scene.Most));
     }
 
@@ -57,10 +63,17 @@ internal static class BenderSizes
 
     private static void Mates(Rules rules)
     {
-        rules.Set("MatingDie.OfFace.radius", frame => frame.Length(Math.Min(frame.Scene.Most, (frame.Meters("stampedRadius") + frame.Scene.Height) * frame.Tape.Log(0.8, 1.5))));
-        rules.Set("MatingDie.OfFace.halfSpan", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Meters("radius") * frame.Tape.Between(0.05, 0.95))));
+        rules.Set("MatingDie.OfFace.radius",
+            frame =>
+                frame.Length(Math.Min(frame.Scene.Most, (frame.Meters("stampedRadius") + frame.Scene.Height) * frame.Tape.Log(0.8, 1.5))));
+        rules.Set("MatingDie.OfFace.halfSpan",
+            frame => frame.Length(Math.Max(frame.Scene.Least, frame.Meters("radius") * frame.Tape.Between(0.05, 0.95))));
         rules.Set("MatingDie.OfSupports.halfSpan", frame => frame.Length(Near(frame, 0.1, 1)));
-        rules.Set("MatingDie.OfSupports.rise", frame => frame.Length(Math.Max(Math.Min(frame.Scene.Least, frame.Meters("halfSpan")), frame.Meters("halfSpan") * frame.Tape.Between(0.02, 0.95))));
+        rules.Set("MatingDie.OfSupports.rise",
+            frame =>
+                frame.Length(
+                    Math.Max(Math.Min(frame.Scene.Least, frame.Meters("halfSpan")),
+                        frame.Meters("halfSpan") * frame.Tape.Between(0.02, 0.95))));
         rules.Set("supportRadius", frame => frame.Share(0.9 * frame.Meters("halfSpan")));
         rules.Set("shims", frame => frame.Share(frame.Scene.Height));
     }
@@ -68,28 +81,38 @@ internal static class BenderSizes
     private static void Benders(Rules rules)
     {
         rules.SetMade<ThreePointSetup>(string.Empty, frame => frame.Scene.Setup);
-        rules.SetMade<ThreePointSetup>("WrapBending.setup PairBending.setup", frame => frame.Scene.HoldsBack ? Made.Of(null) : frame.Scene.Setup);
+        rules.SetMade<ThreePointSetup>("WrapBending.setup PairBending.setup",
+            frame => frame.Scene.HoldsBack ? Made.Of(null) : frame.Scene.Setup);
         rules.SetMade<ThreePointSetup>("BumpBending.setup", frame =>
         {
             Frame rigid = new(frame.Maker, frame, null);
             rigid.Add("rigid", Made.Of(true));
             return frame.Maker.MakeAnew(typeof(ThreePointSetup), rigid);
         });
-        rules.SetMade<BenderStiffness>("stiffness", frame => frame.Value("rigid", false) ? Made.Of(null) : frame.Maker.MakeAnew(typeof(BenderStiffness), frame));
+        rules.SetMade<BenderStiffness>("stiffness",
+            frame => frame.Value("rigid", false) ? Made.Of(null) : frame.Maker.MakeAnew(typeof(BenderStiffness), frame));
         rules.Set("ThreePointSetup.halfSpan", frame =>
         {
             double least = 1.2 * frame.Scene.Height;
-            return frame.Length(Math.Clamp(frame.Tape.Log(least, Math.Max(1.5 * least, 0.9 * frame.Scene.InsideRadius)), frame.Scene.Least, frame.Scene.Most));
+            return frame.Length(
+                Math.Clamp(frame.Tape.Log(least, Math.Max(1.5 * least, 0.9 * frame.Scene.InsideRadius)), frame.Scene.Least,
+                    frame.Scene.Most));
         });
         rules.Set("ThreePointSetup.noseRadius", frame => frame.Share(Math.Min(frame.Scene.Most, 0.5 * frame.Scene.InsideRadius)));
         rules.Set("noseForce", frame => Force.FromNewtons(frame.Scene.Cut(frame.Tape.Log(10, 1e6))));
         rules.Set("give", frame => frame.Length(frame.Tape.Log(1e-5, 1e-2)));
-        rules.Set("BumpBending.feed", frame => frame.Length(Math.Max(Math.Min(frame.Scene.Least, frame.Scene.Most), ((ThreePointSetup)frame.Find<ThreePointSetup>("setup")!.Value!).HalfSpan.Meters * frame.Tape.Log(0.08, 0.99))));
+        rules.Set("BumpBending.feed",
+            frame =>
+                frame.Length(
+                    Math.Max(Math.Min(frame.Scene.Least, frame.Scene.Most),
+                        ((ThreePointSetup)frame.Find<ThreePointSetup>("setup")!.Value!).HalfSpan.Meters * frame.Tape.Log(0.08, 0.99))));
         rules.Set("stroke", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-2, 10))));
         rules.Set("leverLength", frame => frame.Length(frame.Tape.Chance(0.1) ? frame.Tape.Log(2e-6, 9e5) : frame.Tape.Log(0.1, 3)));
         rules.Set("advantage mechanicalAdvantage", frame => frame.Scene.Cut(frame.Tape.Log(1, frame.Tape.Chance(0.1) ? 9e8 : 100)));
-        rules.Set("pullLimit pull", frame => Force.FromNewtons(frame.Scene.Cut(frame.Tape.Chance(0.1) ? frame.Tape.Log(2e-12, 9e14) : frame.Tape.Log(10, 2000))));
+        rules.Set("pullLimit pull",
+            frame => Force.FromNewtons(frame.Scene.Cut(frame.Tape.Chance(0.1) ? frame.Tape.Log(2e-12, 9e14) : frame.Tape.Log(10, 2000))));
     }
 
-    private static double Near(Frame frame, double low, double high) => Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(low, high), frame.Scene.Least, frame.Scene.Most);
+    private static double Near(Frame frame, double low, double high) =>
+        Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(low, high), frame.Scene.Least, frame.Scene.Most);
 }

@@ -38,12 +38,15 @@ internal static class FileSpoiler
     [
         ("the text is cut off", (text, tape) => text[..tape.Index(text.Length)]),
         ("a letter is lost", (text, tape) => text.Remove(tape.Index(text.Length), 1)),
-        ("a letter is strange", (text, tape) => text.Insert(tape.Index(text.Length), tape.Of(["\0", "\u001b", "\"", "{", ",", ";", "\ud800", "\ufeff", "none,", "\n"]))),
+        ("a letter is strange",
+            (text, tape) =>
+                text.Insert(tape.Index(text.Length), tape.Of(["\0", "\u001b", "\"", "{", ",", ";", "\ud800", "\ufeff", "none,", "\n"]))),
         ("the text is doubled", (text, _) => text + text),
     ];
 
     public static IEnumerable<string> Kinds =>
-        [.. Values.Select(one => one.Kind), .. Nodes.Select(one => one.Kind), .. Texts.Select(one => one.Kind), "a word is missing", "a word is unknown", "a word stands twice", "objects are nested deep"];
+        [.. Values.Select(one => one.Kind), .. Nodes.Select(one => one.Kind), .. Texts.Select(one => one.Kind), "a word is missing",
+            "a word is unknown", "a word stands twice", "objects are nested deep"];
 
     public static (string Kind, string Text) Json(string text, Tape tape)
     {

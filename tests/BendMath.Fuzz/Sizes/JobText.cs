@@ -6,12 +6,16 @@ using BendMath.Json.Reading;
 
 namespace BendMath.Fuzz.Sizes;
 
-/// <summary>The text of a job file about the rings of a ring file: the bar, the metal and the dies of the first ring, and the words of a job.</summary>
+/// <summary>
+/// The text of a job file about the rings of a ring file: the bar, the metal and the dies of the first ring, and the words of a job.
+/// </summary>
 internal static class JobText
 {
-    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Indented =
+        new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    private static readonly string[] Sizes = ["inside diameter", "centroid diameter", "outside diameter", "inside radius", "centroid radius", "outside radius"];
+    private static readonly string[] Sizes =
+        ["inside diameter", "centroid diameter", "outside diameter", "inside radius", "centroid radius", "outside radius"];
 
     public static string Of(JsonObject rings, Maker maker)
     {
@@ -24,7 +28,12 @@ internal static class JobText
             ["name"] = tape.Of(["planter rim", "=1+1", "<b>", "Reif, „groß“"]),
             ["stock"] = first["stock"]!.DeepClone(),
             ["material"] = first["material"]!.DeepClone(),
-            ["wanted"] = new JsonObject { [size] = Length(tape, (size.EndsWith("diameter", StringComparison.Ordinal) ? 2 : 1) * (inside + 1.01 * maker.Scene.Height)) },
+            ["wanted"] =
+                new JsonObject
+                {
+                    [size] =
+                    Length(tape, (size.EndsWith("diameter", StringComparison.Ordinal) ? 2 : 1) * (inside + 1.01 * maker.Scene.Height))
+                },
             ["forming"] = Forming(tape, maker.Scene),
             ["dies"] = rings["dies"]!.DeepClone(),
             ["ends"] = tape.Index(3) switch
@@ -57,7 +66,12 @@ internal static class JobText
     }
 
     private static JsonObject Forming(Tape tape, Scene scene) => !scene.HoldsBack && tape.Chance(0.3)
-        ? new() { ["model"] = tape.Of(["three-point", "pair"]) is var model ? model : null, ["half-span"] = model == "pair" ? null : Length(tape, 3 * scene.Height), ["nose radius"] = model == "pair" ? null : "0 mm" }
+        ? new()
+        {
+            ["model"] = tape.Of(["three-point", "pair"]) is var model ? model : null,
+            ["half-span"] = model == "pair" ? null : Length(tape, 3 * scene.Height),
+            ["nose radius"] = model == "pair" ? null : "0 mm"
+        }
         : new() { ["model"] = "wrap" };
 
     private static IEnumerable<(string Word, Func<JsonNode> Value)> Words(Tape tape, double inside) =>
@@ -72,9 +86,13 @@ internal static class JobText
         ("tolerance", () => Length(tape, 0.02 * inside)),
         ("measuring error", () => "1 mm"),
         ("quantity", () => 1 + tape.Index(20)),
-        ("closing", () => new JsonObject { ["cut"] = tape.Of(["together", "one by one"]), ["root opening"] = Length(tape, 0.001 * inside) }),
+        ("closing",
+            () => new JsonObject { ["cut"] = tape.Of(["together", "one by one"]), ["root opening"] = Length(tape, 0.001 * inside) }),
         ("scatter", () => new JsonObject { ["curvature"] = "1 %" }),
-        ("distortion", () => new JsonObject { ["axial leg"] = "backed", ["distance between supports"] = Length(tape, inside), ["used"] = tape.Of(["free", "held flat"]) }),
+        ("distortion",
+            () =>
+                new JsonObject { ["axial leg"] = "backed", ["distance between supports"] = Length(tape, inside),
+                    ["used"] = tape.Of(["free", "held flat"]) }),
     ];
 
     private static string Length(Tape tape, double meters) => tape.Index(3) switch

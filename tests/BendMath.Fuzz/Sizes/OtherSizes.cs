@@ -10,7 +10,8 @@ namespace BendMath.Fuzz.Sizes;
 /// <summary>Arguments of everything beside jobs: what is measured afterwards, cut lists, sheet, tapes, texts.</summary>
 internal static class OtherSizes
 {
-    private static readonly string[] Texts = ["25 mm", "1 1/2 in", "5' 3-1/8\"", "2.5 cm", "0.75\"", "-3 mm", "1e3 mm", "3,5 mm", "", "abc", "\u001b[31m", "1/0 in"];
+    private static readonly string[] Texts =
+        ["25 mm", "1 1/2 in", "5' 3-1/8\"", "2.5 cm", "0.75\"", "-3 mm", "1e3 mm", "3,5 mm", "", "abc", "\u001b[31m", "1/0 in"];
 
     private static readonly string[] Words = ["steel", "=1+1", "<b>", "ein Wort, noch eins", "\"quoted\"", "🙂"];
 
@@ -24,7 +25,9 @@ internal static class OtherSizes
         rules.Set(string.Empty, frame => Pressure.FromMegapascals(frame.Scene.Cut(frame.Tape.Log(1, 1e4))));
         rules.Set(string.Empty, frame => Force.FromNewtons(frame.Scene.Cut(frame.Tape.Log(1, 1e5))));
         rules.Set(string.Empty, frame => Torque.FromNewtonMeters(frame.Scene.Cut(frame.Tape.Log(0.1, 1e5))));
-        rules.Set(string.Empty, frame => ReciprocalLength.FromInverseMeters(frame.Scene.Cut(Math.Clamp(frame.Tape.Log(0.001, 1) / frame.Scene.Height, 1e-9, 1e6))));
+        rules.Set(string.Empty,
+            frame =>
+                ReciprocalLength.FromInverseMeters(frame.Scene.Cut(Math.Clamp(frame.Tape.Log(0.001, 1) / frame.Scene.Height, 1e-9, 1e6))));
         rules.Set(string.Empty, frame => frame.Scene.Cut(frame.Tape.Log(1e-3, 1e3)));
         rules.Set(string.Empty, frame => frame.Tape.Chance(0.5));
         rules.Set(string.Empty, frame => frame.Tape.Index(10));
@@ -42,16 +45,23 @@ internal static class OtherSizes
         rules.Set("chord", frame => frame.Length(frame.Scene.InsideRadius * frame.Tape.Between(1.8, 0.1)));
         rules.Set("rise", frame => frame.Length(frame.Meters("chord") * frame.Tape.Log(0.01, 1)));
         rules.Set("chordError riseError radiusError readingError tapeThickness error", frame => frame.Length(frame.Tape.Log(1e-5, 1e-3)));
-        rules.Set("radius insideRadius middleRadius loadedInsideRadius heelDiameter diameter reading value inner outer largest smallest nominal", frame => frame.Length(Near(frame)));
+        rules.Set(
+            "radius insideRadius middleRadius loadedInsideRadius heelDiameter diameter reading value inner outer largest smallest nominal",
+                frame => frame.Length(Near(frame)));
         rules.Set("RingVerdict.Of.wanted", frame => frame.Length(Near(frame)));
         rules.Set("LengthRange.low", frame => frame.Length(Near(frame)));
         rules.Set("LengthRange.high", frame => frame.Length(frame.Meters("low") * frame.Tape.Between(1.01, 2)));
         rules.Set("hingeOverEdge ratio lateralStiffness torsionalStiffness", frame => frame.Scene.Cut(frame.Tape.Log(0.1, 10)));
         rules.Set("bendAngle", frame => Angle.FromDegrees(frame.Scene.Cut(frame.Tape.Between(90, 300))));
-        rules.Set("BumpBending.Bend.barLength BumpBending.BendWhole.barLength BumpBending.PassWithLighterFirstBites.barLength", frame => frame.Length(Math.Min(frame.Scene.Most, Span(frame) * frame.Tape.Between(2.1, 8))));
-        rules.Set("position Bump.Pass.first Bump.Pass.last from to", frame => frame.Length(frame.Scene.InsideRadius * frame.Tape.Between(0.5, 6)));
+        rules.Set("BumpBending.Bend.barLength BumpBending.BendWhole.barLength BumpBending.PassWithLighterFirstBites.barLength",
+            frame => frame.Length(Math.Min(frame.Scene.Most, Span(frame) * frame.Tape.Between(2.1, 8))));
+        rules.Set("position Bump.Pass.first Bump.Pass.last from to",
+            frame => frame.Length(frame.Scene.InsideRadius * frame.Tape.Between(0.5, 6)));
         rules.Set("Bump.Pass.feed", frame => frame.Length(frame.Scene.InsideRadius * frame.Tape.Between(0.05, 1)));
-        rules.Set("BumpBending.BendWhole.stroke BumpBending.FormAtStroke.stroke BumpBending.PassWithLighterFirstBites.stroke IncrementalThreePointBending.FormAtStroke.stroke", frame => frame.Length(Math.Max(frame.Scene.Least, Span(frame) * frame.Tape.Log(1e-3, 0.5))));
+        rules.Set(
+            "BumpBending.BendWhole.stroke BumpBending.FormAtStroke.stroke BumpBending.PassWithLighterFirstBites.stroke "
+                + "IncrementalThreePointBending.FormAtStroke.stroke",
+                    frame => frame.Length(Math.Max(frame.Scene.Least, Span(frame) * frame.Tape.Log(1e-3, 0.5))));
         rules.Set("CutPiece.length", frame => frame.Length(frame.Tape.Log(0.01, 4)));
         rules.Set("BarSupply.length", frame => frame.Length(frame.Tape.Log(1, 12)));
         rules.Set("CutPiece.quantity BarSupply.quantity", frame => 1 + frame.Tape.Index(8));
@@ -63,5 +73,6 @@ internal static class OtherSizes
 
     private static double Span(Frame frame) => ((ThreePointSetup)frame.Scene.Setup.Value!).HalfSpan.Meters;
 
-    private static double Near(Frame frame) => Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.5, 2), frame.Scene.Least, frame.Scene.Most);
+    private static double Near(Frame frame) =>
+        Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.5, 2), frame.Scene.Least, frame.Scene.Most);
 }

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace BendMath.Fuzz.Sizes;
 
-/// <summary>Measured rings: about what wrapping leaves if the stamp means some face of the bar, on a die of the job, mostly of its bar and metal.</summary>
+/// <summary>
+/// Measured rings: about what wrapping leaves if the stamp means some face of the bar, on a die of the job, mostly of its bar and metal.
+/// </summary>
 internal static class RingSizes
 {
     public static void AddTo(Rules rules)
@@ -15,11 +17,18 @@ internal static class RingSizes
         rules.Set("TapeAroundInside.tape RingReading.TapeAroundInside.tape", frame => frame.Length(2 * Math.PI * Ring(frame)));
         rules.Set("RingReading.TapeAroundOutside.tape", frame => frame.Length(2 * Math.PI * (Ring(frame) + 1.001 * frame.Scene.Height)));
         rules.Set("RingReading.ChordAgainstInside.chord", frame => frame.Length(2 * Ring(frame) * frame.Tape.Between(0.9, 0.1)));
-        rules.Set("RingReading.ChordAgainstOutside.chord", frame => frame.Length(2 * (Ring(frame) + 1.001 * frame.Scene.Height) * frame.Tape.Between(0.9, 0.1)));
+        rules.Set("RingReading.ChordAgainstOutside.chord",
+            frame => frame.Length(2 * (Ring(frame) + 1.001 * frame.Scene.Height) * frame.Tape.Between(0.9, 0.1)));
         rules.Set("RingReading.ChordAgainstInside.rise", frame => Rise(frame, Ring(frame)));
         rules.Set("RingReading.ChordAgainstOutside.rise", frame => Rise(frame, Ring(frame) + 1.001 * frame.Scene.Height));
-        rules.Set("MarkedLength.before", frame => frame.Length(Math.Min(frame.Scene.Most, frame.Scene.InsideRadius * frame.Tape.Between(6.2, 0.5))));
-        rules.Set("MarkedLength.turn", frame => Angle.FromDegrees(frame.Scene.Cut(Math.Min(360, 57.29 * frame.Meters("before") / (frame.Scene.InsideRadius + frame.Tape.Next() * frame.Scene.Height)))));
+        rules.Set("MarkedLength.before",
+            frame => frame.Length(Math.Min(frame.Scene.Most, frame.Scene.InsideRadius * frame.Tape.Between(6.2, 0.5))));
+        rules.Set("MarkedLength.turn",
+            frame =>
+                Angle.FromDegrees(
+                    frame.Scene.Cut(
+                        Math.Min(360,
+                            57.29 * frame.Meters("before") / (frame.Scene.InsideRadius + frame.Tape.Next() * frame.Scene.Height)))));
         rules.Set("MeasuredRing.note", frame => frame.Tape.Of(["14 March", "=HYPERLINK(1)", "<script>", "a; \"b\", c", "Größe – ok"]));
     }
 
@@ -32,13 +41,18 @@ internal static class RingSizes
 
     private static double Ring(Frame frame) => frame.Value<double?>("ring", null) ?? frame.Scene.InsideRadius;
 
-    /// <summary>What a ring of the die measures inside, if the stamp means a face somewhere in the bar and the bender repeats to a few percent.</summary>
+    /// <summary>
+    /// What a ring of the die measures inside, if the stamp means a face somewhere in the bar and the bender repeats to a few percent.
+    /// </summary>
     private static double Size(Frame frame)
     {
         Die die = (Die)frame.Find<Die>("die")!.Value!;
         BendAnalysis analysis = (BendAnalysis)frame.Find<BendAnalysis>("analysis")!.Value!;
-        double inside = Math.Max(0.3 * die.StampedRadius.Meters, die.StampedRadius.Meters - frame.Tape.Next() * analysis.Section.Depth.Meters);
-        ReleasedBend released = analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(Math.Clamp(inside, frame.Scene.Least, frame.Scene.Most)))).Release(Release.Free);
+        double inside =
+            Math.Max(0.3 * die.StampedRadius.Meters, die.StampedRadius.Meters - frame.Tape.Next() * analysis.Section.Depth.Meters);
+        ReleasedBend released =
+            analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(Math.Clamp(inside, frame.Scene.Least, frame.Scene.Most))))
+                .Release(Release.Free);
         double ring = released.IsStraight ? 2 * inside : released.Ring.InsideRadius.Meters;
         return Math.Clamp(ring * frame.Tape.Log(0.99, 1.01), frame.Scene.Least, frame.Scene.Most / 10);
     }

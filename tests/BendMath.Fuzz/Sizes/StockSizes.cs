@@ -28,16 +28,23 @@ internal static class StockSizes
 
     private static void Angles(Rules rules)
     {
-        rules.Set("AngleFillets.Of.root", frame => frame.Share(Math.Min(3 * frame.Meters("thickness"), 0.35 * frame.Meters("shortLeg", "leg"))));
+        rules.Set("AngleFillets.Of.root",
+            frame => frame.Share(Math.Min(3 * frame.Meters("thickness"), 0.35 * frame.Meters("shortLeg", "leg"))));
         rules.Set("AngleFillets.Of.toe", frame => frame.Share(Math.Min(frame.Meters("thickness"), 0.15 * frame.Meters("shortLeg", "leg"))));
-        rules.Set("designDistance", frame => frame.Length(frame.Meters("thickness") * 1.001 + frame.Tape.Next() * Math.Min(3.2 * frame.Meters("thickness"), 0.3 * frame.Meters("shortLeg", "leg"))));
-        rules.Set("AngleFillets.FromDesignDistance.thickness", frame => frame.Length(Math.Min(frame.Meters("thickness"), frame.Meters("designDistance"))));
+        rules.Set("designDistance",
+            frame =>
+                frame.Length(
+                    frame.Meters("thickness") * 1.001
+                        + frame.Tape.Next() * Math.Min(3.2 * frame.Meters("thickness"), 0.3 * frame.Meters("shortLeg", "leg"))));
+        rules.Set("AngleFillets.FromDesignDistance.thickness",
+            frame => frame.Length(Math.Min(frame.Meters("thickness"), frame.Meters("designDistance"))));
     }
 
     private static void Flanges(Rules rules)
     {
         rules.Set("flangeWidth", frame => frame.Length(frame.Meters("depth") * frame.Tape.Log(0.2, 3)));
-        rules.Set("webThickness stemThickness", frame => frame.Length(frame.Scene.Thickness(0.4 * Math.Min(frame.Meters("flangeWidth"), frame.Meters("depth")))));
+        rules.Set("webThickness stemThickness",
+            frame => frame.Length(frame.Scene.Thickness(0.4 * Math.Min(frame.Meters("flangeWidth"), frame.Meters("depth")))));
         rules.Set("flangeThickness", frame => frame.Length(frame.Scene.Thickness(0.3 * frame.Meters("depth"))));
         rules.Set("FlangeFillets.Of.root FlangeFillets.OfRoot.root", frame => frame.Share(0.19 * Math.Min(
             frame.Meters("depth"), frame.Meters("flangeWidth") - frame.Meters("webThickness", "stemThickness"))));
@@ -45,7 +52,9 @@ internal static class StockSizes
             frame.Meters("flangeThickness"), 0.25 * (frame.Meters("flangeWidth") - frame.Meters("webThickness", "stemThickness")))));
         rules.Set("FlangeFillets.Of.outer", frame => frame.IsWithin(nameof(Tee))
             ? frame.Share(Math.Min(frame.Meters("stemThickness") / 2, 0.2 * frame.Meters("depth")))
-            : frame.Share(Math.Min(0.5 * Math.Min(frame.Meters("depth"), frame.Meters("flangeWidth")), frame.Meters("root") + 3.4 * Math.Min(frame.Meters("webThickness"), frame.Meters("flangeThickness")))));
+            : frame.Share(
+                Math.Min(0.5 * Math.Min(frame.Meters("depth"), frame.Meters("flangeWidth")),
+                    frame.Meters("root") + 3.4 * Math.Min(frame.Meters("webThickness"), frame.Meters("flangeThickness")))));
     }
 
     /// <summary>Loops about one middle, a hole small enough for the outside; a point by itself lies anywhere.</summary>
@@ -69,13 +78,16 @@ internal static class StockSizes
         rules.Set("Outstand.thickness", frame => frame.Length(frame.Scene.Thickness(frame.Meters("length"))));
         rules.Set("startAngle CustomBar.TurnedBy.turn", frame => Angle.FromDegrees(frame.Scene.Cut(frame.Tape.Between(0, 360))));
         rules.Set("sweep", frame => Angle.FromDegrees(frame.Scene.Cut(frame.Tape.Between(1, 359))));
-        rules.Set("CustomBar.torsionConstant", frame => AreaMomentOfInertia.FromMillimetersToTheFourth(frame.Scene.Cut(frame.Tape.Log(1e-3, 1e9))));
+        rules.Set("CustomBar.torsionConstant",
+            frame => AreaMomentOfInertia.FromMillimetersToTheFourth(frame.Scene.Cut(frame.Tape.Log(1e-3, 1e9))));
     }
 
     private static Made Loop(Frame frame, double size, double least) => frame.Tape.Index(3) switch
     {
         0 => frame.Maker.CallWith(typeof(OutlineLoop).GetMethod(nameof(OutlineLoop.Polygon))!, Star(frame, size, least)),
-        1 => frame.Maker.CallWith(typeof(OutlineLoop).GetMethod(nameof(OutlineLoop.Circle))!, Point(frame, 0, 0), Made.Of(frame.Length(size * least))),
+        1 =>
+            frame.Maker.CallWith(typeof(OutlineLoop).GetMethod(nameof(OutlineLoop.Circle))!, Point(frame, 0, 0),
+                Made.Of(frame.Length(size * least))),
         _ => frame.Maker.CallWith(typeof(OutlineLoop).GetConstructors()[0], Slot(frame, size / 2)),
     };
 
@@ -99,23 +111,30 @@ internal static class StockSizes
         Made b = Point(frame, half, -size);
         Made c = Point(frame, half, size);
         Made d = Point(frame, -half, size);
-        return Made.ListOf(typeof(OutlineEdge), [Straight(frame, a, b), Round(frame, b, c, Point(frame, half, 0)), Straight(frame, c, d), Round(frame, d, a, Point(frame, -half, 0))]);
+        return Made.ListOf(typeof(OutlineEdge),
+            [Straight(frame, a, b), Round(frame, b, c, Point(frame, half, 0)), Straight(frame, c, d),
+                Round(frame, d, a, Point(frame, -half, 0))]);
     }
 
-    private static Made Straight(Frame frame, Made from, Made to) => frame.Maker.CallWith(typeof(OutlineEdge).GetMethod(nameof(OutlineEdge.Line))!, from, to);
+    private static Made Straight(Frame frame, Made from, Made to) =>
+        frame.Maker.CallWith(typeof(OutlineEdge).GetMethod(nameof(OutlineEdge.Line))!, from, to);
 
     private static Made Round(Frame frame, Made from, Made to, Made center) => frame.Maker.CallWith(
-        typeof(OutlineEdge).GetMethod(nameof(OutlineEdge.Arc), [typeof(OutlinePoint), typeof(OutlinePoint), typeof(OutlinePoint), typeof(bool)])!, from, to, center, Made.Of(true));
+        typeof(OutlineEdge).GetMethod(nameof(OutlineEdge.Arc),
+            [typeof(OutlinePoint), typeof(OutlinePoint), typeof(OutlinePoint), typeof(bool)])!, from, to, center, Made.Of(true));
 
     private static Made Point(Frame frame, double x, double y) =>
-        frame.Maker.CallWith(typeof(OutlinePoint).GetConstructors()[0], Made.Of(Length.FromMillimeters(x * 1e3)), Made.Of(Length.FromMillimeters(y * 1e3)));
+        frame.Maker.CallWith(typeof(OutlinePoint).GetConstructors()[0], Made.Of(Length.FromMillimeters(x * 1e3)),
+            Made.Of(Length.FromMillimeters(y * 1e3)));
 
     /// <summary>Corners of which the rules for cold formed or hot finished tubes leave a bore.</summary>
     private static Made Corners(Frame frame)
     {
         bool isThick = frame.Meters("wall") > frame.Meters("width", "side") / 7;
         return frame.Maker.Through(
-            frame.Tape.Of(Doors.Of(typeof(CornerRadii)).Where(door => !isThick || door.Name is nameof(CornerRadii.Of) or nameof(CornerRadii.Sharp)).ToArray()), typeof(CornerRadii), frame);
+            frame.Tape.Of(
+                Doors.Of(typeof(CornerRadii)).Where(door => !isThick || door.Name is nameof(CornerRadii.Of) or nameof(CornerRadii.Sharp))
+                    .ToArray()), typeof(CornerRadii), frame);
     }
 
     private static Length Inside(Frame frame)
@@ -127,5 +146,6 @@ internal static class StockSizes
         return radius < frame.Scene.Least ? Length.Zero : Length.FromMillimeters(radius * 1e3);
     }
 
-    private static double Below(Frame frame, double length, double low, double high) => Math.Max(Math.Min(frame.Scene.Least * 2, length), length * frame.Tape.Between(high, low));
+    private static double Below(Frame frame, double length, double low, double high) =>
+        Math.Max(Math.Min(frame.Scene.Least * 2, length), length * frame.Tape.Between(high, low));
 }

@@ -6,7 +6,10 @@ using BendMath.Tests.Conventions;
 
 namespace BendMath.Fuzz.Stages;
 
-/// <summary>Every public constructor and method of every public type with drawn arguments: it answers with finite numbers and clean texts, or refuses as documented.</summary>
+/// <summary>
+/// Every public constructor and method of every public type with drawn arguments: it answers with finite numbers and clean texts, or
+/// refuses as documented.
+/// </summary>
 internal sealed class DoorStage(double share) : Stage("doors", share)
 {
     /// <summary>Doors that draw a picture or look for a file: tests of their own call them.</summary>
@@ -27,10 +30,13 @@ internal sealed class DoorStage(double share) : Stage("doors", share)
 
         // A file is a text of many lines.
         object? answer = made.Value is string text ? text.ReplaceLineEndings(" ") : made.Value;
-        return Outcome.Of(new PublicWalk(Judge.MayThrow).FaultOf(answer) is { } fault ? new(fault, NameOf(door), made.ToCode("answer")) : null);
+        return Outcome.Of(
+            new PublicWalk(Judge.MayThrow).FaultOf(answer) is { } fault ? new(fault, NameOf(door), made.ToCode("answer")) : null);
     }
 
-    private static bool IsPlain(MethodBase door) => door.Name is nameof(ToString) or nameof(GetHashCode) or nameof(Equals) or "GetEnumerator";
+    private static bool IsPlain(MethodBase door) =>
+        door.Name is nameof(ToString) or nameof(GetHashCode) or nameof(Equals) or "GetEnumerator";
 
-    private static string NameOf(MethodBase door) => $"{door.DeclaringType!.Name}.{door.Name}({string.Join(", ", door.GetParameters().Select(parameter => parameter.Name))})";
+    private static string NameOf(MethodBase door) =>
+        $"{door.DeclaringType!.Name}.{door.Name}({string.Join(", ", door.GetParameters().Select(parameter => parameter.Name))})";
 }

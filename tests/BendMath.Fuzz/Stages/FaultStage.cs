@@ -26,7 +26,8 @@ internal sealed class FaultStage(double share) : Stage("faults", share)
         }
         catch (Refused refused)
         {
-            ledger.Count("what becomes of a fault", $"{fault.Name}: {refused.Door.DeclaringType!.Name} refuses {((ArgumentException)refused.InnerException!).ParamName}");
+            ledger.Count("what becomes of a fault",
+                $"{fault.Name}: {refused.Door.DeclaringType!.Name} refuses {((ArgumentException)refused.InnerException!).ParamName}");
             throw;
         }
 

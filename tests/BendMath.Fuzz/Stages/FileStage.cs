@@ -7,7 +7,10 @@ using BendMath.Json;
 
 namespace BendMath.Fuzz.Stages;
 
-/// <summary>Files as the library writes them, and files spoiled in one place: a reader answers with what it read or with faults, and what it read can be planned.</summary>
+/// <summary>
+/// Files as the library writes them, and files spoiled in one place: a reader answers with what it read or with faults, and what it read
+/// can be planned.
+/// </summary>
 internal sealed class FileStage(double share) : Stage("files", share)
 {
     /// <summary>A fault shortens what it quotes.</summary>
@@ -29,7 +32,8 @@ internal sealed class FileStage(double share) : Stage("files", share)
         string reader = tape.Of(Readers);
         bool isCsv = reader == nameof(MeasuredRingCsv);
         string text = (string)maker.CallWith(
-            (isCsv ? typeof(MeasuredRingCsv) : typeof(MeasuredRingFile)).GetMethods().First(method => method.Name == "Write" && method.ReturnType == typeof(string)),
+            (isCsv ? typeof(MeasuredRingCsv) : typeof(MeasuredRingFile)).GetMethods()
+                .First(method => method.Name == "Write" && method.ReturnType == typeof(string)),
             isCsv ? [maker.Scene.Rings, maker.Make(typeof(CsvStyle), null)] : [maker.Scene.Rings]).Value!;
         if (reader == nameof(RingJobFile))
         {
@@ -54,9 +58,12 @@ internal sealed class FileStage(double share) : Stage("files", share)
         {
             (object reading, IReadOnlyList<object> faults) = Read(reader, text);
             return new PublicWalk(Judge.MayThrow).FaultOf(reading) is { } fault ? new(fault, reader, text)
-                : faults.FirstOrDefault(found => found.ToString()!.Length > LongestFault) is { } lengthy ? new($"a fault of more than {LongestFault} letters: {lengthy.ToString()![..80]}…", reader, text)
-                : isSound && faults.Count > 0 && reader != nameof(RingJobFile) ? new($"a file the library wrote has the fault: {faults[0]}", reader, text)
-                : reading is RingJobReading jobs ? jobs.Jobs.Select(entry => PlanCheck.Of(entry.Job, () => text, out _)).FirstOrDefault(failure => failure is not null)
+                : faults.FirstOrDefault(found => found.ToString()!.Length > LongestFault) is { } lengthy
+                    ? new($"a fault of more than {LongestFault} letters: {lengthy.ToString()![..80]}…", reader, text)
+                : isSound && faults.Count > 0 && reader != nameof(RingJobFile)
+                    ? new($"a file the library wrote has the fault: {faults[0]}", reader, text)
+                : reading is RingJobReading jobs
+                    ? jobs.Jobs.Select(entry => PlanCheck.Of(entry.Job, () => text, out _)).FirstOrDefault(failure => failure is not null)
                 : null;
         }
         catch (Exception thrown)

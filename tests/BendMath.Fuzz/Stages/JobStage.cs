@@ -35,7 +35,8 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
 
         Made made = JobSizes.Make(maker);
         Count(made, maker.Scene, ledger);
-        ledger.Count("held back for time", "jobs by wrapping whose law is smooth get no setup", model == typeof(WrapBending) && maker.Scene.HoldsBack ? 1 : 0);
+        ledger.Count("held back for time", "jobs by wrapping whose law is smooth get no setup",
+            model == typeof(WrapBending) && maker.Scene.HoldsBack ? 1 : 0);
         ledger.Count("held back for time", "jobs of other models get no smooth law", model == typeof(WrapBending) ? 0 : 1);
         tape.Trying = () => made.ToCode("job");
         Failure? failure = PlanCheck.Of((RingJob)made.Value!, () => made.ToCode("job"), out int cut);

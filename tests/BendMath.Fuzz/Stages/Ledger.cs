@@ -7,7 +7,8 @@ internal sealed class Ledger
 
     public IEnumerable<KeyValuePair<string, SortedDictionary<string, int>>> Groups => _groups;
 
-    public int Of(string group, string kind) => _groups.TryGetValue(group, out SortedDictionary<string, int>? kinds) ? kinds.GetValueOrDefault(kind) : 0;
+    public int Of(string group, string kind) =>
+        _groups.TryGetValue(group, out SortedDictionary<string, int>? kinds) ? kinds.GetValueOrDefault(kind) : 0;
 
     /// <summary>Counts a kind; by zero times it becomes known, and is printed though it never comes.</summary>
     public void Count(string group, string kind, int times = 1)

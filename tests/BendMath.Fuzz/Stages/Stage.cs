@@ -48,7 +48,8 @@ internal abstract class Stage(string name, double share)
         }
         catch (Refused refused)
         {
-            return new(End.Refused, $"{refused.Door.DeclaringType!.Name}.{refused.Door.Name}: {Failure.WithoutNumbers(refused.Message)}", null);
+            return new(End.Refused, $"{refused.Door.DeclaringType!.Name}.{refused.Door.Name}: {Failure.WithoutNumbers(refused.Message)}",
+                null);
         }
         catch (OutOfReach unreachable)
         {
@@ -60,7 +61,9 @@ internal abstract class Stage(string name, double share)
         }
         catch (Broken broken)
         {
-            return Outcome.Of(Walking.Failure.Of(broken.InnerException!, $"{broken.Call.Door!.DeclaringType!.Name}.{broken.Call.Door.Name}", broken.Call.ToCode("answer")));
+            return Outcome.Of(
+                Walking.Failure.Of(broken.InnerException!, $"{broken.Call.Door!.DeclaringType!.Name}.{broken.Call.Door.Name}",
+                    broken.Call.ToCode("answer")));
         }
     }
 

@@ -18,13 +18,19 @@ internal sealed partial record Failure(string Text, string Place, string Repro)
 
     public static string WithoutNumbers(string text) => Numbers().Replace(text.Length > Letters ? text[..Letters] : text, "#");
 
-    public static Failure Of(Exception thrown, string during, string repro) => new($"{during} throws {thrown.GetType().Name}: {thrown.Message}", PlaceOf(thrown), repro);
+    public static Failure Of(Exception thrown, string during, string repro) =>
+        new($"{during} throws {thrown.GetType().Name}: {thrown.Message}", PlaceOf(thrown), repro);
 
     private static string PlaceOf(Exception thrown) => string.Join(" < ", new StackTrace(thrown, true).GetFrames()
-        .Where(frame => frame.GetMethod()?.DeclaringType?.Assembly.GetName().Name is "BendMath" or "BendMath.Json" or "BendMath.Csv" or "BendMath.Plotting")
+        .Where(
+            frame =>
+                frame.GetMethod()?.DeclaringType?.Assembly.GetName().Name is "BendMath" or "BendMath.Json" or "BendMath.Csv"
+                    or "BendMath.Plotting")
         .Where(frame => frame.GetMethod()!.DeclaringType!.Name != "Guard")
         .Take(Frames)
-        .Select(frame => $"{frame.GetMethod()!.DeclaringType!.Name}.{frame.GetMethod()!.Name}{(frame.GetFileLineNumber() is > 0 and int line ? $":{line}" : string.Empty)}"));
+        .Select(
+            frame =>
+                $"{frame.GetMethod()!.DeclaringType!.Name}.{frame.GetMethod()!.Name}{(frame.GetFileLineNumber() is > 0 and int line ? $":{line}" : string.Empty)}"));
 
     [GeneratedRegex(@"-?\d+([.,]\d+)*(E[+-]?\d+)?|∞|NaN")]
     private static partial Regex Numbers();

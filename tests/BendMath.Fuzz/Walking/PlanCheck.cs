@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace BendMath.Fuzz.Walking;
 
-/// <summary>A job that is built must be planned, and every number and text of its plan, of its workings and of its file must be sound.</summary>
+/// <summary>
+/// A job that is built must be planned, and every number and text of its plan, of its workings and of its file must be sound.
+/// </summary>
 internal static class PlanCheck
 {
     private static readonly MethodInfo Cutting = typeof(PlanCuts).GetMethod(nameof(PlanCuts.For))!;

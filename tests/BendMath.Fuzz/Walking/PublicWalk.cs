@@ -7,8 +7,9 @@ using UnitsNet;
 namespace BendMath.Fuzz.Walking;
 
 /// <summary>
-/// Reads every public property of a value, and of what they hand out, down to plain ones: each number must be finite, each text free of control
-/// characters, each object must print itself, and no property may throw what its documentation does not promise. What was read once is not read again.
+/// Reads every public property of a value, and of what they hand out, down to plain ones: each number must be finite, each text free of
+/// control characters, each object must print itself, and no property may throw what its documentation does not promise. What was read once
+/// is not read again.
 /// </summary>
 /// <param name="mayThrow">Whether the documentation of a property promises an exception.</param>
 /// <param name="readsTexts">Whether texts are read too, and objects asked to print themselves.</param>
@@ -57,7 +58,8 @@ internal sealed class PublicWalk(Func<PropertyInfo, Exception, bool> mayThrow, b
             return null;
         }
 
-        return IsOurs(type) ? OfObject(value, type) ?? (value is IEnumerable own ? OfItems(own) : null) : value is IEnumerable items ? OfItems(items) : null;
+        return IsOurs(type) ? OfObject(value, type) ?? (value is IEnumerable own ? OfItems(own) : null)
+            : value is IEnumerable items ? OfItems(items) : null;
     }
 
     private string? OfItems(IEnumerable items)
@@ -104,7 +106,8 @@ internal sealed class PublicWalk(Func<PropertyInfo, Exception, bool> mayThrow, b
         }
 
         // What is left of an arc has a rest again, and so on: of its own kind, what a property hands out is followed once.
-        return value is not null && value.GetType() == owner.GetType() && _path.Count > 0 && _path[^1] == "." + property.Name ? null : Inside("." + property.Name, value);
+        return value is not null && value.GetType() == owner.GetType() && _path.Count > 0 && _path[^1] == "." + property.Name ? null
+            : Inside("." + property.Name, value);
     }
 
     private string? Inside(string step, object? value)
@@ -115,11 +118,15 @@ internal sealed class PublicWalk(Func<PropertyInfo, Exception, bool> mayThrow, b
         return fault;
     }
 
-    private string? OfText(string text, string how) => text.Any(char.IsControl) ? Fault($"{how} a control character: {string.Concat(text.Select(letter => char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString()))}") : null;
+    private string? OfText(string text, string how) =>
+        text.Any(char.IsControl)
+            ? Fault(
+                $"{how} a control character: {string.Concat(text.Select(letter => char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString()))}") : null;
 
     private string Fault(string what) => string.Concat(_path) + (what.StartsWith('.') ? what : " " + what);
 
-    private static string? First<T>(IEnumerable<T> items, Func<T, string?> fault) => items.Select(fault).FirstOrDefault(found => found is not null);
+    private static string? First<T>(IEnumerable<T> items, Func<T, string?> fault) =>
+        items.Select(fault).FirstOrDefault(found => found is not null);
 
     private static PropertyInfo[] Readable(Type type) =>
         [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetMethod is { IsPublic: true } && property.GetIndexParameters().Length == 0)];

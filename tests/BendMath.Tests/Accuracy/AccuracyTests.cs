@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Accuracy;
 
-/// <summary>Neutral axis, moment and finished curvature of every shape and law against the same definitions in double-double, from an inside radius of 3 depths to 100 000.</summary>
+/// <summary>
+/// Neutral axis, moment and finished curvature of every shape and law against the same definitions in double-double, from an inside radius
+/// of 3 depths to 100 000.
+/// </summary>
 public sealed class AccuracyTests
 {
     private const double Allowed = 1e-11;
@@ -32,7 +35,8 @@ public sealed class AccuracyTests
 
     public static MatrixTheoryData<string, string> Pairs => new(Shapes.Keys, Laws.Keys);
 
-    public static MatrixTheoryData<string, int> Knees => new(["rectangle 30 × 5", "round bar 12", "rolled angle 30 × 3"], [40, 80, 250, 1000]);
+    public static MatrixTheoryData<string, int> Knees =>
+        new(["rectangle 30 × 5", "round bar 12", "rolled angle 30 × 3"], [40, 80, 250, 1000]);
 
     [Theory]
     [MemberData(nameof(Pairs))]
@@ -42,7 +46,8 @@ public sealed class AccuracyTests
         Assert.True(worst <= Allowed, string.Create(CultureInfo.InvariantCulture, $"{shape}, {law}: off by {worst:E2}"));
         double printed = Printed(shape, Laws.Keys.ToList().IndexOf(law));
         Assert.True(
-            worst <= 3 * printed && worst >= printed / 10, string.Create(CultureInfo.InvariantCulture, $"{shape}, {law}: {Page} says {printed:E1}, recomputed {worst:E1}"));
+            worst <= 3 * printed && worst >= printed / 10,
+                string.Create(CultureInfo.InvariantCulture, $"{shape}, {law}: {Page} says {printed:E1}, recomputed {worst:E1}"));
     }
 
     /// <summary>The larger the exponent, the sharper the knee of the law: nowhere does it cost digits.</summary>
@@ -54,7 +59,9 @@ public sealed class AccuracyTests
         Assert.True(worst <= Allowed, string.Create(CultureInfo.InvariantCulture, $"{shape}, exponent {exponent}: off by {worst:E2}"));
     }
 
-    /// <summary>π to 31 digits, from memory, and Gardiner's cubic 4x³ − 3x + 1 where x = R·σ_y/(E·t) is 0.008, 0.4 and 0.496, in whole numbers.</summary>
+    /// <summary>
+    /// π to 31 digits, from memory, and Gardiner's cubic 4x³ − 3x + 1 where x = R·σ_y/(E·t) is 0.008, 0.4 and 0.496, in whole numbers.
+    /// </summary>
     [Theory]
     [InlineData(0.25, 976_002_048, 1e9)]
     [InlineData(12.5, 56_000_000, 1e9)]
@@ -65,14 +72,18 @@ public sealed class AccuracyTests
         Assert.Equal(0, (double)(PreciseSection.Round(2).Area - pi), 1e-20);
 
         const double Depth = 0.03125;
-        PreciseBend bend = new(PreciseSection.Rectangle(Depth, 0.005), new PreciseLines(Modulus, Modulus / 1000, 0), radius - (Depth / 2), 0.0156);
+        PreciseBend bend =
+            new(PreciseSection.Rectangle(Depth, 0.005), new PreciseLines(Modulus, Modulus / 1000, 0), radius - (Depth / 2), 0.0156);
         Assert.Equal(0, (double)((bend.FlatCurvature / bend.Curvature) - ((DoubleDouble)kept / unit)), 1e-20);
     }
 
-    /// <summary>A grid of 17 radii, even on a logarithmic scale, and 8 around the radius of first yield; straight bars must be straight in both.</summary>
+    /// <summary>
+    /// A grid of 17 radii, even on a logarithmic scale, and 8 around the radius of first yield; straight bars must be straight in both.
+    /// </summary>
     private static double Worst(PreciseSection section, PreciseLaw law)
     {
-        BendAnalysis analysis = BendAnalysis.Of(section.Library, new BarMaterial("steel", law.Library, Density.FromKilogramsPerCubicMeter(7850)));
+        BendAnalysis analysis =
+            BendAnalysis.Of(section.Library, new BarMaterial("steel", law.Library, Density.FromKilogramsPerCubicMeter(7850)));
         double depth = section.Library.Depth.Meters;
         double firstYield = 1 / analysis.YieldCurvature.InverseMeters;
         double[] radii =
@@ -112,7 +123,9 @@ public sealed class AccuracyTests
 
     private static double Printed(string shape, int law)
     {
-        string row = File.ReadAllLines(Path.Combine(Repository.Root, Page)).Single(line => line.StartsWith($"| {shape} |", StringComparison.Ordinal));
+        string row =
+            File.ReadAllLines(Path.Combine(Repository.Root, Page))
+                .Single(line => line.StartsWith($"| {shape} |", StringComparison.Ordinal));
         return double.Parse(row.Split('|')[2 + law], CultureInfo.InvariantCulture);
     }
 }

@@ -1,8 +1,8 @@
 namespace BendMath.Tests.Accuracy;
 
 /// <summary>
-/// A number of about 31 digits: the unevaluated sum of two doubles. Error-free sum and product after Dekker, A floating-point technique for extending the available precision,
-/// Numer. Math. 18 (1971) 224-242 (from memory).
+/// A number of about 31 digits: the unevaluated sum of two doubles. Error-free sum and product after Dekker, A floating-point technique for
+/// extending the available precision, Numer. Math. 18 (1971) 224-242 (from memory).
 /// </summary>
 internal readonly struct DoubleDouble(double high, double low)
 {

@@ -4,8 +4,9 @@ using BendMath.Numerics;
 namespace BendMath.Tests.Accuracy;
 
 /// <summary>
-/// A bar held flat at an inside radius and released, from the definitions as they are written: N = ∫σ dA = 0 by the secant rule, M_b = ∫σ(y − ȳ) dA, κ_f = κ − M_b/(E·I_b), and free by the
-/// inverse of the matrix of second moments. The springback is a difference here; in 31 digits it can be.
+/// A bar held flat at an inside radius and released, from the definitions as they are written: N = ∫σ dA = 0 by the secant rule, M_b = ∫σ(y
+/// − ȳ) dA, κ_f = κ − M_b/(E·I_b), and free by the inverse of the matrix of second moments. The springback is a difference here; in 31
+/// digits it can be.
 /// </summary>
 internal sealed class PreciseBend
 {
@@ -37,7 +38,8 @@ internal sealed class PreciseBend
         DoubleDouble holdDown = stresses.Fz - (z * stresses.F1);
         FlatCurvature = Curvature - (Moment / bending);
 
-        // Equal legs: the second moment about the radial axis is that about the bending axis; for all other shapes here the product is zero.
+        // Equal legs: the second moment about the radial axis is that about the bending axis; for all other shapes here the product is
+        // zero.
         DoubleDouble determinant = (bending * bending) - (product * product);
         DoubleDouble inPlane = Curvature - (((bending * Moment) - (product * holdDown)) / determinant);
         DoubleDouble outOfPlane = ((bending * holdDown) - (product * Moment)) / determinant;

@@ -1,6 +1,9 @@
 namespace BendMath.Tests.Accuracy;
 
-/// <summary>A stress–strain law as its equation is written, σ/E of the strain, in double-double; only rational exponents, so that no logarithm is needed.</summary>
+/// <summary>
+/// A stress–strain law as its equation is written, σ/E of the strain, in double-double; only rational exponents, so that no logarithm is
+/// needed.
+/// </summary>
 internal abstract class PreciseLaw
 {
     /// <summary>Strain at which the law changes its equation; 0 for a law with one equation.</summary>
@@ -24,7 +27,8 @@ internal sealed class PreciseLines(double modulus, double yield, double tangent)
 
     public override StressStrainLaw Library => tangent == 0
         ? new PerfectlyPlastic(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(yield))
-        : new LinearHardening(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(yield), UnitsNet.Pressure.FromPascals(tangent));
+        : new LinearHardening(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(yield),
+            UnitsNet.Pressure.FromPascals(tangent));
 
     protected override DoubleDouble Positive(DoubleDouble strain) => strain < Break ? strain : Break + (_slope * (strain - Break));
 }
@@ -36,12 +40,16 @@ internal sealed class PreciseQuarterPower(double modulus, double strength) : Pre
 
     public override DoubleDouble Break => _ratio * DoubleDouble.CubeRoot(_ratio);
 
-    public override StressStrainLaw Library => new PowerHardening(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(strength), 0.25);
+    public override StressStrainLaw Library =>
+        new PowerHardening(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(strength), 0.25);
 
-    protected override DoubleDouble Positive(DoubleDouble strain) => strain < Break ? strain : _ratio * DoubleDouble.Sqrt(DoubleDouble.Sqrt(strain));
+    protected override DoubleDouble Positive(DoubleDouble strain) =>
+        strain < Break ? strain : _ratio * DoubleDouble.Sqrt(DoubleDouble.Sqrt(strain));
 }
 
-/// <summary>e = σ/E + 0.002·(σ/σ₀.₂)ⁿ with whole n, solved for σ by Newton's method: first in double, then twice in double-double.</summary>
+/// <summary>
+/// e = σ/E + 0.002·(σ/σ₀.₂)ⁿ with whole n, solved for σ by Newton's method: first in double, then twice in double-double.
+/// </summary>
 internal sealed class PreciseRambergOsgood(double modulus, double proof, int exponent) : PreciseLaw
 {
     private const double Offset = 0.002;
@@ -50,7 +58,8 @@ internal sealed class PreciseRambergOsgood(double modulus, double proof, int exp
 
     public override DoubleDouble Break => 0;
 
-    public override StressStrainLaw Library => new RambergOsgood(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(proof), exponent);
+    public override StressStrainLaw Library =>
+        new RambergOsgood(UnitsNet.Pressure.FromPascals(modulus), UnitsNet.Pressure.FromPascals(proof), exponent);
 
     protected override DoubleDouble Positive(DoubleDouble strain)
     {

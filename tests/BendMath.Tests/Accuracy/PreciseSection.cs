@@ -3,8 +3,8 @@ using UnitsNet;
 namespace BendMath.Tests.Accuracy;
 
 /// <summary>
-/// A section as a signed sum of rectangles and quarter disks, from its dimensions alone. A quarter disk has the chord s = √(r² − u²) at the distance u from its center;
-/// u = 2rt/(1 + t²) makes s = r(1 − t²)/(1 + t²), so that no trigonometric function is needed.
+/// A section as a signed sum of rectangles and quarter disks, from its dimensions alone. A quarter disk has the chord s = √(r² − u²) at the
+/// distance u from its center; u = 2rt/(1 + t²) makes s = r(1 − t²)/(1 + t²), so that no trigonometric function is needed.
 /// </summary>
 internal sealed class PreciseSection
 {
@@ -30,14 +30,17 @@ internal sealed class PreciseSection
     public DoubleDouble CentroidZ { get; }
 
     public static PreciseSection Rectangle(double depth, double width) => new(
-        depth < width ? new FlatBar(Length.FromMeters(width), Length.FromMeters(depth)).EasyWay : new FlatBar(Length.FromMeters(depth), Length.FromMeters(width)).HardWay,
+        depth < width ? new FlatBar(Length.FromMeters(width), Length.FromMeters(depth)).EasyWay
+            : new FlatBar(Length.FromMeters(depth), Length.FromMeters(width)).HardWay,
         Part.Rectangle(0, depth, 0, width));
 
-    public static PreciseSection Round(double diameter) => new(new RoundBar(Length.FromMeters(diameter)).Section, [.. Part.Disk(1, (DoubleDouble)diameter / 2, (DoubleDouble)diameter / 2)]);
+    public static PreciseSection Round(double diameter) =>
+        new(new RoundBar(Length.FromMeters(diameter)).Section, [.. Part.Disk(1, (DoubleDouble)diameter / 2, (DoubleDouble)diameter / 2)]);
 
     public static PreciseSection Tube(double diameter, double wall) => new(
         new RoundTube(Length.FromMeters(diameter), Length.FromMeters(wall)).Section,
-        [.. Part.Disk(1, (DoubleDouble)diameter / 2, (DoubleDouble)diameter / 2), .. Part.Disk(-1, (DoubleDouble)diameter / 2, ((DoubleDouble)diameter / 2) - wall)]);
+        [.. Part.Disk(1, (DoubleDouble)diameter / 2, (DoubleDouble)diameter / 2),
+            .. Part.Disk(-1, (DoubleDouble)diameter / 2, ((DoubleDouble)diameter / 2) - wall)]);
 
     /// <summary>Equal angle, flange out; both legs' inner toe corners and the corner between the legs rounded.</summary>
     public static PreciseSection Angle(double leg, double thickness, double root, double toe)
@@ -63,13 +66,16 @@ internal sealed class PreciseSection
         return new(new EqualAngle(Length.FromMeters(leg), Length.FromMeters(thickness), fillets).FlangeOut, [.. parts]);
     }
 
-    /// <summary>∫f dA, ∫f·y dA and ∫f·z dA of a function of y that is smooth between the given levels, to an error below 1e-21 of scale·area.</summary>
+    /// <summary>
+    /// ∫f dA, ∫f·y dA and ∫f·z dA of a function of y that is smooth between the given levels, to an error below 1e-21 of scale·area.
+    /// </summary>
     public Sums Integrate(DoubleDouble[] levels, Func<DoubleDouble, DoubleDouble> function, double scale)
     {
         Sums sums = default;
         foreach (Part part in _parts)
         {
-            DoubleDouble[] cuts = [part.Bottom, .. levels.Where(level => level > part.Bottom && level < part.Top).OrderBy(level => (double)level), part.Top];
+            DoubleDouble[] cuts =
+                [part.Bottom, .. levels.Where(level => level > part.Bottom && level < part.Top).OrderBy(level => (double)level), part.Top];
             for (int i = 1; i < cuts.Length; i++)
             {
                 DoubleDouble from = part.ParameterAt(cuts[i - 1]);
@@ -99,7 +105,8 @@ internal sealed class PreciseSection
 
         private bool IsDisk => radius.High > 0;
 
-        public static Part Rectangle(DoubleDouble y1, DoubleDouble y2, DoubleDouble z1, DoubleDouble z2, int sign = 1) => new(sign, y1, z1, 0, 1, 1) { _top = y2, _end = z2 };
+        public static Part Rectangle(DoubleDouble y1, DoubleDouble y2, DoubleDouble z1, DoubleDouble z2, int sign = 1) =>
+            new(sign, y1, z1, 0, 1, 1) { _top = y2, _end = z2 };
 
         /// <summary>Two half disks, each twice a quarter disk whose chord is centered.</summary>
         public static IEnumerable<Part> Disk(int sign, DoubleDouble center, DoubleDouble radius) =>

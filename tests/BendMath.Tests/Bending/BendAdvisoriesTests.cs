@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Bending;
 
-/// <summary>The error of strain without thinning, from a calculation with logarithmic strain: blank up to 1 %, radius up to 0.3 % at three depths (docs/limitations.md).</summary>
+/// <summary>
+/// The error of strain without thinning, from a calculation with logarithmic strain: blank up to 1 %, radius up to 0.3 % at three depths
+/// (docs/limitations.md).
+/// </summary>
 public sealed class BendAdvisoriesTests
 {
     [Theory]

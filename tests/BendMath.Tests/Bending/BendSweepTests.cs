@@ -7,7 +7,8 @@ namespace BendMath.Tests.Bending;
 /// <summary>The sweep against the single calls, which the definition cases hold.</summary>
 public sealed class BendSweepTests
 {
-    private static readonly EqualAngle Angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+    private static readonly EqualAngle Angle =
+        new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
 
     private static readonly BarMaterial Hardening = new(
         "hardening steel, invented",
@@ -15,9 +16,11 @@ public sealed class BendSweepTests
         Density.FromKilogramsPerCubicMeter(7850));
 
     private static readonly BarMaterial Power = new(
-        "power-law steel, invented", new PowerHardening(Pressure.FromGigapascals(210), Pressure.FromMegapascals(530), 0.26), Density.FromKilogramsPerCubicMeter(7850));
+        "power-law steel, invented", new PowerHardening(Pressure.FromGigapascals(210), Pressure.FromMegapascals(530), 0.26),
+            Density.FromKilogramsPerCubicMeter(7850));
 
-    internal static string[] Doors { get; } = [nameof(BendSweep.FinishedRadii), nameof(BendSweep.LoadedRadii), nameof(BendSweep.NeutralAxes), nameof(BendSweep.BendingMoments)];
+    internal static string[] Doors { get; } =
+        [nameof(BendSweep.FinishedRadii), nameof(BendSweep.LoadedRadii), nameof(BendSweep.NeutralAxes), nameof(BendSweep.BendingMoments)];
 
     public static TheoryData<string, double> BadRadii() =>
         [.. from door in Doors from bad in new[] { double.NaN, 0, -0.2, double.PositiveInfinity, 1e300, 1e-7 } select (door, bad)];
@@ -120,12 +123,15 @@ public sealed class BendSweepTests
     {
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => Call(door, [0.3, bad], new double[2]));
         Assert.Equal(door == nameof(BendSweep.LoadedRadii) ? "finishedMeters" : "loadedMeters", refused.ParamName);
-        Assert.Contains("radius 2 must be between 0.001 mm and 1000 km, but is " + (bad * 1e3).ToString("0.###", CultureInfo.InvariantCulture)[..1], refused.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "radius 2 must be between 0.001 mm and 1000 km, but is " + (bad * 1e3).ToString("0.###", CultureInfo.InvariantCulture)[..1],
+                refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Too_few_places_are_refused() => Assert.All(Doors, door => Assert.Contains(
-        "must have a place for each of the 2 radii, but has 1", Assert.Throws<ArgumentException>(() => Call(door, [0.3, 0.4], new double[1])).Message, StringComparison.Ordinal));
+        "must have a place for each of the 2 radii, but has 1",
+            Assert.Throws<ArgumentException>(() => Call(door, [0.3, 0.4], new double[1])).Message, StringComparison.Ordinal));
 
     [Fact]
     public void A_ring_out_of_reach_is_refused() => Assert.Contains(
@@ -137,8 +143,10 @@ public sealed class BendSweepTests
     public void A_release_that_is_none_is_refused()
     {
         BendSweep sweep = BendSweep.Of(BendAnalysis.Of(Angle.FlangeOut, Hardening));
-        Assert.Equal("release", Assert.Throws<ArgumentOutOfRangeException>(() => sweep.FinishedRadii([0.3], new double[1], (Release)7)).ParamName);
-        Assert.Equal("release", Assert.Throws<ArgumentOutOfRangeException>(() => sweep.LoadedRadii([0.3], new double[1], (Release)7)).ParamName);
+        Assert.Equal("release",
+            Assert.Throws<ArgumentOutOfRangeException>(() => sweep.FinishedRadii([0.3], new double[1], (Release)7)).ParamName);
+        Assert.Equal("release",
+            Assert.Throws<ArgumentOutOfRangeException>(() => sweep.LoadedRadii([0.3], new double[1], (Release)7)).ParamName);
     }
 
     private static void Call(string door, double[] radii, double[] places)

@@ -60,7 +60,8 @@ public sealed class GuideTests
     {
         BendAnalysis analysis = Angle(Linear);
         Assert.Equal(analysis.LoadedTo(Radius(127)).BendingMoment, analysis.LoadedTo(Radius(127), OutOfPlaneGuide.Rigid).BendingMoment);
-        Assert.Equal(analysis.LoadedUnheldTo(Radius(127)).OutOfPlaneCurvature, analysis.LoadedTo(Radius(127), OutOfPlaneGuide.None).OutOfPlaneCurvature);
+        Assert.Equal(analysis.LoadedUnheldTo(Radius(127)).OutOfPlaneCurvature,
+            analysis.LoadedTo(Radius(127), OutOfPlaneGuide.None).OutOfPlaneCurvature);
         double nearly = analysis.LoadedTo(Radius(127), Guide(analysis, 1e5)).OutOfPlaneCurvature / analysis.LoadedTo(Radius(127)).Curvature;
         Assert.InRange(nearly, 1e-8, 1e-6);
     }
@@ -83,7 +84,8 @@ public sealed class GuideTests
                 before = lean;
                 double left = loaded.HoldDownMoment.NewtonMeters + (guide.NewtonSquareMeters * loaded.OutOfPlaneCurvature.InverseMeters);
                 Near.Absolute(0, left, 1e-11 * loaded.BendingMoment.NewtonMeters, "balance");
-                Near.Absolute(0, loaded.AxialForce.Newtons * analysis.Section.Depth.Meters, 1e-11 * loaded.BendingMoment.NewtonMeters, "axial force");
+                Near.Absolute(0, loaded.AxialForce.Newtons * analysis.Section.Depth.Meters, 1e-11 * loaded.BendingMoment.NewtonMeters,
+                    "axial force");
             }
         }
     }
@@ -92,7 +94,9 @@ public sealed class GuideTests
     [Fact]
     public void Symmetric_sections_do_not_lean()
     {
-        foreach (OrientedSection section in new[] { new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(6)).HardWay, new RoundBar(Length.FromMillimeters(12)).Section, new SquareBar(Length.FromMillimeters(12)).Section, new RoundTube(Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)).Section })
+        foreach (OrientedSection section in new[] { new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(6)).HardWay,
+            new RoundBar(Length.FromMillimeters(12)).Section, new SquareBar(Length.FromMillimeters(12)).Section,
+                new RoundTube(Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)).Section })
         {
             BendAnalysis analysis = BendAnalysis.Of(section, Material(Linear));
             Assert.True(analysis.LoadedTo(Radius(300), OutOfPlaneGuide.None).IsHeldFlat);
@@ -105,8 +109,12 @@ public sealed class GuideTests
     [Fact]
     public void Stiffness_of_stations_and_of_a_clamped_guide()
     {
-        Near.Relative(500 / 2e-3 * 0.1 * 0.1 * 0.1 / 2, OutOfPlaneGuide.OfStations(Force.FromNewtons(500), Length.FromMillimeters(2), Length.FromMillimeters(100)).NewtonSquareMeters, 1e-14);
-        Near.Relative(210e9 * 5e-9, OutOfPlaneGuide.Clamped(Pressure.FromGigapascals(210), AreaMomentOfInertia.FromMillimetersToTheFourth(5000)).NewtonSquareMeters, 1e-14);
+        Near.Relative(500 / 2e-3 * 0.1 * 0.1 * 0.1 / 2,
+            OutOfPlaneGuide.OfStations(Force.FromNewtons(500), Length.FromMillimeters(2), Length.FromMillimeters(100)).NewtonSquareMeters,
+                1e-14);
+        Near.Relative(210e9 * 5e-9,
+            OutOfPlaneGuide.Clamped(Pressure.FromGigapascals(210), AreaMomentOfInertia.FromMillimetersToTheFourth(5000)).NewtonSquareMeters,
+                1e-14);
     }
 
     /// <summary>By symmetry about its diagonal, whatever the law.</summary>
@@ -133,13 +141,18 @@ public sealed class GuideTests
     [InlineData(25, 40)]
     public void Elastic_angle_free_to_turn_bends_about_its_weakest_axis(double radial, double axial)
     {
-        UnequalAngle angle = new(Length.FromMillimeters(Math.Max(radial, axial)), Length.FromMillimeters(Math.Min(radial, axial)), Length.FromMillimeters(4), AngleFillets.Of(Length.FromMillimeters(4), Length.FromMillimeters(2)));
+        UnequalAngle angle =
+            new(Length.FromMillimeters(Math.Max(radial, axial)), Length.FromMillimeters(Math.Min(radial, axial)), Length.FromMillimeters(4),
+                AngleFillets.Of(Length.FromMillimeters(4), Length.FromMillimeters(2)));
         OrientedSection section = angle.FlangeOut(radial > axial ? RadialLeg.Long : RadialLeg.Short);
         LoadedBend loaded = BendAnalysis.Of(section, Material(Linear)).LoadedTo(Radius(100_000), TurningGuide.None);
         Assert.True(loaded.IsElastic);
         SectionProperties p = section.Properties;
         double turned = loaded.RollOverAngle.Radians;
-        double least = (p.SecondMomentAboutBendingAxis.MetersToTheFourth * Math.Pow(Math.Cos(turned), 2)) + (p.SecondMomentAboutRadialAxis.MetersToTheFourth * Math.Pow(Math.Sin(turned), 2)) + (p.ProductOfInertia.MetersToTheFourth * Math.Sin(2 * turned));
+        double least =
+            (p.SecondMomentAboutBendingAxis.MetersToTheFourth * Math.Pow(Math.Cos(turned), 2))
+                + (p.SecondMomentAboutRadialAxis.MetersToTheFourth * Math.Pow(Math.Sin(turned), 2))
+                    + (p.ProductOfInertia.MetersToTheFourth * Math.Sin(2 * turned));
         Near.Relative(p.PrincipalSecondMomentMinor.MetersToTheFourth, least, 1e-9);
     }
 
@@ -154,7 +167,8 @@ public sealed class GuideTests
             double before = double.PositiveInfinity;
             foreach (double stiffness in new[] { 0, 300.0, 3000, 30_000 })
             {
-                FinishedRing ring = analysis.LoadedTo(Radius(inside), TurningGuide.Of(Force.FromNewtons(stiffness))).Release(Release.Free).Ring;
+                FinishedRing ring =
+                    analysis.LoadedTo(Radius(inside), TurningGuide.Of(Force.FromNewtons(stiffness))).Release(Release.Free).Ring;
                 Assert.True(ring.InsideRadius.Millimeters > inside, $"{row}: {ring}");
                 double dish = Math.Abs(ring.DishAngle.Degrees);
                 Assert.True(dish <= before, $"{row}: dish {dish} after {before}");
@@ -163,7 +177,8 @@ public sealed class GuideTests
         }
     }
 
-    private static readonly LinearHardening Linear = new(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500));
+    private static readonly LinearHardening Linear =
+        new(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500));
 
     private static StressStrainLaw[] Laws =>
     [
@@ -177,7 +192,8 @@ public sealed class GuideTests
     internal static BendAnalysis Angle(StressStrainLaw law) => BendAnalysis.Of(
         new EqualAngle(Length.FromMillimeters(19.05), Length.FromMillimeters(3.175), AngleFillets.Sharp).FlangeOut, Material(law));
 
-    internal static OutOfPlaneGuide Guide(BendAnalysis analysis, double ratio) => double.IsInfinity(ratio) ? OutOfPlaneGuide.Rigid : OutOfPlaneGuide.Of(
+    internal static OutOfPlaneGuide Guide(BendAnalysis analysis, double ratio) =>
+        double.IsInfinity(ratio) ? OutOfPlaneGuide.Rigid : OutOfPlaneGuide.Of(
         ratio * analysis.Law.ElasticModulus.Pascals * analysis.Section.Properties.SecondMomentAboutRadialAxis.MetersToTheFourth);
 
     internal static BendRadius Radius(double millimeters) => BendRadius.Inside(Length.FromMillimeters(millimeters));

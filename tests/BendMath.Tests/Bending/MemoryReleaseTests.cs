@@ -67,8 +67,10 @@ public sealed class MemoryReleaseTests
     {
         foreach (double radius in new[] { 40.0, 150, 600 })
         {
-            LoadedBend loaded = Bar("flat", new KinematicHardening(E, Mpa(300), Mpa(0), 100, Mpa(1500), Mpa(0), 1)).LoadedTo(Radius(radius));
-            Near.Relative(loaded.Release(Release.Free).Ring.InsideRadius.Meters, loaded.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Meters, 1e-12);
+            LoadedBend loaded =
+                Bar("flat", new KinematicHardening(E, Mpa(300), Mpa(0), 100, Mpa(1500), Mpa(0), 1)).LoadedTo(Radius(radius));
+            Near.Relative(loaded.Release(Release.Free).Ring.InsideRadius.Meters,
+                loaded.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Meters, 1e-12);
         }
     }
 
@@ -77,7 +79,8 @@ public sealed class MemoryReleaseTests
     public void Without_back_stress_an_angle_is_let_go_nearly_elastically()
     {
         LoadedBend loaded = Bar("sharp", new KinematicHardening(E, Mpa(300), Mpa(0), 100, Mpa(1500), Mpa(0), 1)).LoadedTo(Radius(300));
-        double apart = (loaded.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius / loaded.Release(Release.Free).Ring.InsideRadius) - 1;
+        double apart =
+            (loaded.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius / loaded.Release(Release.Free).Ring.InsideRadius) - 1;
         Assert.InRange(Math.Abs(apart), 1e-6, 3e-4);
     }
 
@@ -143,7 +146,8 @@ public sealed class MemoryReleaseTests
     [InlineData("rolled")]
     public void Stresses_that_stay_are_in_balance(string name)
     {
-        foreach (UnloadingRule rule in new[] { UnloadingRule.WithMemory, UnloadingRule.WithChord(Falling), UnloadingRule.WithMemoryAndChord(Falling) })
+        foreach (UnloadingRule rule in new[] { UnloadingRule.WithMemory, UnloadingRule.WithChord(Falling),
+            UnloadingRule.WithMemoryAndChord(Falling) })
         {
             LoadedBend loaded = Bar(name, Mild).LoadedTo(Radius(300));
             ReleasedBend released = loaded.Release(Release.Free, rule);
@@ -181,19 +185,25 @@ public sealed class MemoryReleaseTests
         Near.Relative(elastic.InsideRadius.Meters, same.InsideRadius.Meters, 1e-12);
         Near.Absolute(elastic.DishAngle.Degrees, same.DishAngle.Degrees, 1e-11);
         Near.Relative(
-            elastic.InsideRadius.Meters, loaded.Release(release, UnloadingRule.WithChord(new ChordModulus(Ratio.FromPercent(80), 0))).Ring.InsideRadius.Meters, 1e-12, "no rate");
+            elastic.InsideRadius.Meters,
+                loaded.Release(release, UnloadingRule.WithChord(new ChordModulus(Ratio.FromPercent(80), 0))).Ring.InsideRadius.Meters,
+                    1e-12, "no rate");
 
         // Fibers that stayed elastic keep E, and their share shrinks with the square of the yield.
         BendAnalysis soft = Bar(name, new LinearHardening(E, Mpa(0.003), Mpa(1500)));
         BarMaterial eased = soft.Material.WithSofterUnloading(Ratio.FromPercent(80));
         double share = BendAnalysis.Of(soft.Section, eased).LoadedTo(Radius(150)).Release(release).Ring.InsideRadius.Meters;
-        Near.Relative(share, soft.LoadedTo(Radius(150)).Release(release, UnloadingRule.WithChord(new ChordModulus(Ratio.FromPercent(80), 1e9))).Ring.InsideRadius.Meters, 1e-6, "share");
+        Near.Relative(share,
+            soft.LoadedTo(Radius(150))
+                .Release(release, UnloadingRule.WithChord(new ChordModulus(Ratio.FromPercent(80), 1e9))).Ring.InsideRadius.Meters, 1e-6,
+                    "share");
     }
 
     [Fact]
     public void A_bar_that_stayed_elastic_comes_back_straight()
     {
-        foreach (UnloadingRule rule in new[] { UnloadingRule.WithMemory, UnloadingRule.WithChord(Falling), UnloadingRule.WithMemoryAndChord(Falling) })
+        foreach (UnloadingRule rule in new[] { UnloadingRule.WithMemory, UnloadingRule.WithChord(Falling),
+            UnloadingRule.WithMemoryAndChord(Falling) })
         {
             LoadedBend loaded = Bar("sharp", Mild).LoadedTo(Radius(60_000));
             Assert.True(loaded.IsElastic);
@@ -208,7 +218,8 @@ public sealed class MemoryReleaseTests
         double narrow = Ring(10), wide = Ring(60);
         Near.Relative(narrow, wide, 1e-12);
 
-        static double Ring(double width) => BendAnalysis.Of(new FlatBar(Length.FromMillimeters(width), Length.FromMillimeters(6.35)).EasyWay, GuideTests.Material(Mild))
+        static double Ring(double width) =>
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(width), Length.FromMillimeters(6.35)).EasyWay, GuideTests.Material(Mild))
             .LoadedTo(Radius(150)).Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Meters;
     }
 
@@ -220,7 +231,8 @@ public sealed class MemoryReleaseTests
     [InlineData(600, 939.1, 1013.9)]
     public void Memory_widens_a_ring(double loaded, double elastic, double remembered)
     {
-        LoadedBend bend = BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25.4), Length.FromMillimeters(6.35)).EasyWay, GuideTests.Material(Mild))
+        LoadedBend bend =
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25.4), Length.FromMillimeters(6.35)).EasyWay, GuideTests.Material(Mild))
             .LoadedTo(Radius(loaded));
         Near.Relative(elastic, bend.Release(Release.Free).Ring.InsideRadius.Millimeters, 1e-4);
         Near.Relative(remembered, bend.Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius.Millimeters, 1e-4);
@@ -230,9 +242,12 @@ public sealed class MemoryReleaseTests
     public void Memory_and_falling_modulus_together_are_advised_of()
     {
         LoadedBend loaded = Bar("flat", Mild).LoadedTo(Radius(150));
-        Assert.Contains(loaded.Release(Release.Free, UnloadingRule.WithMemoryAndChord(Falling)).Advisories, advisory => advisory.Code == "reversal-counted-twice");
-        Assert.DoesNotContain(loaded.Release(Release.Free, UnloadingRule.WithMemory).Advisories, advisory => advisory.Code == "reversal-counted-twice");
-        double both = Kept(UnloadingRule.WithMemoryAndChord(Falling)), memory = Kept(UnloadingRule.WithMemory), chord = Kept(UnloadingRule.WithChord(Falling));
+        Assert.Contains(loaded.Release(Release.Free, UnloadingRule.WithMemoryAndChord(Falling)).Advisories,
+            advisory => advisory.Code == "reversal-counted-twice");
+        Assert.DoesNotContain(loaded.Release(Release.Free, UnloadingRule.WithMemory).Advisories,
+            advisory => advisory.Code == "reversal-counted-twice");
+        double both = Kept(UnloadingRule.WithMemoryAndChord(Falling)), memory = Kept(UnloadingRule.WithMemory),
+            chord = Kept(UnloadingRule.WithChord(Falling));
         Assert.True(both < memory && both < chord);
         Near.Relative(memory, Kept(UnloadingRule.WithMemoryAndChord(new ChordModulus(Ratio.FromPercent(100), 50))), 1e-12);
 
@@ -278,11 +293,14 @@ public sealed class MemoryReleaseTests
     public void A_symmetric_bar_without_back_stress_forgets_its_first_bend()
     {
         BendAnalysis plain = Bar("flat", new KinematicHardening(E, Mpa(300), Mpa(0), 100, Mpa(1500), Mpa(0), 1));
-        FinishedRing twice = plain.LoadedTo(Radius(300)).Release(Release.Free, UnloadingRule.WithMemory).BendAgainTo(Radius(150)).Release(Release.Free);
+        FinishedRing twice =
+            plain.LoadedTo(Radius(300)).Release(Release.Free, UnloadingRule.WithMemory).BendAgainTo(Radius(150)).Release(Release.Free);
         Near.Relative(plain.LoadedTo(Radius(150)).Release(Release.Free).Ring.InsideRadius.Meters, twice.InsideRadius.Meters, 1e-9);
         BendAnalysis mild = Bar("flat", Mild);
-        FinishedRing again = mild.LoadedTo(Radius(300)).Release(Release.Free, UnloadingRule.WithMemory).BendAgainTo(Radius(150)).Release(Release.Free);
-        double trace = (again.InsideRadius / mild.LoadedTo(Radius(150)).Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius) - 1;
+        FinishedRing again =
+            mild.LoadedTo(Radius(300)).Release(Release.Free, UnloadingRule.WithMemory).BendAgainTo(Radius(150)).Release(Release.Free);
+        double trace =
+            (again.InsideRadius / mild.LoadedTo(Radius(150)).Release(Release.Free, UnloadingRule.WithMemory).Ring.InsideRadius) - 1;
         Assert.InRange(Math.Abs(trace), 1e-5, 0.01);
     }
 
@@ -290,7 +308,8 @@ public sealed class MemoryReleaseTests
 
     private static readonly KinematicHardening Mild = new(E, Mpa(120), Mpa(190), 600, Mpa(1500), Mpa(0), 1);
 
-    private static KinematicHardening Linear(double rate) => new(E, Mpa(300), Mpa(200e3 * 1500 / (200e3 - 1500) / rate), rate, Mpa(0), Mpa(0), 1);
+    private static KinematicHardening Linear(double rate) =>
+        new(E, Mpa(300), Mpa(200e3 * 1500 / (200e3 - 1500) / rate), rate, Mpa(0), Mpa(0), 1);
 
     private static Pressure Mpa(double value) => Pressure.FromMegapascals(value);
 

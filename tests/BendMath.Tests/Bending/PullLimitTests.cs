@@ -14,8 +14,9 @@ public sealed class PullLimitTests
     public static MatrixTheoryData<double, double> Cases => new([-0.9, -0.5, -0.1, 0, 0.2, 0.6, 0.95], [250e6, 25e6, 2.5e6]);
 
     /// <summary>
-    /// The interaction of moment and axial force of a fully plastic rectangle, M = M_p(1 − p²) with p = P/P_p (P. G. Hodge, Plastic Analysis of Structures, 1959, from memory). With a core of the half
-    /// height k left, the stresses give M = M_p(1 − p² − ⅓(2k/h)²) exactly (derived), so that the limit is approached with the square of the yield stress.
+    /// The interaction of moment and axial force of a fully plastic rectangle, M = M_p(1 − p²) with p = P/P_p (P. G. Hodge, Plastic
+    /// Analysis of Structures, 1959, from memory). With a core of the half height k left, the stresses give M = M_p(1 − p² − ⅓(2k/h)²)
+    /// exactly (derived), so that the limit is approached with the square of the yield stress.
     /// </summary>
     [Theory]
     [MemberData(nameof(Cases))]
@@ -36,13 +37,16 @@ public sealed class PullLimitTests
     [InlineData(0.9)]
     public void The_plastic_limit_is_approached_with_the_square_of_the_yield(double share)
     {
-        double[] missing = [.. new[] { 100e6, 50e6, 25e6 }.Select(yield => 1 - (share * share) - (Loaded(share, yield).BendingMoment / Loaded(share, yield).Analysis.PlasticMoment))];
+        double[] missing =
+            [.. new[] { 100e6, 50e6, 25e6 }.Select(yield => 1 - (share * share) - (Loaded(share, yield).BendingMoment / Loaded(share, yield).Analysis.PlasticMoment))];
         Assert.All(missing, left => Assert.True(left > 1e-7));
         Assert.Equal(2, Math.Log2(missing[0] / missing[1]), 0.05);
         Assert.Equal(2, Math.Log2(missing[1] / missing[2]), 0.05);
     }
 
-    /// <summary>Released, the pull goes with the moment: κ_f = κ − M/(E·I), and the stress left has no resultant: σ_r = σ − M(y − ȳ)/I − P/A.</summary>
+    /// <summary>
+    /// Released, the pull goes with the moment: κ_f = κ − M/(E·I), and the stress left has no resultant: σ_r = σ − M(y − ȳ)/I − P/A.
+    /// </summary>
     [Theory]
     [InlineData(0.3)]
     [InlineData(-0.7)]

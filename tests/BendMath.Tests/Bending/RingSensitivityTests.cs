@@ -16,12 +16,15 @@ public sealed class RingSensitivityTests
         new LinearHardening(Modulus, Pressure.FromMegapascals(290), Pressure.FromMegapascals(1500)),
         new PowerHardening(Modulus, Pressure.FromMegapascals(530), 0.2),
         new RambergOsgood(Modulus, Pressure.FromMegapascals(290), 12),
-        MeasuredCurve.FromEngineering(Modulus, [(Ratio.FromDecimalFractions(290.0 / 205e3), Pressure.FromMegapascals(290)), (Ratio.FromPercent(3), Pressure.FromMegapascals(380)), (Ratio.FromPercent(15), Pressure.FromMegapascals(460))]),
+        MeasuredCurve.FromEngineering(Modulus,
+            [(Ratio.FromDecimalFractions(290.0 / 205e3), Pressure.FromMegapascals(290)),
+                (Ratio.FromPercent(3), Pressure.FromMegapascals(380)), (Ratio.FromPercent(15), Pressure.FromMegapascals(460))]),
     ];
 
     private static readonly OrientedSection[] Sections =
     [
-        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut,
+        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3),
+            AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut,
         new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp).FlangeIn,
         new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(2)).Section,
     ];
@@ -36,10 +39,15 @@ public sealed class RingSensitivityTests
         const double Radius = 0.2437;
         RingSensitivity slopes = Released(Sections[section], Laws[law], Radius, release).Sensitivity;
         const double Step = 1e-5;
-        double radius = (Finished(Sections[section], Laws[law], Radius * (1 + Step), release) - Finished(Sections[section], Laws[law], Radius * (1 - Step), release)) / (2 * Step * Radius);
+        double radius =
+            (Finished(Sections[section], Laws[law], Radius * (1 + Step), release)
+                - Finished(Sections[section], Laws[law], Radius * (1 - Step), release)) / (2 * Step * Radius);
         Near.Relative(radius, slopes.PerLoadedRadius, 1e-7);
-        StressStrainLaw more = Laws[law].WithYield(Laws[law].YieldStress * (1 + Step)), less = Laws[law].WithYield(Laws[law].YieldStress * (1 - Step));
-        double yield = (Finished(Sections[section], more, Radius, release) - Finished(Sections[section], less, Radius, release)) / (2 * Step * Laws[law].YieldStress.Megapascals);
+        StressStrainLaw more = Laws[law].WithYield(Laws[law].YieldStress * (1 + Step)),
+            less = Laws[law].WithYield(Laws[law].YieldStress * (1 - Step));
+        double yield =
+            (Finished(Sections[section], more, Radius, release) - Finished(Sections[section], less, Radius, release))
+                / (2 * Step * Laws[law].YieldStress.Megapascals);
         Near.Relative(yield, slopes.PerMegapascalOfYield.Meters, 1e-6);
     }
 
@@ -51,14 +59,19 @@ public sealed class RingSensitivityTests
     {
         const double Radius = 0.24, Step = 1e-5;
         (OrientedSection section, double thickness) = Thick(1)[shape];
-        double slope = (Finished(Thick(1 + Step)[shape].Section, Laws[1], Radius, Release.Free) - Finished(Thick(1 - Step)[shape].Section, Laws[1], Radius, Release.Free)) / (2 * Step * thickness);
-        Near.Absolute(slope, Released(section, Laws[1], Radius, Release.Free).Sensitivity.PerThickness!.Value, Math.Max(1e-7, 1e-5 * Math.Abs(slope)));
+        double slope =
+            (Finished(Thick(1 + Step)[shape].Section, Laws[1], Radius, Release.Free)
+                - Finished(Thick(1 - Step)[shape].Section, Laws[1], Radius, Release.Free)) / (2 * Step * thickness);
+        Near.Absolute(slope, Released(section, Laws[1], Radius, Release.Free).Sensitivity.PerThickness!.Value,
+            Math.Max(1e-7, 1e-5 * Math.Abs(slope)));
     }
 
     [Fact]
     public void A_shape_with_two_thicknesses_has_no_slope_over_thickness()
     {
-        Channel channel = new(Length.FromMillimeters(40), Length.FromMillimeters(20), Length.FromMillimeters(3), Length.FromMillimeters(4), FlangeFillets.Sharp);
+        Channel channel =
+            new(Length.FromMillimeters(40), Length.FromMillimeters(20), Length.FromMillimeters(3), Length.FromMillimeters(4),
+                FlangeFillets.Sharp);
         Assert.Null(Released(channel.FlangesOut, Laws[1], 0.3, Release.Free).Sensitivity.PerThickness);
     }
 
@@ -87,7 +100,8 @@ public sealed class RingSensitivityTests
     [Fact]
     public void A_perfectly_plastic_flat_far_beyond_yield_has_the_closed_form()
     {
-        // Gardiner 1957 for a slender rectangle: κ_f/κ = 1 − 3x + 4x³ with x = R·σ_y/(E·h/1), so R_f = R/(1 − 3x + 4x³) and dR_f/dσ_y = R_f²/R·(3 − 12x²)·x/σ_y.
+        // Gardiner 1957 for a slender rectangle: κ_f/κ = 1 − 3x + 4x³ with x = R·σ_y/(E·h/1), so R_f = R/(1 − 3x + 4x³) and dR_f/dσ_y =
+        // R_f²/R·(3 − 12x²)·x/σ_y.
         const double Thickness = 1e-3, Radius = 0.1;
         double x = Radius * 290e6 / (205e9 * Thickness);
         double finished = Radius / (1 - 3 * x + 4 * x * x * x);
@@ -102,8 +116,10 @@ public sealed class RingSensitivityTests
     {
         BendAnalysis analysis = BendAnalysis.Of(Sections[0], new("mild steel", Laws[0], Steel));
         BendRadius radius = BendRadius.Inside(Length.FromMillimeters(240));
-        Assert.Throws<InvalidOperationException>(() => analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(60))).Release(Release.Free).Sensitivity);
-        Assert.Throws<InvalidOperationException>(() => analysis.LoadedTo(radius, Force.FromKilonewtons(1)).Release(Release.Free).Sensitivity);
+        Assert.Throws<InvalidOperationException>(
+            () => analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(60))).Release(Release.Free).Sensitivity);
+        Assert.Throws<InvalidOperationException>(
+            () => analysis.LoadedTo(radius, Force.FromKilonewtons(1)).Release(Release.Free).Sensitivity);
         Assert.Throws<InvalidOperationException>(() => analysis.LoadedUnheldTo(radius).Release(Release.Free).Sensitivity);
     }
 

@@ -11,13 +11,17 @@ using UnitsNet;
 
 namespace BendMath.Tests.Bending;
 
-/// <summary>A bar that unloads along a line softer than Young's modulus. Shares of 0.8 to 0.9 are those of steel sheet after a few percent (Yoshida, Uemori, Fujiwara 2002, from memory).</summary>
+/// <summary>
+/// A bar that unloads along a line softer than Young's modulus. Shares of 0.8 to 0.9 are those of steel sheet after a few percent (Yoshida,
+/// Uemori, Fujiwara 2002, from memory).
+/// </summary>
 public sealed class SofterUnloadingTests
 {
     private static readonly Gen<double> Shares = Sold.Part.Select(part => 0.7 + 0.29 * part);
 
     /// <summary>
-    /// Gardiner 1957 (from memory) with η·E in the springback: of a perfectly plastic rectangle κ_f/κ = 1 − (3x − 4x³)/η, x = R·σ_y/(E·t), R to the middle. The loaded neutral axis is the middle by symmetry.
+    /// Gardiner 1957 (from memory) with η·E in the springback: of a perfectly plastic rectangle κ_f/κ = 1 − (3x − 4x³)/η, x = R·σ_y/(E·t),
+    /// R to the middle. The loaded neutral axis is the middle by symmetry.
     /// </summary>
     [Theory]
     [InlineData(0.8)]
@@ -27,7 +31,8 @@ public sealed class SofterUnloadingTests
     {
         BendAnalysis analysis = BendAnalysis.Of(
             new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)).EasyWay,
-            new BarMaterial("steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850))
+            new BarMaterial("steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
+                Density.FromKilogramsPerCubicMeter(7850))
                 .WithSofterUnloading(Ratio.FromDecimalFractions(share)));
         LoadedBend loaded = analysis.LoadedTo(BendRadius.Inside(Length.FromMillimeters(247.5)));
         double x = 250 * 290 / (210e3 * 5);
@@ -37,12 +42,14 @@ public sealed class SofterUnloadingTests
 
     /// <summary>Springback computed apart from the bending and hold-down moments: (Δκ, Δκ_r) = (1/(η·E))·I⁻¹·(M_b, M_r).</summary>
     [Property(MaxTest = 40)]
-    public Property The_moments_over_the_softer_stiffness_are_what_springs_back() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Shares.ToArbitrary(), (bend, share) =>
+    public Property The_moments_over_the_softer_stiffness_are_what_springs_back() =>
+        Prop.ForAll(Sold.AnyBend.ToArbitrary(), Shares.ToArbitrary(), (bend, share) =>
     {
         LoadedBend loaded = Softer(bend.Analysis(), share).LoadedTo(BendRadius.Inside(bend.Depths * bend.Bar.Section().Depth));
         SectionProperties p = loaded.Analysis.Section.Properties;
         double stiffness = share * bend.Metal.Modulus * 1e9;
-        double ib = p.SecondMomentAboutBendingAxis.MetersToTheFourth, ir = p.SecondMomentAboutRadialAxis.MetersToTheFourth, product = p.ProductOfInertia.MetersToTheFourth;
+        double ib = p.SecondMomentAboutBendingAxis.MetersToTheFourth, ir = p.SecondMomentAboutRadialAxis.MetersToTheFourth,
+            product = p.ProductOfInertia.MetersToTheFourth;
         double mb = loaded.BendingMoment.NewtonMeters, mr = loaded.HoldDownMoment.NewtonMeters;
         double determinant = stiffness * (ib * ir - product * product);
         double inPlane = loaded.Curvature.InverseMeters - (ir * mb - product * mr) / determinant;
@@ -52,21 +59,26 @@ public sealed class SofterUnloadingTests
         Assert.Equal(inPlane <= 0, free.IsStraight);
         if (inPlane > 0)
         {
-            Near.Absolute(Math.Sqrt(inPlane * inPlane + outOfPlane * outOfPlane), free.Ring.Curvature.InverseMeters, 1e-9 * loaded.Curvature.InverseMeters, "free curvature");
+            Near.Absolute(Math.Sqrt(inPlane * inPlane + outOfPlane * outOfPlane), free.Ring.Curvature.InverseMeters,
+                1e-9 * loaded.Curvature.InverseMeters, "free curvature");
             Near.Absolute(Math.Atan2(outOfPlane, inPlane), free.Ring.DishAngle.Radians, 1e-7, "dish");
         }
 
         double held = loaded.Curvature.InverseMeters - mb / (stiffness * ib);
-        Near.Absolute(Math.Max(0, held), flat.IsStraight ? 0 : flat.Ring.Curvature.InverseMeters, 1e-9 * loaded.Curvature.InverseMeters, "flat curvature");
+        Near.Absolute(Math.Max(0, held), flat.IsStraight ? 0 : flat.Ring.Curvature.InverseMeters, 1e-9 * loaded.Curvature.InverseMeters,
+            "flat curvature");
     });
 
     [Property(MaxTest = 60)]
-    public Property The_inverse_finds_the_bend_that_left_the_ring() => Prop.ForAll(Sold.Bends(Sold.Bars, Sold.AnyMetal, 3).ToArbitrary(), Shares.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, share, release) =>
+    public Property The_inverse_finds_the_bend_that_left_the_ring() =>
+        Prop.ForAll(Sold.Bends(Sold.Bars, Sold.AnyMetal, 3).ToArbitrary(), Shares.ToArbitrary(), Sold.Releases.ToArbitrary(),
+        (bend, share, release) =>
     {
         BendAnalysis analysis = Softer(bend.Analysis(), share);
         LoadedBend loaded = analysis.LoadedTo(BendRadius.Inside(bend.Depths * analysis.Section.Depth));
         FinishedRing ring = loaded.Release(release).Ring;
-        foreach (BendRadius wanted in new[] { BendRadius.Inside(ring.InsideRadius), BendRadius.Outside(ring.OutsideRadius), BendRadius.Centroid(ring.CentroidRadius) })
+        foreach (BendRadius wanted in new[] { BendRadius.Inside(ring.InsideRadius), BendRadius.Outside(ring.OutsideRadius),
+            BendRadius.Centroid(ring.CentroidRadius) })
         {
             Near.Relative(loaded.InsideRadius.Meters, analysis.LoadedFor(wanted, release).InsideRadius.Meters, 1e-8, wanted.ToString());
         }
@@ -77,7 +89,9 @@ public sealed class SofterUnloadingTests
     });
 
     [Property(MaxTest = 40)]
-    public Property Softer_leaves_a_wider_ring_and_the_same_stress() => Prop.ForAll(Sold.Bends(Sold.Bars, Sold.AnyMetal, 3).ToArbitrary(), Shares.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, share, release) =>
+    public Property Softer_leaves_a_wider_ring_and_the_same_stress() =>
+        Prop.ForAll(Sold.Bends(Sold.Bars, Sold.AnyMetal, 3).ToArbitrary(), Shares.ToArbitrary(), Sold.Releases.ToArbitrary(),
+        (bend, share, release) =>
     {
         LoadedBend stiff = bend.Loaded();
         LoadedBend soft = Softer(bend.Analysis(), share).LoadedTo(BendRadius.Inside(bend.Depths * stiff.Analysis.Section.Depth));
@@ -89,7 +103,8 @@ public sealed class SofterUnloadingTests
     });
 
     [Property(MaxTest = 40)]
-    public Property The_whole_share_changes_no_bit() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, release) =>
+    public Property The_whole_share_changes_no_bit() =>
+        Prop.ForAll(Sold.AnyBend.ToArbitrary(), Sold.Releases.ToArbitrary(), (bend, release) =>
     {
         LoadedBend loaded = bend.Loaded();
         LoadedBend same = Softer(bend.Analysis(), 1).LoadedTo(BendRadius.Inside(bend.Depths * loaded.Analysis.Section.Depth));
@@ -106,7 +121,8 @@ public sealed class SofterUnloadingTests
     [InlineData(2, false)]
     public void A_bar_that_would_come_out_curved_the_other_way_is_straight(double meters, bool straight)
     {
-        BendAnalysis analysis = Softer(BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(12)).EasyWay, Workshop.Steel), 0.8);
+        BendAnalysis analysis =
+            Softer(BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(12)).EasyWay, Workshop.Steel), 0.8);
         ReleasedBend released = analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(meters))).Release(Release.Free);
         Assert.Equal(straight, released.IsStraight);
         Assert.Equal(straight, released.CurvatureKept == 0);
@@ -143,7 +159,9 @@ public sealed class SofterUnloadingTests
             }
             else
             {
-                Assert.Contains("softer line", Assert.Throws<ArgumentOutOfRangeException>("finished", () => analysis.LoadedFor(wanted, release)).Message, StringComparison.Ordinal);
+                Assert.Contains("softer line",
+                    Assert.Throws<ArgumentOutOfRangeException>("finished", () => analysis.LoadedFor(wanted, release)).Message,
+                        StringComparison.Ordinal);
             }
         }
     }
@@ -153,27 +171,34 @@ public sealed class SofterUnloadingTests
     {
         BendAnalysis analysis = Softer(Workshop.RimSteel, 0.85);
         double inside = 0.25, step = 1e-5;
-        double At(double radius) => analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(radius))).Release(Release.Free).Ring.InsideRadius.Meters;
+        double At(double radius) =>
+            analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(radius))).Release(Release.Free).Ring.InsideRadius.Meters;
         RingSensitivity slopes = analysis.LoadedTo(BendRadius.Inside(Length.FromMeters(inside))).Release(Release.Free).Sensitivity;
         Near.Relative((At(inside + step) - At(inside - step)) / (2 * step), slopes.PerLoadedRadius, 1e-6, "per loaded radius");
-        double Yield(double megapascals) => BendAnalysis.Of(Workshop.Rim, analysis.Material.WithYield(Pressure.FromMegapascals(megapascals)))
+        double Yield(double megapascals) =>
+            BendAnalysis.Of(Workshop.Rim, analysis.Material.WithYield(Pressure.FromMegapascals(megapascals)))
             .LoadedTo(BendRadius.Inside(Length.FromMeters(inside))).Release(Release.Free).Ring.InsideRadius.Meters;
         Near.Relative((Yield(290.5) - Yield(289.5)) / 1, slopes.PerMegapascalOfYield.Meters, 1e-5, "per yield");
         Assert.Equal(0.85, analysis.Material.WithYield(Pressure.FromMegapascals(300)).UnloadingShare.DecimalFractions);
-        Near.Relative(290e6, analysis.YieldFrom(Workshop.Inside(250), BendRadius.Inside(Length.FromMeters(At(inside))), Release.Free).Pascals, 1e-9, "yield found");
+        Near.Relative(290e6,
+            analysis.YieldFrom(Workshop.Inside(250), BendRadius.Inside(Length.FromMeters(At(inside))), Release.Free).Pascals, 1e-9,
+                "yield found");
     }
 
     /// <summary>
-    /// The shape between nose and supports, integrated apart: ∫κ(u)·u du from each support with κ from the moment–curvature curve on the way in and κ₀ − (M₀ − M)/(η·E·I) on the way out, must reach the supports.
+    /// The shape between nose and supports, integrated apart: ∫κ(u)·u du from each support with κ from the moment–curvature curve on the
+    /// way in and κ₀ − (M₀ − M)/(η·E·I) on the way out, must reach the supports.
     /// </summary>
     [Theory]
     [InlineData(0.8)]
     [InlineData(1.0)]
     public void A_pinched_bar_touches_both_supports(double share)
     {
-        BendAnalysis analysis = Softer(BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(12)).EasyWay, Workshop.Steel), share);
+        BendAnalysis analysis =
+            Softer(BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(12)).EasyWay, Workshop.Steel), share);
         FormedBend formed = new IncrementalThreePointBending(Workshop.Bender).FormAtStroke(analysis, Length.FromMillimeters(15));
-        double a = 0.13, x = formed.Contact!.ContactShift.Meters, peak = formed.Loaded.Curvature.InverseMeters, moment = formed.Loaded.BendingMoment.NewtonMeters;
+        double a = 0.13, x = formed.Contact!.ContactShift.Meters, peak = formed.Loaded.Curvature.InverseMeters,
+            moment = formed.Loaded.BendingMoment.NewtonMeters;
         double rise = a * a / (2 * formed.Contact.ThreeContactRadius.Meters), rn = 0.010 + formed.Loaded.NeutralAxisFromInside.Meters;
         double stiffness = share * 210e9 * analysis.Section.Properties.SecondMomentAboutBendingAxis.MetersToTheFourth;
         const int Steps = 20000;
@@ -206,8 +231,10 @@ public sealed class SofterUnloadingTests
         Assert.Contains("softer line", refusal, StringComparison.Ordinal);
         MeasuredRing measured = new(Workshop.Die("B", 250), Workshop.RimSteel, Workshop.Inside(260), Release.Free);
         FormingModel corrected = RingDiagnosis.Of(measured, new WrapBending()).Find(HypothesisKind.CurvatureRatio)!.Model!;
-        Assert.Contains(corrected.Form(softer, Workshop.Die("B", 250)).Advisories, advisory => advisory.Code == "extrapolated" && advisory.Message.Contains("stiffness on release", StringComparison.Ordinal));
+        Assert.Contains(corrected.Form(softer, Workshop.Die("B", 250)).Advisories,
+            advisory => advisory.Code == "extrapolated" && advisory.Message.Contains("stiffness on release", StringComparison.Ordinal));
     }
 
-    private static BendAnalysis Softer(BendAnalysis analysis, double share) => BendAnalysis.Of(analysis.Section, analysis.Material.WithSofterUnloading(Ratio.FromDecimalFractions(share)));
+    private static BendAnalysis Softer(BendAnalysis analysis, double share) =>
+        BendAnalysis.Of(analysis.Section, analysis.Material.WithSofterUnloading(Ratio.FromDecimalFractions(share)));
 }

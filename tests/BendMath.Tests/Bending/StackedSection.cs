@@ -5,12 +5,16 @@ using BendMath.Sections.Outlines;
 
 namespace BendMath.Tests.Bending;
 
-/// <summary>Sections of textbook examples that no stock shape has: trapezoids stacked from the inside face outward, symmetric about the plane of the ring.</summary>
+/// <summary>
+/// Sections of textbook examples that no stock shape has: trapezoids stacked from the inside face outward, symmetric about the plane of the
+/// ring.
+/// </summary>
 internal static class StackedSection
 {
     /// <param name="unit">Meters in one unit of the example.</param>
     /// <param name="layers">Depth and the widths at the inside and the outside of each layer.</param>
-    public static OrientedSection Of(double unit, params (double Depth, double InsideWidth, double OutsideWidth)[] layers) => Of(unit, layers, null);
+    public static OrientedSection Of(double unit, params (double Depth, double InsideWidth, double OutsideWidth)[] layers) =>
+        Of(unit, layers, null);
 
     public static OrientedSection Of(double unit, (double Depth, double InsideWidth, double OutsideWidth)[] layers, double? capRise)
     {

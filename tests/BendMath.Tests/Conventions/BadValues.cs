@@ -7,7 +7,8 @@ namespace BendMath.Tests.Conventions;
 /// <summary>Values a parameter must refuse or survive.</summary>
 internal static class BadValues
 {
-    private static readonly double[] Numbers = [double.NaN, double.PositiveInfinity, double.NegativeInfinity, 0, -1, 1e300, -1e300, 1e-300, double.Epsilon];
+    private static readonly double[] Numbers =
+        [double.NaN, double.PositiveInfinity, double.NegativeInfinity, 0, -1, 1e300, -1e300, 1e-300, double.Epsilon];
 
     private static readonly double[] FiniteNumbers = [.. Numbers.Where(double.IsFinite)];
 
@@ -26,7 +27,8 @@ internal static class BadValues
         new ThreePointSetup(Length.FromMillimeters(0.001), Length.Zero),
         new ThreePointSetup(Length.FromMillimeters(100), Length.FromMillimeters(0.001)),
         new ThreePointSetup(Length.FromMeters(1e6), Length.FromMeters(1e6)),
-        .. new[] { 0.001, 0.5, 1e9 }.SelectMany(inside => new[] { ExampleValues.JobFor(inside, new WrapBending()), ExampleValues.JobFor(inside, ExampleValues.Pinching) }),
+        .. new[] { 0.001, 0.5, 1e9 }.SelectMany(
+            inside => new[] { ExampleValues.JobFor(inside, new WrapBending()), ExampleValues.JobFor(inside, ExampleValues.Pinching) }),
     ];
 
     public static IEnumerable<object?> Of(Type parameterType)

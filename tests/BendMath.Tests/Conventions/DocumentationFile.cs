@@ -14,7 +14,8 @@ internal sealed class DocumentationFile
     public static DocumentationFile For(Assembly assembly)
     {
         string path = Path.Combine(AppContext.BaseDirectory, assembly.GetName().Name + ".xml");
-        return new(XDocument.Load(path).Descendants("member").ToDictionary(member => member.Attribute("name")!.Value, StringComparer.Ordinal));
+        return new(
+            XDocument.Load(path).Descendants("member").ToDictionary(member => member.Attribute("name")!.Value, StringComparer.Ordinal));
     }
 
     public XElement? Of(MemberInfo member) => _members.GetValueOrDefault(Id(member));
@@ -22,7 +23,8 @@ internal sealed class DocumentationFile
     /// <summary>Whether the documentation of a member, or of what it inherits its documentation from, names an exception type.</summary>
     public bool Promises(MemberInfo member, Type exception)
     {
-        if (member is MethodInfo { IsSpecialName: true } accessor && accessor.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == accessor) is { } indexer)
+        if (member is MethodInfo { IsSpecialName: true } accessor
+            && accessor.DeclaringType!.GetProperties().FirstOrDefault(property => property.GetMethod == accessor) is { } indexer)
         {
             return Promises(indexer, exception);
         }
@@ -54,7 +56,8 @@ internal sealed class DocumentationFile
         EventInfo happening => $"E:{TypeName(happening.DeclaringType!)}.{happening.Name}",
         PropertyInfo property => $"P:{TypeName(property.DeclaringType!)}.{property.Name}{Parameters(property.GetIndexParameters())}",
         ConstructorInfo constructor => $"M:{TypeName(constructor.DeclaringType!)}.#ctor{Parameters(constructor.GetParameters())}",
-        MethodInfo method => $"M:{TypeName(method.DeclaringType!)}.{method.Name}{Arity(method)}{Parameters(method.GetParameters())}{Result(method)}",
+        MethodInfo method =>
+            $"M:{TypeName(method.DeclaringType!)}.{method.Name}{Arity(method)}{Parameters(method.GetParameters())}{Result(method)}",
         _ => throw new NotSupportedException($"No identifier for {member}."),
     };
 
@@ -62,10 +65,12 @@ internal sealed class DocumentationFile
 
     private static string Arity(MethodInfo method) => method.IsGenericMethod ? "``" + method.GetGenericArguments().Length : string.Empty;
 
-    private static string Result(MethodInfo method) => method.Name is "op_Implicit" or "op_Explicit" ? "~" + Signature(method.ReturnType) : string.Empty;
+    private static string Result(MethodInfo method) =>
+        method.Name is "op_Implicit" or "op_Explicit" ? "~" + Signature(method.ReturnType) : string.Empty;
 
     private static string Parameters(ParameterInfo[] parameters) =>
-        parameters.Length == 0 ? string.Empty : "(" + string.Join(',', parameters.Select(parameter => Signature(parameter.ParameterType))) + ")";
+        parameters.Length == 0 ? string.Empty
+            : "(" + string.Join(',', parameters.Select(parameter => Signature(parameter.ParameterType))) + ")";
 
     private static string Signature(Type type)
     {
@@ -90,7 +95,8 @@ internal sealed class DocumentationFile
         }
 
         StringBuilder name = new(TypeName(type.GetGenericTypeDefinition()));
-        name.Remove(name.ToString().IndexOf('`', StringComparison.Ordinal), name.Length - name.ToString().IndexOf('`', StringComparison.Ordinal));
+        name.Remove(name.ToString().IndexOf('`', StringComparison.Ordinal),
+            name.Length - name.ToString().IndexOf('`', StringComparison.Ordinal));
         return name.Append('{').AppendJoin(',', type.GetGenericArguments().Select(Signature)).Append('}').ToString();
     }
 }

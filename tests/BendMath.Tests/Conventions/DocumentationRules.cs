@@ -26,8 +26,13 @@ internal static partial class DocumentationRules
         bool inherits = text?.Element("inheritdoc") is not null;
         bool hasSummary = inherits || !string.IsNullOrWhiteSpace(text?.Element("summary")?.Value);
         IEnumerable<string> found = hasSummary ? [] : [$"{DocumentationFile.Id(member)} has no summary"];
-        found = inherits ? found : found.Concat(Undescribed(member, text).Select(parameter => $"{DocumentationFile.Id(member)} does not say what '{parameter}' is"));
-        return found.Concat((text?.Elements("remarks") ?? []).SelectMany(remarks => FormulaFaults(remarks).Select(fault => $"{DocumentationFile.Id(member)} {fault}")));
+        found =
+            inherits ? found
+                : found.Concat(
+                    Undescribed(member, text).Select(parameter => $"{DocumentationFile.Id(member)} does not say what '{parameter}' is"));
+        return found.Concat(
+            (text?.Elements("remarks") ?? []).SelectMany(
+                remarks => FormulaFaults(remarks).Select(fault => $"{DocumentationFile.Id(member)} {fault}")));
     }
 
     private static IEnumerable<string> Undescribed(MemberInfo member, XElement? text) => (member switch
@@ -36,7 +41,11 @@ internal static partial class DocumentationRules
         PropertyInfo property => property.GetIndexParameters(),
         _ => [],
     }).Select(parameter => parameter.Name!)
-        .Where(name => !(text?.Elements("param") ?? []).Any(described => described.Attribute("name")?.Value == name && !string.IsNullOrWhiteSpace(string.Concat(described.Nodes()))));
+        .Where(
+            name =>
+                !(text?.Elements("param") ?? []).Any(
+                    described =>
+                        described.Attribute("name")?.Value == name && !string.IsNullOrWhiteSpace(string.Concat(described.Nodes()))));
 
     private static IEnumerable<string> FormulaFaults(XElement remarks)
     {
@@ -64,10 +73,12 @@ internal static partial class DocumentationRules
         }
     }
 
-    private static bool IsImplicitConstructor(MemberInfo member) => member is ConstructorInfo constructor && constructor.GetParameters().Length == 0;
+    private static bool IsImplicitConstructor(MemberInfo member) =>
+        member is ConstructorInfo constructor && constructor.GetParameters().Length == 0;
 
     private static bool IsOverrideOfFramework(MemberInfo member) =>
-        member is MethodInfo method && method.GetBaseDefinition().DeclaringType is { } origin && origin.Assembly != method.DeclaringType!.Assembly;
+        member is MethodInfo method && method.GetBaseDefinition().DeclaringType is { } origin
+            && origin.Assembly != method.DeclaringType!.Assembly;
 
     [GeneratedRegex(@"Equation:[ \t]*[^\s]")]
     private static partial Regex EquationLine();

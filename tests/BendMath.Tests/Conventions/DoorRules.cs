@@ -5,12 +5,14 @@ using BendMath.Fuzz.Walking;
 namespace BendMath.Tests.Conventions;
 
 /// <summary>
-/// Calls a constructor, method or indexer with one bad value at a time. It must refuse the value by the name of a parameter, with the rule and the
-/// value, or throw an exception its documentation promises, or answer with finite numbers only.
+/// Calls a constructor, method or indexer with one bad value at a time. It must refuse the value by the name of a parameter, with the rule
+/// and the value, or throw an exception its documentation promises, or answer with finite numbers only.
 /// </summary>
 internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patience)
 {
-    private readonly PublicWalk _walk = new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()), readsTexts: false);
+    private readonly PublicWalk _walk =
+        new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()),
+            readsTexts: false);
 
     public int Calls { get; private set; }
 
@@ -34,7 +36,8 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
         }
 
         bool hasTarget = method is { IsStatic: false, IsConstructor: false };
-        IEnumerable<object?> targets = hasTarget ? on.Length > 0 ? on : ExampleValues.Of(method.DeclaringType!) : Enumerable.Repeat<object?>(null, 1);
+        IEnumerable<object?> targets =
+            hasTarget ? on.Length > 0 ? on : ExampleValues.Of(method.DeclaringType!) : Enumerable.Repeat<object?>(null, 1);
         return targets.SelectMany(target => OnTarget(method, parameters, valid, target));
     }
 
@@ -82,7 +85,10 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
     private string? Outcome(MethodBase method, object? result, object?[] arguments)
     {
         bool tried = method.Name.StartsWith("Try", StringComparison.Ordinal) && result is false;
-        IEnumerable<(string Name, object? Value)> answers = tried ? [] : method.GetParameters().Where(parameter => parameter.IsOut).Select(parameter => (parameter.Name!, arguments[parameter.Position]));
+        IEnumerable<(string Name, object? Value)> answers =
+            tried ? []
+                : method.GetParameters().Where(parameter => parameter.IsOut)
+                    .Select(parameter => (parameter.Name!, arguments[parameter.Position]));
         return answers.Prepend((Name: "its result", Value: result))
             .Select(answer => _walk.FaultOf(answer.Value) is { } fault ? $"returns, but {answer.Name}{fault}" : null)
             .FirstOrDefault(fault => fault is not null);
@@ -100,7 +106,8 @@ internal sealed class DoorRules(DocumentationFile documentation, TimeSpan patien
         ParameterInfo? blamed = method.GetParameters().FirstOrDefault(parameter => parameter.Name == argument.ParamName);
         return mustAnswer ? $"throws {kind}: {thrown.Message}"
             : blamed is null ? $"throws {kind} that blames '{argument.ParamName}', which is no parameter of it"
-            : !documentation.Promises(method, thrown.GetType()) ? $"throws {kind}, which its documentation does not promise: {thrown.Message}"
+            : !documentation.Promises(method, thrown.GetType())
+                ? $"throws {kind}, which its documentation does not promise: {thrown.Message}"
             : argument is ArgumentNullException || RefusalRules.Fault(argument, arguments[blamed.Position]) is not { } fault ? null
             : $"throws {kind} {fault}: {thrown.Message}";
     }

@@ -41,7 +41,8 @@ public sealed class DoorRulesTests
         foreach (Assembly assembly in PublicApi.Assemblies)
         {
             DocumentationFile documentation = DocumentationFile.For(assembly);
-            PublicWalk walk = new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()));
+            PublicWalk walk =
+                new((property, thrown) => thrown is InvalidOperationException && documentation.Promises(property, thrown.GetType()));
             violations.AddRange(assembly.GetExportedTypes()
                 .SelectMany(type => ExampleValues.Of(type).Select(value => (type.Name, value)))
                 .Concat(assembly.GetExportedTypes()
@@ -56,16 +57,22 @@ public sealed class DoorRulesTests
 
     [Theory]
     [InlineData(nameof(Faulty.BadAtTheDoor.NotANumber), "NotANumber(depth) with depth = -1 returns, but its result is NaN")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.WrongName), "WrongName(depth) with depth = 0 throws ArgumentOutOfRangeException that blames 'val'")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.WrongName),
+        "WrongName(depth) with depth = 0 throws ArgumentOutOfRangeException that blames 'val'")]
     [InlineData(nameof(Faulty.BadAtTheDoor.NoName), "NoName(depth) with depth = 0 throws ArgumentException that blames ''")]
     [InlineData(nameof(Faulty.BadAtTheDoor.Crash), "Crash(text) with text = null throws NullReferenceException")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.Undocumented), "Undocumented(depth) with depth = 0 throws InvalidOperationException, which its documentation does not promise")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.Unchecked), "Unchecked(depth) with depth = 1E+300 Meter throws ArgumentException that blames 'val'")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.Undocumented),
+        "Undocumented(depth) with depth = 0 throws InvalidOperationException, which its documentation does not promise")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.Unchecked),
+        "Unchecked(depth) with depth = 1E+300 Meter throws ArgumentException that blames 'val'")]
     [InlineData(nameof(Faulty.BadAtTheDoor.Nested), "Nested(depth) with depth = 0 returns, but its result.Values[1] is Infinity")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.Unpromised), "Unpromised(depth) with depth = 0 throws ArgumentOutOfRangeException, which its documentation does not promise")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.Unpromised),
+        "Unpromised(depth) with depth = 0 throws ArgumentOutOfRangeException, which its documentation does not promise")]
     [InlineData(nameof(Faulty.BadAtTheDoor.NoRule), "NoRule(depth) with depth = 0 throws ArgumentOutOfRangeException without a rule")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.NoValue), "NoValue(depth) with depth = -1 throws ArgumentOutOfRangeException without the value, -1")]
-    [InlineData(nameof(Faulty.BadAtTheDoor.NoUnit), "NoUnit(depth) with depth = -1 Meter throws ArgumentOutOfRangeException without the value, -1000 mm")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.NoValue),
+        "NoValue(depth) with depth = -1 throws ArgumentOutOfRangeException without the value, -1")]
+    [InlineData(nameof(Faulty.BadAtTheDoor.NoUnit),
+        "NoUnit(depth) with depth = -1 Meter throws ArgumentOutOfRangeException without the value, -1000 mm")]
     [InlineData(nameof(Faulty.BadAtTheDoor.NeverValid), "NeverValid(depth) with valid arguments throws ArgumentOutOfRangeException")]
     [InlineData(nameof(Faulty.BadAtTheDoor.Hang), "Hang(depth) with depth = 1E+300 did not come back")]
     public void A_faulty_door_is_reported_by_name(string method, string expected)
@@ -79,9 +86,12 @@ public sealed class DoorRulesTests
     public void A_faulty_indexer_is_reported_by_name() => Assert.Contains(
         PublicApi.Callables(typeof(Faulty.OpenIndexer)).Where(method => method.Name == "get_Item")
             .SelectMany(method => new DoorRules(OfTests, TimeSpan.FromSeconds(5)).Violations(method, new Faulty.OpenIndexer())),
-        violation => violation.Contains("OpenIndexer.get_Item(index) with index = -1 throws IndexOutOfRangeException", StringComparison.Ordinal));
+        violation =>
+            violation.Contains("OpenIndexer.get_Item(index) with index = -1 throws IndexOutOfRangeException", StringComparison.Ordinal));
 
     [Fact]
     public void A_sound_door_is_not_reported() =>
-        Assert.Empty(PublicApi.Callables(typeof(Faulty.Sound)).Where(member => member.IsConstructor).SelectMany(method => new DoorRules(OfTests, TimeSpan.FromSeconds(5)).Violations(method)));
+        Assert.Empty(
+            PublicApi.Callables(typeof(Faulty.Sound)).Where(member => member.IsConstructor)
+                .SelectMany(method => new DoorRules(OfTests, TimeSpan.FromSeconds(5)).Violations(method)));
 }

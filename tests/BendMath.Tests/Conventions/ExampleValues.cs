@@ -33,33 +33,41 @@ namespace BendMath.Tests.Conventions;
 
 /// <summary>
 /// Valid values for every public type and parameter, from which the convention tests build calls. A new public type without an example
-/// fails <c>Every_public_type_has_an_example</c>; a parameter whose type alone does not say what is valid gets an entry in <see cref="Named"/>.
+/// fails <c>Every_public_type_has_an_example</c>; a parameter whose type alone does not say what is valid gets an entry in
+/// <see cref="Named"/>.
 /// </summary>
 internal static class ExampleValues
 {
-    private static readonly EqualAngle Angle30 = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+    private static readonly EqualAngle Angle30 =
+        new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
 
     private static readonly PerfectlyPlastic Plastic = new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290));
 
     private static readonly BarMaterial Steel = new("mild steel", Plastic, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
 
-    private static readonly LoadedBend Loaded = BendAnalysis.Of(Angle30.FlangeOut, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+    private static readonly LoadedBend Loaded =
+        BendAnalysis.Of(Angle30.FlangeOut, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
 
-    private static readonly LoadedBend Tight = BendAnalysis.Of(Angle30.FlangeIn, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(60)));
+    private static readonly LoadedBend Tight =
+        BendAnalysis.Of(Angle30.FlangeIn, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(60)));
 
     private static readonly FlatBar Flat = new(Length.FromMillimeters(25), Length.FromMillimeters(5));
 
     private static readonly LoadedBend Elastic = BendAnalysis.Of(Flat.EasyWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMeters(50)));
 
-    private static readonly LoadedBend OnEdge = BendAnalysis.Of(Flat.HardWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
+    private static readonly LoadedBend OnEdge =
+        BendAnalysis.Of(Flat.HardWay, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)));
 
     private static readonly LegShape Turning = DistortionReport.Of(Loaded).ShapeOfLegs()!;
 
     private static readonly Die Die250 = new("250", Length.FromMillimeters(250), ReferenceFace.InsideOfBar);
 
-    private static readonly MatingDie Mate = MatingDie.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
+    private static readonly MatingDie Mate =
+        MatingDie.OfFace(Length.FromMillimeters(290), Length.FromMillimeters(120), Length.FromMillimeters(2));
 
-    private static readonly Die Paired = new("250 with a mate", Length.FromMillimeters(250), ReferenceFace.InsideOfBar, Length.FromMillimeters(150), Length.FromMillimeters(20), Mate);
+    private static readonly Die Paired =
+        new("250 with a mate", Length.FromMillimeters(250), ReferenceFace.InsideOfBar, Length.FromMillimeters(150),
+            Length.FromMillimeters(20), Mate);
 
     private static readonly HandDrive Drive = new(Length.FromMeters(0.9), 12, Force.FromNewtons(200));
 
@@ -73,7 +81,8 @@ internal static class ExampleValues
 
     private static readonly BumpedBar Bumped = Bumping.BendWhole(Loaded.Analysis, Length.FromMillimeters(700), Length.FromMillimeters(12));
 
-    private static readonly MeasuredRing Measured = new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
+    private static readonly MeasuredRing Measured =
+        new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free);
 
     private static readonly RingDiagnosis Correction = RingDiagnosis.Of(Measured, new WrapBending(Setup));
 
@@ -81,42 +90,55 @@ internal static class ExampleValues
 
     private static readonly RingJob Job = JobFor(250, ThreePoint);
 
-    private static readonly PlanCuts PlannedCuts = PlanCuts.For([RingPlan.For(Job.With(cutting: Job.Cutting.With(barLength: Length.FromMeters(6))))], Length.Zero);
+    private static readonly PlanCuts PlannedCuts =
+        PlanCuts.For([RingPlan.For(Job.With(cutting: Job.Cutting.With(barLength: Length.FromMeters(6))))], Length.Zero);
 
-    private static readonly InputVariation Scattering = new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
+    private static readonly InputVariation Scattering =
+        new(new PressureRange(Pressure.FromMegapascals(270), Pressure.FromMegapascals(310)), curvature: Ratio.FromPercent(1));
 
     private static readonly RingPlan Plan = RingPlan.For(Job);
 
     private static readonly RingDiagnosis OnAnotherDie = RingDiagnosis.Of(
-        new(new("300", Length.FromMillimeters(300), ReferenceFace.InsideOfBar), Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
+        new(new("300", Length.FromMillimeters(300), ReferenceFace.InsideOfBar), Loaded.Analysis,
+            BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
 
-    private static readonly BarPart Curve = BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
+    private static readonly BarPart Curve =
+        BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
 
-    private static readonly BentBar Curved = BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
+    private static readonly BentBar Curved =
+        BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
 
     private static readonly CutList Cuts = CutList.For(
-        [new("planter rim", Length.FromMillimeters(1650), 5), new("hoop", Length.FromMillimeters(900), 4)], [new(Length.FromMeters(6), 2)], Length.FromMillimeters(2), Length.FromMillimeters(300));
+        [new("planter rim", Length.FromMillimeters(1650), 5), new("hoop", Length.FromMillimeters(900), 4)], [new(Length.FromMeters(6), 2)],
+            Length.FromMillimeters(2), Length.FromMillimeters(300));
 
-    private static readonly OutlinePoint[] Spots = [Sections.Drawn.At(250, 1), Sections.Drawn.At(1, 250), Sections.Drawn.At(-251, 2), Sections.Drawn.At(0, -249), Sections.Drawn.At(177, 177)];
+    private static readonly OutlinePoint[] Spots =
+        [Sections.Drawn.At(250, 1), Sections.Drawn.At(1, 250), Sections.Drawn.At(-251, 2), Sections.Drawn.At(0, -249),
+            Sections.Drawn.At(177, 177)];
 
     private static readonly HeightReading[] Heights =
         [.. new[] { 1, 0, 2, 0.5 }.Select((height, i) => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(height), Length.FromMillimeters(height + 0.5)))];
 
     private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
     private static readonly RingFit Fitted = RingFit.Of(
-        [Measured, OnAnotherDie.Ring, new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(493)), Release.Free), new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(488)), Release.Free)],
+        [Measured, OnAnotherDie.Ring, new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(493)), Release.Free),
+            new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(488)), Release.Free)],
         Loaded.Analysis,
         new WrapBending());
 
     private static readonly MarkedLength Marked = new(Length.FromMillimeters(1600), Angle.FromDegrees(360));
 
-    private static readonly MeasuredRing Remembered = new(Die250, Loaded.Analysis, RingReading.TapeAroundInside(Length.FromMillimeters(1540)), Release.Free, Marked, "14 March");
+    private static readonly MeasuredRing Remembered =
+        new(Die250, Loaded.Analysis, RingReading.TapeAroundInside(Length.FromMillimeters(1540)), Release.Free, Marked, "14 March");
 
-    private static readonly DieAdvice Advice = DieAdvice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Length.FromMillimeters(5), Fitted.Model, Release.Free);
+    private static readonly DieAdvice Advice =
+        DieAdvice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Length.FromMillimeters(5),
+            Fitted.Model, Release.Free);
 
     private static readonly SecondRing Second = SecondRing.For(Correction, Rack, Length.FromMillimeters(0.5));
 
-    private static readonly NextRing Next = NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
+    private static readonly NextRing Next =
+        NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
 
     private static readonly ArgumentException Refused = Assert.Throws<ArgumentException>(() => new DieRack([]));
 
@@ -130,12 +152,15 @@ internal static class ExampleValues
         (Ratio.FromPercent(10), Pressure.FromMegapascals(420)),
     ];
 
-    private static readonly HotRolledSteel Hot = new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290), Pressure.FromMegapascals(440));
+    private static readonly HotRolledSteel Hot =
+        new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290), Pressure.FromMegapascals(440));
 
     private static readonly KinematicHardening Mild = new(
-        Pressure.FromGigapascals(205), Pressure.FromMegapascals(150), Pressure.FromMegapascals(150), 300, Pressure.FromMegapascals(1000), Pressure.FromMegapascals(20), 10);
+        Pressure.FromGigapascals(205), Pressure.FromMegapascals(150), Pressure.FromMegapascals(150), 300, Pressure.FromMegapascals(1000),
+            Pressure.FromMegapascals(20), 10);
 
-    private static readonly ReleasedBend MemoryLetGo = BendAnalysis.Of(Flat.EasyWay, new BarMaterial("mild steel", Mild, Density.FromKilogramsPerCubicMeter(7850)))
+    private static readonly ReleasedBend MemoryLetGo =
+        BendAnalysis.Of(Flat.EasyWay, new BarMaterial("mild steel", Mild, Density.FromKilogramsPerCubicMeter(7850)))
         .LoadedTo(BendRadius.Inside(Length.FromMillimeters(240))).Release(Release.Free, UnloadingRule.WithMemory);
 
     private static readonly GuideEstimate Leaning = GuideEstimate.FromDish(
@@ -143,7 +168,9 @@ internal static class ExampleValues
 
     private static readonly OutlineLoop Slot = Sections.Drawn.Slot();
 
-    private static readonly CustomBar Drawn = new("slot", new Outline([Sections.Drawn.Reversed(Slot), Sections.Drawn.Circle(20, 5, 2)]), AreaMomentOfInertia.FromMillimetersToTheFourth(9000));
+    private static readonly CustomBar Drawn =
+        new("slot", new Outline([Sections.Drawn.Reversed(Slot), Sections.Drawn.Circle(20, 5, 2)]),
+            AreaMomentOfInertia.FromMillimetersToTheFourth(9000));
 
     /// <summary>Valid instances by type; the first one also serves as an argument.</summary>
     private static readonly object[] Instances =
@@ -183,8 +210,10 @@ internal static class ExampleValues
         MillTolerance.En10056(Angle30).Dimensions[0],
         new HexagonBar(Length.FromMillimeters(17)),
         FlangeFillets.Of(Length.FromMillimeters(4), Length.FromMillimeters(2), Length.FromMillimeters(1)),
-        new Channel(Length.FromMillimeters(50), Length.FromMillimeters(25), Length.FromMillimeters(5), Length.FromMillimeters(6), FlangeFillets.Sharp),
-        new Tee(Length.FromMillimeters(40), Length.FromMillimeters(40), Length.FromMillimeters(5), Length.FromMillimeters(5), FlangeFillets.Sharp),
+        new Channel(Length.FromMillimeters(50), Length.FromMillimeters(25), Length.FromMillimeters(5), Length.FromMillimeters(6),
+            FlangeFillets.Sharp),
+        new Tee(Length.FromMillimeters(40), Length.FromMillimeters(40), Length.FromMillimeters(5), Length.FromMillimeters(5),
+            FlangeFillets.Sharp),
         CornerRadii.Of(Length.FromMillimeters(4), Length.FromMillimeters(2)),
         new SquareTube(Length.FromMillimeters(25), Length.FromMillimeters(2), CornerRadii.Sharp),
         new RectangularTube(Length.FromMillimeters(40), Length.FromMillimeters(25), Length.FromMillimeters(2), CornerRadii.Sharp),
@@ -205,7 +234,9 @@ internal static class ExampleValues
         OutOfPlaneGuide.None,
         OutOfPlaneGuide.Of(50),
         TurningGuide.Of(Force.FromNewtons(500)),
-        GuideSensitivity.Of(Loaded.Analysis.LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)), OutOfPlaneGuide.None).Release(Release.Free), OutOfPlaneGuide.None),
+        GuideSensitivity.Of(
+            Loaded.Analysis.LoadedTo(BendRadius.Inside(Length.FromMillimeters(240)), OutOfPlaneGuide.None).Release(Release.Free),
+                OutOfPlaneGuide.None),
         Leaning,
         Leaning.Ranges[0],
         new ChordModulus(Ratio.FromPercent(80), 50),
@@ -270,7 +301,9 @@ internal static class ExampleValues
         Cuts.Groups[0].Bars[0],
         new MeasuredLength(Length.FromMillimeters(501), Length.FromMillimeters(2)),
         new DiameterReading(Angle.FromDegrees(30), Length.FromMillimeters(501)),
-        OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)), new(Angle.FromDegrees(120), Length.FromMillimeters(500))]),
+        OutOfRound.Of(
+            [new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)),
+                new(Angle.FromDegrees(120), Length.FromMillimeters(500))]),
         OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499))]),
         FittedCircle.Of(Spots),
         FittedCircle.Of([.. Spots.Take(3)]),
@@ -289,8 +322,12 @@ internal static class ExampleValues
         Turning,
         Turning.Turns[0],
         DistortionReport.Of(OnEdge).RippleOfFlat()!,
-        DistortionReport.Of(BendAnalysis.Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5)).Section, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfTube()!,
-        DistortionReport.Of(BendAnalysis.Of(new SquareTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5), CornerRadii.Sharp).Section, Steel).LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfWalls()!,
+        DistortionReport.Of(
+            BendAnalysis.Of(new RoundTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5)).Section, Steel)
+                .LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfTube()!,
+        DistortionReport.Of(
+            BendAnalysis.Of(new SquareTube(Length.FromMillimeters(25), Length.FromMillimeters(1.5), CornerRadii.Sharp).Section, Steel)
+                .LoadedTo(BendRadius.Inside(Length.FromMillimeters(600)))).ShapeOfWalls()!,
         OnEdge,
         Job,
         Plan,
@@ -373,7 +410,8 @@ internal static class ExampleValues
         ["FormingSetting.FormedAt.value"] = Length.FromMillimeters(12),
         ["FittedCircle.Of.points"] = Spots,
         ["RingFlatness.Of.readings"] = Heights,
-        ["OutOfRound.Of.readings"] = new DiameterReading[] { new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)) },
+        ["OutOfRound.Of.readings"] =
+            new DiameterReading[] { new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(60), Length.FromMillimeters(499)) },
         ["edgeDistance"] = Length.FromMillimeters(30),
         ["confidence"] = Ratio.FromPercent(95),
         ["chordError"] = Length.FromMillimeters(1),
@@ -489,7 +527,8 @@ internal static class ExampleValues
         ["RingBounds.Of.die"] = Paired,
         ["PlanCuts.PlansOf.group"] = PlannedCuts.List!.Groups[0],
         ["PlanCuts.BarMassOf.group"] = PlannedCuts.List!.Groups[0],
-        ["RingFit.Of.rings"] = new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
+        ["RingFit.Of.rings"] =
+            new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
         ["MonteCarloSample.Of.die"] = Paired,
         ["BarMaterial.WithSofterUnloading.share"] = Ratio.FromPercent(85),
         ["MatingDie.OfFace.radius"] = Length.FromMillimeters(290),
@@ -603,7 +642,8 @@ internal static class ExampleValues
     /// <summary>The element type of an array or of a read-only collection interface.</summary>
     public static Type? ElementOf(Type type) => type.IsArray ? type.GetElementType()
         : type.IsGenericType && type.GetGenericTypeDefinition() is var definition
-            && (definition == typeof(IEnumerable<>) || definition == typeof(IReadOnlyList<>) || definition == typeof(IReadOnlyCollection<>) || definition == typeof(IList<>))
+            && (definition == typeof(IEnumerable<>) || definition == typeof(IReadOnlyList<>) || definition == typeof(IReadOnlyCollection<>)
+                || definition == typeof(IList<>))
             ? type.GetGenericArguments()[0]
             : null;
 }

@@ -90,7 +90,8 @@ public sealed record Sound
     /// <exception cref="ArgumentOutOfRangeException">It is not finite.</exception>
     public Sound(double depth) => _depth = double.IsFinite(depth)
         ? depth
-        : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be finite, but is {depth}."));
+        : throw new ArgumentOutOfRangeException(nameof(depth),
+            string.Create(CultureInfo.InvariantCulture, $"depth must be finite, but is {depth}."));
 
     /// <summary>The depth.</summary>
     /// <remarks>
@@ -164,7 +165,9 @@ public static class BadAtTheDoor
     public static Hollow Nested(double depth) => new(1 / (depth > 0 ? depth : 0));
 
     public static double Unpromised(double depth) =>
-        depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be greater than 0, but is {depth}."));
+        depth > 0 ? 1
+            : throw new ArgumentOutOfRangeException(nameof(depth),
+                string.Create(CultureInfo.InvariantCulture, $"depth must be greater than 0, but is {depth}."));
 
     /// <summary>Says no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
@@ -172,11 +175,15 @@ public static class BadAtTheDoor
 
     /// <summary>Says no value.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
-    public static double NoValue(double depth) => depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), "depth must be greater than zero.");
+    public static double NoValue(double depth) =>
+        depth > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), "depth must be greater than zero.");
 
     /// <summary>Says no unit.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not positive.</exception>
-    public static double NoUnit(Length depth) => depth.Value > 0 ? 1 : throw new ArgumentOutOfRangeException(nameof(depth), string.Create(CultureInfo.InvariantCulture, $"depth must be greater than zero, but is {depth.Value}."));
+    public static double NoUnit(Length depth) =>
+        depth.Value > 0 ? 1
+            : throw new ArgumentOutOfRangeException(nameof(depth),
+                string.Create(CultureInfo.InvariantCulture, $"depth must be greater than zero, but is {depth.Value}."));
 
     public static double NeverValid(double depth) => throw new ArgumentOutOfRangeException(nameof(depth), depth, "is refused");
 

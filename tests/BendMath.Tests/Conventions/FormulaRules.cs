@@ -5,9 +5,10 @@ using UnitsNet;
 namespace BendMath.Tests.Conventions;
 
 /// <summary>
-/// Which members must carry an equation. Every public member that hands out a number or a quantity either carries one and stands in formulas.txt, or
-/// stands in plain-numbers.txt: read from a table, given by the caller, or said by the member it stands beside. Other members with an equation stand in
-/// formulas.txt too. Both lists are complete and hold nothing else, so an equation that is deleted, and a new number without one, is noticed.
+/// Which members must carry an equation. Every public member that hands out a number or a quantity either carries one and stands in
+/// formulas.txt, or stands in plain-numbers.txt: read from a table, given by the caller, or said by the member it stands beside. Other
+/// members with an equation stand in formulas.txt too. Both lists are complete and hold nothing else, so an equation that is deleted, and a
+/// new number without one, is noticed.
 /// </summary>
 internal sealed class FormulaRules(DocumentationFile documentation, IReadOnlySet<string> formulas, IReadOnlySet<string> plain)
 {
@@ -23,7 +24,9 @@ internal sealed class FormulaRules(DocumentationFile documentation, IReadOnlySet
     private string? Violation(MemberInfo member)
     {
         string id = DocumentationFile.Id(member);
-        bool carries = documentation.Of(member)?.Elements("remarks").Any(remarks => remarks.Value.Contains("Equation:", StringComparison.Ordinal)) == true;
+        bool carries =
+            documentation.Of(member)?.Elements("remarks").Any(remarks => remarks.Value.Contains("Equation:", StringComparison.Ordinal))
+                == true;
         return carries && plain.Contains(id) ? $"{id} carries an equation, but is listed in plain-numbers.txt"
             : carries && !formulas.Contains(id) ? $"{id} carries an equation, but is not listed in formulas.txt"
             : !carries && formulas.Contains(id) ? $"{id} has lost its equation"
@@ -52,7 +55,9 @@ public sealed class FormulaRulesTests
         IReadOnlySet<string> formulas = Listed("formulas.txt"), plain = Listed("plain-numbers.txt");
         string[] violations =
         [
-            .. PublicApi.Assemblies.SelectMany(assembly => assembly.GetExportedTypes().SelectMany(new FormulaRules(DocumentationFile.For(assembly), formulas, plain).Violations)),
+            .. PublicApi.Assemblies.SelectMany(
+                assembly =>
+                    assembly.GetExportedTypes().SelectMany(new FormulaRules(DocumentationFile.For(assembly), formulas, plain).Violations)),
             .. new FormulaRules(OfTests, formulas, plain).Stale(PublicApi.Types),
         ];
         Assert.True(violations.Length == 0, string.Join(Environment.NewLine, violations));
@@ -62,9 +67,11 @@ public sealed class FormulaRulesTests
     [InlineData("P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutSummary", "", "WithoutSummary has lost its equation")]
     [InlineData("", "", "WithoutSummary hands out a number without an equation")]
     [InlineData("", "", "WithoutSource carries an equation, but is not listed in formulas.txt")]
-    [InlineData("", "P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutSource", "WithoutSource carries an equation, but is listed in plain-numbers.txt")]
+    [InlineData("", "P:BendMath.Tests.Conventions.Faulty.BadlyDocumented.WithoutSource",
+        "WithoutSource carries an equation, but is listed in plain-numbers.txt")]
     public void A_faulty_member_is_reported_by_name(string formula, string plain, string expected) => Assert.Contains(
-        new FormulaRules(OfTests, new HashSet<string> { formula }, new HashSet<string> { plain }).Violations(typeof(Faulty.BadlyDocumented)),
+        new FormulaRules(OfTests, new HashSet<string> { formula }, new HashSet<string> { plain }).Violations(
+            typeof(Faulty.BadlyDocumented)),
         violation => violation.EndsWith(expected, StringComparison.Ordinal));
 
     [Fact]

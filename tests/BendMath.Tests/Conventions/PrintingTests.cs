@@ -35,7 +35,8 @@ public sealed partial class PrintingTests
     ];
 
     private static IEnumerable<string> Plurals(object value) =>
-        SingleInPlural().Matches(value.ToString() ?? string.Empty).Select(match => $"{PublicApi.Name(value.GetType())} prints '{match.Value}'");
+        SingleInPlural().Matches(value.ToString() ?? string.Empty)
+            .Select(match => $"{PublicApi.Name(value.GetType())} prints '{match.Value}'");
 
     [GeneratedRegex(@"(?<![\d.,/\-×x ])1 (?!axis\b)[a-z]{3,}s\b|^1 [a-z]{3,}s\b|(?<=, |of |: )1 [a-z]{3,}s\b")]
     private static partial Regex SingleInPlural();

@@ -10,9 +10,11 @@ internal static class PublicApi
 {
     private const BindingFlags Declared = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    public static IReadOnlyList<Assembly> Assemblies { get; } = [typeof(Source).Assembly, Assembly.Load("BendMath.Json"), Assembly.Load("BendMath.Plotting"), Assembly.Load("BendMath.Csv")];
+    public static IReadOnlyList<Assembly> Assemblies { get; } =
+        [typeof(Source).Assembly, Assembly.Load("BendMath.Json"), Assembly.Load("BendMath.Plotting"), Assembly.Load("BendMath.Csv")];
 
-    public static IReadOnlyList<Type> Types { get; } = [.. Assemblies.SelectMany(assembly => assembly.GetExportedTypes()).OrderBy(Name, StringComparer.Ordinal)];
+    public static IReadOnlyList<Type> Types { get; } =
+        [.. Assemblies.SelectMany(assembly => assembly.GetExportedTypes()).OrderBy(Name, StringComparer.Ordinal)];
 
     public static string Name(MemberInfo member) => member switch
     {
@@ -49,7 +51,10 @@ internal static class PublicApi
     private static IEnumerable<MethodBase> Doors(Type type) => WrittenMembers(type)
         .Select(member => member is PropertyInfo property && property.GetIndexParameters().Length > 0 ? property.GetMethod : member)
         .OfType<MethodBase>()
-        .Where(method => !type.IsSubclassOf(typeof(Delegate)) && !(method.IsConstructor && type.IsAbstract) && !method.IsAbstract && method.Name != "<Clone>$");
+        .Where(
+            method =>
+                !type.IsSubclassOf(typeof(Delegate)) && !(method.IsConstructor && type.IsAbstract) && !method.IsAbstract
+                    && method.Name != "<Clone>$");
 
     private static bool IsRecordStruct(Type type) =>
         type.IsValueType && type.GetMethod("PrintMembers", BindingFlags.NonPublic | BindingFlags.Instance) is not null;

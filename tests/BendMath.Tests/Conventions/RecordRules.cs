@@ -4,7 +4,9 @@ using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 
-/// <summary>Invariants are checked in constructors, so nothing may get around them: no open records, no positional ones, no public setters.</summary>
+/// <summary>
+/// Invariants are checked in constructors, so nothing may get around them: no open records, no positional ones, no public setters.
+/// </summary>
 internal static class RecordRules
 {
     public static IEnumerable<string> Violations(Type type)
@@ -20,7 +22,8 @@ internal static class RecordRules
             yield return $"{name} is a positional record: its constructor checks nothing";
         }
 
-        foreach (PropertyInfo property in type.GetProperties().Where(property => property.DeclaringType == type && property.SetMethod is { IsPublic: true }))
+        foreach (PropertyInfo property in type.GetProperties()
+            .Where(property => property.DeclaringType == type && property.SetMethod is { IsPublic: true }))
         {
             yield return $"{PublicApi.Name(property)} has a public set or init accessor";
         }
@@ -30,13 +33,15 @@ internal static class RecordRules
             yield return $"{PublicApi.Name(field)} is a public field that can be changed";
         }
 
-        if (PublicApi.IsRecord(type) && !type.IsAbstract && type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } print && PublicApi.IsCompilerGenerated(print))
+        if (PublicApi.IsRecord(type) && !type.IsAbstract && type.GetMethod(nameof(ToString), Type.EmptyTypes) is { } print
+            && PublicApi.IsCompilerGenerated(print))
         {
             yield return $"{name} is a public record without a ToString of its own";
         }
 
         if (!PublicApi.IsRecord(type) && type is { IsAbstract: false, IsEnum: false } && !type.IsSubclassOf(typeof(Delegate))
-            && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType is var origin && (origin == typeof(object) || origin == typeof(ValueType)))
+            && type.GetMethod(nameof(ToString), Type.EmptyTypes)!.DeclaringType is var origin
+                && (origin == typeof(object) || origin == typeof(ValueType)))
         {
             yield return $"{name} is a public type without a ToString of its own";
         }
@@ -44,7 +49,10 @@ internal static class RecordRules
 
     /// <summary>A list that is an array behind its interface can be changed by whoever casts it back.</summary>
     public static IEnumerable<string> OpenLists(object value) => value.GetType().GetProperties()
-        .Where(property => property.GetIndexParameters().Length == 0 && typeof(IEnumerable).IsAssignableFrom(property.PropertyType) && property.PropertyType != typeof(string))
+        .Where(
+            property =>
+                property.GetIndexParameters().Length == 0 && typeof(IEnumerable).IsAssignableFrom(property.PropertyType)
+                    && property.PropertyType != typeof(string))
         .Where(property => property.GetValue(value) is Array { Length: > 0 } or IList { IsReadOnly: false, Count: > 0 })
         .Select(property => $"{PublicApi.Name(property)} hands out a list that can be changed");
 
@@ -79,7 +87,8 @@ public sealed class RecordRulesTests
 
     [Fact]
     public void A_list_that_can_be_changed_is_reported_by_name() =>
-        Assert.Contains(RecordRules.OpenLists(new Faulty.Settable()), violation => violation.Contains("Settable.Depths hands out a list", StringComparison.Ordinal));
+        Assert.Contains(RecordRules.OpenLists(new Faulty.Settable()),
+            violation => violation.Contains("Settable.Depths hands out a list", StringComparison.Ordinal));
 
     [Fact]
     public void A_sound_type_is_not_reported() => Assert.Empty(RecordRules.Violations(typeof(Faulty.Sound)));

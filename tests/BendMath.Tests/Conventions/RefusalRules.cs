@@ -8,7 +8,10 @@ internal static class RefusalRules
 {
     private static readonly string[] RuleWords = [" must ", " has ", " is ", " does not ", " needs "];
 
-    /// <summary>The units messages speak in, as multiples of the base unit UnitsNet converts to, set down here a second time: a table of the library would agree with itself.</summary>
+    /// <summary>
+    /// The units messages speak in, as multiples of the base unit UnitsNet converts to, set down here a second time: a table of the library
+    /// would agree with itself.
+    /// </summary>
     private static readonly Dictionary<Type, (double Si, string Symbol)> Units = new()
     {
         [typeof(Length)] = (1e-3, " mm"),
@@ -26,11 +29,14 @@ internal static class RefusalRules
     {
         string sentence = refused.Message.Replace($" (Parameter '{refused.ParamName}')", string.Empty, StringComparison.Ordinal);
         return !RuleWords.Any(word => sentence.Contains(word, StringComparison.Ordinal)) ? "without a rule"
-            : Texts(value) is { Length: > 0 } texts && !texts.Any(text => sentence.Contains(text, StringComparison.Ordinal)) ? $"without the value, {texts[0]}"
+            : Texts(value) is { Length: > 0 } texts && !texts.Any(text => sentence.Contains(text, StringComparison.Ordinal))
+                ? $"without the value, {texts[0]}"
             : null;
     }
 
-    /// <summary>How the value may stand in the sentence; none where a list, an object or a blank text says nothing in a few words.</summary>
+    /// <summary>
+    /// How the value may stand in the sentence; none where a list, an object or a blank text says nothing in a few words.
+    /// </summary>
     private static string[] Texts(object? value) => value switch
     {
         double number => [Text(number)],

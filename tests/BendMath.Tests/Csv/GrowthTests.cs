@@ -4,12 +4,17 @@ using BendMath.Json;
 
 namespace BendMath.Tests.Csv;
 
-/// <summary>Ten times the file costs about ten times the memory, at most twelve: what a reader allocates is counted, because time depends on the machine.</summary>
+/// <summary>
+/// Ten times the file costs about ten times the memory, at most twelve: what a reader allocates is counted, because time depends on the
+/// machine.
+/// </summary>
 public sealed class GrowthTests
 {
     private const int Small = 100_000;
 
-    private const string Heading = "die,stamped radius [mm],stamp means,inside diameter [mm],state,shape,width [mm],thickness [mm],orientation,material,elastic modulus [MPa],yield [MPa],density [kg/m3],note\n";
+    private const string Heading =
+        "die,stamped radius [mm],stamp means,inside diameter [mm],state,shape,width [mm],thickness [mm],orientation,material,elastic "
+            + "modulus [MPa],yield [MPa],density [kg/m3],note\n";
 
     [Theory]
     [InlineData("empty headings")]
@@ -45,7 +50,8 @@ public sealed class GrowthTests
     {
         string Text(int size) => kind switch
         {
-            "dies" => $$"""{ "dies": [{{Repeated(size, i => FormattableString.Invariant($$"""{ "name": "D{{i}}", "stamped radius": "240 mm", "stamp means": "inside of the bar" },"""))}} {}] }""",
+            "dies" =>
+                $$"""{ "dies": [{{Repeated(size, i => FormattableString.Invariant($$"""{ "name": "D{{i}}", "stamped radius": "240 mm", "stamp means": "inside of the bar" },"""))}} {}] }""",
             "unknown words" => $$"""{ {{Repeated(size, i => FormattableString.Invariant($"\"x{i}\": 1,"))}} "y": 2 }""",
             "the same word" => $$"""{ {{Repeated(size, _ => "\"x\": 1,")}} "x": 2 }""",
             _ => "{" + new string(' ', size) + "}",

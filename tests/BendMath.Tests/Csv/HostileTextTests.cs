@@ -11,11 +11,13 @@ public sealed class HostileTextTests
 {
     public static TheoryData<string> Names { get; } =
     [
-        "A;=cmd|' /C calc'!A0", "=1+2", "+1", "-C", "@SUM(A1)", "'quoted", "＝1", "＠x", "B, \"wide\"", "a;b,c", "\"", "\"\"", "';=1", "<script>alert(1)</script>", "1e5;2,5",
+        "A;=cmd|' /C calc'!A0", "=1+2", "+1", "-C", "@SUM(A1)", "'quoted", "＝1", "＠x", "B, \"wide\"", "a;b,c", "\"", "\"\"", "';=1",
+        "<script>alert(1)</script>", "1e5;2,5",
     ];
 
     /// <summary>
-    /// A second reader of CSV, the TextFieldParser of .NET, sees the names in cells that no spreadsheet takes for a formula (the first characters are those of common practice, no source), and reading gives them back.
+    /// A second reader of CSV, the TextFieldParser of .NET, sees the names in cells that no spreadsheet takes for a formula (the first
+    /// characters are those of common practice, no source), and reading gives them back.
     /// </summary>
     [Theory]
     [MemberData(nameof(Names))]
@@ -45,8 +47,11 @@ public sealed class HostileTextTests
     public void Faults_are_short_and_leave_the_terminal_alone()
     {
         string hostile = "\u001b[2J\u009b31m\u202e" + new string('x', 100_000);
-        string[] headings = ["die", "stamped radius [mm]", "stamp means", "inside diameter [mm]", "state", "shape", "width [mm]", "thickness [mm]", "orientation", "material", "elastic modulus [MPa]", "strength coefficient [MPa]", "hardening exponent", "density [kg/m3]"];
-        string[] cells = ["A", "240", "inside of the bar", "490", "free", "flat", "25", "5", "easy way", "mild steel", "210000", "600", "0.2", "7850"];
+        string[] headings =
+            ["die", "stamped radius [mm]", "stamp means", "inside diameter [mm]", "state", "shape", "width [mm]", "thickness [mm]",
+                "orientation", "material", "elastic modulus [MPa]", "strength coefficient [MPa]", "hardening exponent", "density [kg/m3]"];
+        string[] cells =
+            ["A", "240", "inside of the bar", "490", "free", "flat", "25", "5", "easy way", "mild steel", "210000", "600", "0.2", "7850"];
         Assert.Empty(MeasuredRingCsv.Read($"{string.Join(',', headings)}\n{string.Join(',', cells)}\n").Faults);
         for (int i = 0; i < headings.Length; i++)
         {
@@ -74,10 +79,12 @@ public sealed class HostileTextTests
         try
         {
             Assert.Equal("The name of the file is empty.", Assert.Single(MeasuredRingCsv.ReadFile(string.Empty).Faults).Rule);
-            Assert.Equal($"\"{folder}\" is a folder, not a file of measured rings.", Assert.Single(MeasuredRingCsv.ReadFile(folder).Faults).Rule);
+            Assert.Equal($"\"{folder}\" is a folder, not a file of measured rings.",
+                Assert.Single(MeasuredRingCsv.ReadFile(folder).Faults).Rule);
             string latin = Path.Combine(folder, "latin.csv");
             File.WriteAllBytes(latin, [.. Encoding.ASCII.GetBytes("die,"), 0xE9]);
-            Assert.Equal($"\"{latin}\" is not text in UTF-8; save it as UTF-8.", Assert.Single(MeasuredRingCsv.ReadFile(latin).Faults).Rule);
+            Assert.Equal($"\"{latin}\" is not text in UTF-8; save it as UTF-8.",
+                Assert.Single(MeasuredRingCsv.ReadFile(latin).Faults).Rule);
             Assert.Equal("There is no file \"\\u001b[2J\".", Assert.Single(MeasuredRingCsv.ReadFile("\u001b[2J").Faults).Rule);
         }
         finally

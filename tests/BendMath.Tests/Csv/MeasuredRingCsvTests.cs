@@ -9,7 +9,9 @@ namespace BendMath.Tests.Csv;
 
 public sealed class MeasuredRingCsvTests
 {
-    private const string Heading = "die,stamped radius [mm],stamp means,inside diameter [mm],state,shape,width [mm],thickness [mm],orientation,material,elastic modulus [MPa],yield [MPa],density [kg/m3],note";
+    private const string Heading =
+        "die,stamped radius [mm],stamp means,inside diameter [mm],state,shape,width [mm],thickness [mm],orientation,material,elastic "
+            + "modulus [MPa],yield [MPa],density [kg/m3],note";
 
     private const string First = "A,240,inside of the bar,490,free,flat,25,5,easy way,mild steel,210000,290,7850,14 March";
 
@@ -42,7 +44,8 @@ public sealed class MeasuredRingCsvTests
             CultureInfo.CurrentCulture = new CultureInfo(culture);
             Assert.Equal(texts[0], MeasuredRingCsv.Write(RingSets.Every));
             Assert.Equal(texts[1], MeasuredRingCsv.Write(RingSets.Every, CsvStyle.Semicolon));
-            Assert.All(texts, text => Assert.Equal(RingSets.Every.Select(RingSets.Told), MeasuredRingCsv.Read(text).Rings.Select(RingSets.Told)));
+            Assert.All(texts,
+                text => Assert.Equal(RingSets.Every.Select(RingSets.Told), MeasuredRingCsv.Read(text).Rings.Select(RingSets.Told)));
         }
         finally
         {
@@ -50,7 +53,10 @@ public sealed class MeasuredRingCsvTests
         }
     }
 
-    /// <summary>RFC 4180, rules 1, 5, 6 and 7: CRLF ends a row; a cell with a comma or a quotation mark stands in quotation marks, a mark within doubled. CsvHelper's reader of whole tables agrees on the shape.</summary>
+    /// <summary>
+    /// RFC 4180, rules 1, 5, 6 and 7: CRLF ends a row; a cell with a comma or a quotation mark stands in quotation marks, a mark within
+    /// doubled. CsvHelper's reader of whole tables agrees on the shape.
+    /// </summary>
     [Fact]
     public void The_text_obeys_RFC_4180()
     {
@@ -100,13 +106,17 @@ public sealed class MeasuredRingCsvTests
     [Fact]
     public void A_spreadsheet_with_decimal_commas_is_read()
     {
-        string text = $"{Heading};lowest yield [MPa];highest yield [MPa]\r\n{First};235,5;355\r\n".Replace(',', ';').Replace("235;5", "235,5", StringComparison.Ordinal).Replace(";490;", ";490,25;", StringComparison.Ordinal);
+        string text =
+            $"{Heading};lowest yield [MPa];highest yield [MPa]\r\n{First};235,5;355\r\n".Replace(',', ';')
+                .Replace("235;5", "235,5", StringComparison.Ordinal).Replace(";490;", ";490,25;", StringComparison.Ordinal);
         MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text);
         Assert.Empty(reading.Faults);
         Assert.Equal(490.25, 2 * reading.Rings[0].Measured.Value.Millimeters, 1e-12);
         Assert.Equal(235.5, reading.Rings[0].Analysis.Material.YieldRange!.Low.Megapascals, 1e-12);
         CsvFault fault = Assert.Single(MeasuredRingCsv.Read(text.Replace("490,25", "1.490", StringComparison.Ordinal)).Faults);
-        Assert.Equal("row 2, inside diameter: \"1.490\" could mean two things: in a file with semicolons between the cells the decimal sign is a comma, and thousands are not set apart.", fault.ToString());
+        Assert.Equal(
+            "row 2, inside diameter: \"1.490\" could mean two things: in a file with semicolons between the cells the decimal sign is a "
+                + "comma, and thousands are not set apart.", fault.ToString());
     }
 
     [Theory]
@@ -137,21 +147,26 @@ public sealed class MeasuredRingCsvTests
 
         MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text[..at] + replacement + text[(at + old.Length)..]);
         Assert.Empty(reading.Rings);
-        Assert.Contains(reading.Faults, fault => fault.Row == row && fault.Column == column && fault.Rule.Contains(rule, StringComparison.Ordinal));
+        Assert.Contains(reading.Faults,
+            fault => fault.Row == row && fault.Column == column && fault.Rule.Contains(rule, StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_die_that_changes_from_row_to_row_is_a_fault()
     {
-        CsvFault fault = Assert.Single(MeasuredRingCsv.Read($"{Heading}\n{First}\n{First.Replace("240", "250", StringComparison.Ordinal)}\n").Faults);
-        Assert.Equal("row 3, stamped radius: \"stamped radius\" of die \"A\" must be the same in every row, but is \"250 mm\" here and \"240 mm\" in row 2.", fault.ToString());
+        CsvFault fault =
+            Assert.Single(MeasuredRingCsv.Read($"{Heading}\n{First}\n{First.Replace("240", "250", StringComparison.Ordinal)}\n").Faults);
+        Assert.Equal(
+            "row 3, stamped radius: \"stamped radius\" of die \"A\" must be the same in every row, but is \"250 mm\" here and \"240 mm\" "
+                + "in row 2.", fault.ToString());
     }
 
     [Fact]
     public void A_file_without_rings_is_a_fault()
     {
         Assert.Equal("The file is empty.", Assert.Single(MeasuredRingCsv.Read(" \r\n").Faults).Rule);
-        Assert.Equal("The file must hold at least one ring below its headings.", Assert.Single(MeasuredRingCsv.Read(Heading + "\r\n,,,\r\n").Faults).Rule);
+        Assert.Equal("The file must hold at least one ring below its headings.",
+            Assert.Single(MeasuredRingCsv.Read(Heading + "\r\n,,,\r\n").Faults).Rule);
         Assert.Equal("There is no file \"no such file.csv\".", Assert.Single(MeasuredRingCsv.ReadFile("no such file.csv").Faults).Rule);
         Assert.Throws<ArgumentException>("rings", () => MeasuredRingCsv.Write([]));
     }

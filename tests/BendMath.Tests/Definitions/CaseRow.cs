@@ -53,8 +53,10 @@ internal static class CaseRow
             "perfectly plastic" => new PerfectlyPlastic(modulus, Megapascals("yield_mpa")),
             "linear hardening" => new LinearHardening(modulus, Megapascals("yield_mpa"), Megapascals("tangent_modulus_mpa")),
             "power law" => new PowerHardening(modulus, Megapascals("strength_coefficient_mpa"), row.Number("hardening_exponent")),
-            "hot-rolled as printed" => new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.PrintedCurve),
-            "hot-rolled four lines" => new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.FourLines),
+            "hot-rolled as printed" =>
+                new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.PrintedCurve),
+            "hot-rolled four lines" =>
+                new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.FourLines),
             "hot-rolled true stress" => new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa")),
             "kinematic hardening" => new KinematicHardening(
                 modulus,

@@ -24,7 +24,8 @@ public sealed class IncrementalThreePointTests
     public void Pinched_bar_is_that_of_the_independent_program(ReferenceRow row)
     {
         ThreePointSetup setup = new(CaseRow.Millimeters(row, "half_span_mm"), CaseRow.Millimeters(row, "nose_radius_mm"));
-        FormedBend formed = new IncrementalThreePointBending(setup).FormAtStroke(CaseRow.Analysis(row), CaseRow.Millimeters(row, "stroke_mm"));
+        FormedBend formed =
+            new IncrementalThreePointBending(setup).FormAtStroke(CaseRow.Analysis(row), CaseRow.Millimeters(row, "stroke_mm"));
         ThreePointContact contact = formed.Contact!;
         FinishedRing ring = formed.RingWhen(Release.HeldFlat);
         Assert.False(contact.WrapsNose);

@@ -16,7 +16,8 @@ public sealed class MechanismTests
     public static TheoryData<ReferenceRow> Bends => new(Table.Where(row => row["kind"] != "bump"));
 
     [Fact]
-    public void No_case_drops_out() => Assert.Equal([11, 3, 5, 3, 3, 4], Kinds.Select(kind => Table.Where(row => row["kind"] == kind).Count));
+    public void No_case_drops_out() =>
+        Assert.Equal([11, 3, 5, 3, 3, 4], Kinds.Select(kind => Table.Where(row => row["kind"] == kind).Count));
 
     [Theory]
     [MemberData(nameof(Bends))]
@@ -30,9 +31,11 @@ public sealed class MechanismTests
         Comparison comparison = new Comparison(row)
             .Relative("neutral_axis_mm", loaded.NeutralAxisFromInside.Millimeters, tolerance)
             .Relative("curvature_per_mm", loaded.Curvature.InverseMillimeters, tolerance)
-            .Relative("out_of_plane_curvature_per_mm", loaded.OutOfPlaneCurvature.InverseMillimeters, tolerance, row.Number("curvature_per_mm"))
+            .Relative("out_of_plane_curvature_per_mm", loaded.OutOfPlaneCurvature.InverseMillimeters, tolerance,
+            row.Number("curvature_per_mm"))
             .Relative("bending_moment_nmm", loaded.BendingMoment.NewtonMillimeters, tolerance)
-            .Relative("hold_down_moment_nmm", loaded.HoldDownMoment.NewtonMillimeters, tolerance, Math.Max(moment, Math.Abs(row.Number("hold_down_moment_nmm"))))
+            .Relative("hold_down_moment_nmm", loaded.HoldDownMoment.NewtonMillimeters, tolerance,
+            Math.Max(moment, Math.Abs(row.Number("hold_down_moment_nmm"))))
             .Relative("free_inside_radius_mm", free.InsideRadius.Millimeters, tolerance)
             .Relative("free_heel_radius_mm", free.InsideRadiusAtHeel.Millimeters, tolerance)
             .Relative("dish_deg", free.DishAngle.Degrees, tolerance, Math.Max(1, Math.Abs(row.Number("dish_deg"))))
@@ -51,7 +54,8 @@ public sealed class MechanismTests
         foreach (Release release in new[] { Release.Free, Release.HeldFlat })
         {
             BendRadius finished = BendRadius.Inside(loaded.Release(release, rule).Ring.InsideRadius);
-            LoadedBend found = Guide(row) is { } guide ? analysis.LoadedFor(finished, release, guide) : analysis.LoadedFor(finished, release, rule);
+            LoadedBend found =
+                Guide(row) is { } guide ? analysis.LoadedFor(finished, release, guide) : analysis.LoadedFor(finished, release, rule);
             Near.Relative(row.Number("inside_radius_mm"), found.InsideRadius.Millimeters, 1e-9, $"loaded radius, {release}");
         }
     }
@@ -74,7 +78,8 @@ public sealed class MechanismTests
     {
         "memory" => UnloadingRule.WithMemory,
         "falling modulus" => UnloadingRule.WithChord(
-            new ChordModulus(Ratio.FromDecimalFractions(row.Number("saturated_modulus_mpa") / row.Number("elastic_modulus_mpa")), row.Number("modulus_rate"))),
+            new ChordModulus(Ratio.FromDecimalFractions(row.Number("saturated_modulus_mpa") / row.Number("elastic_modulus_mpa")),
+                row.Number("modulus_rate"))),
         _ => UnloadingRule.Elastic,
     };
 }

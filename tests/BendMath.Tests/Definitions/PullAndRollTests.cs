@@ -42,7 +42,10 @@ public sealed class PullAndRollTests
             .Verify(4);
     }
 
-    /// <summary>An elastic angle leans by κ_r/κ = −I_br/I_r (unsymmetric bending: Boresi and Schmidt, Advanced Mechanics of Materials, ch. 7, from memory).</summary>
+    /// <summary>
+    /// An elastic angle leans by κ_r/κ = −I_br/I_r (unsymmetric bending: Boresi and Schmidt, Advanced Mechanics of Materials, ch. 7, from
+    /// memory).
+    /// </summary>
     [Fact]
     public void Elastic_angle_not_held_leans_as_unsymmetric_bending_says()
     {

@@ -13,7 +13,8 @@ internal static class Bends
         Ratio.FromPercent(26));
 
     public static BarMaterial Plastic { get; } = new(
-        "plain steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850), poissonsRatio: 0.3);
+        "plain steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
+            Density.FromKilogramsPerCubicMeter(7850), poissonsRatio: 0.3);
 
     public static EqualAngle RimAngle { get; } = new(Mm(30), Mm(3), AngleFillets.Of(Mm(5), Mm(2.5)));
 
@@ -26,5 +27,6 @@ internal static class Bends
     public static LoadedBend At(OrientedSection section, double insideMillimeters, BarMaterial? steel = null) =>
         BendAnalysis.Of(section, steel ?? Steel).LoadedTo(BendRadius.Inside(Mm(insideMillimeters)));
 
-    public static DistortionFinding? Find(this DistortionReport report, string check) => report.Findings.SingleOrDefault(finding => finding.Check == check);
+    public static DistortionFinding? Find(this DistortionReport report, string check) =>
+        report.Findings.SingleOrDefault(finding => finding.Check == check);
 }

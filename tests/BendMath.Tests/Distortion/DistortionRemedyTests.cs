@@ -44,7 +44,9 @@ public sealed class DistortionRemedyTests
                 {
                     DistortionFinding? after = Apply(bend, remedy).Find(finding.Check);
                     Assert.True((after?.Level ?? RiskLevel.Low) < finding.Level, $"{bend}: {finding}. {remedy} leaves {after}");
-                    Assert.True(remedy.Kind is RemedyKind.Support or RemedyKind.Orientation || after is null || after.Level == RiskLevel.Low, $"{bend}: {remedy} leaves {after}");
+                    Assert.True(
+                        remedy.Kind is RemedyKind.Support or RemedyKind.Orientation || after is null || after.Level == RiskLevel.Low,
+                            $"{bend}: {remedy} leaves {after}");
                     applied.Add((finding.Check, remedy.Kind));
                 }
             }
@@ -52,8 +54,10 @@ public sealed class DistortionRemedyTests
 
         string[] checks =
         [
-            "compressed free edge", "dish", "extreme fiber strain of 5 %", "inside radius of 10 depths", "inside radius of 2 depths", "inside radius of 4.5 depths", "keystoning", "leg angle",
-            "leg to radius", "outside face strain", "pipe wall to order", "rolling over", "tube ovality", "tube radius in diameters", "tube wall thinning", "tube wrinkling", "twist", "wall sinking", "wall wrinkling",
+            "compressed free edge", "dish", "extreme fiber strain of 5 %", "inside radius of 10 depths", "inside radius of 2 depths",
+            "inside radius of 4.5 depths", "keystoning", "leg angle",
+            "leg to radius", "outside face strain", "pipe wall to order", "rolling over", "tube ovality", "tube radius in diameters",
+            "tube wall thinning", "tube wrinkling", "twist", "wall sinking", "wall wrinkling",
         ];
         Assert.Equal(checks, applied.Select(pair => pair.Item1).Distinct().Order(StringComparer.Ordinal));
         Assert.Equal(Enum.GetValues<RemedyKind>(), applied.Select(pair => pair.Item2).Distinct().Order());
@@ -92,14 +96,20 @@ public sealed class DistortionRemedyTests
             RemedyKind.Thickness => DistortionReport.Of(At(new RoundTube(section.Depth, remedy.Value!.Value).Section, inside), Asked),
             RemedyKind.Orientation => DistortionReport.Of(At(remedy.Section!, inside), Asked),
             RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(new(unsupportedLength: remedy.Value))),
-            _ => DistortionReport.Of(bend, new DistortionSettings(new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true), Release.HeldFlat)),
+            _ =>
+                DistortionReport.Of(bend,
+                    new DistortionSettings(new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true), Release.HeldFlat)),
         };
     }
 
     private static OrientedSection WithDepth(OrientedSection section, Length depth) => section.Stock switch
     {
-        EqualAngle when section.Orientation == Orientation.HeelOut => new CustomBar("block", new Outline([OutlineLoop.Polygon([new(Mm(0), Mm(0)), new(Mm(10), Mm(0)), new(Mm(10), depth), new(Mm(0), depth)])])).AsDrawn,
-        EqualAngle => OrientedBars.Angle(depth, depth, Mm(3), AngleFillets.Sharp, section.Orientation == Orientation.FlangeIn ? FlangeDirection.In : FlangeDirection.Out),
+        EqualAngle when section.Orientation == Orientation.HeelOut =>
+            new CustomBar("block",
+                new Outline([OutlineLoop.Polygon([new(Mm(0), Mm(0)), new(Mm(10), Mm(0)), new(Mm(10), depth), new(Mm(0), depth)])])).AsDrawn,
+        EqualAngle =>
+            OrientedBars.Angle(depth, depth, Mm(3), AngleFillets.Sharp,
+                section.Orientation == Orientation.FlangeIn ? FlangeDirection.In : FlangeDirection.Out),
         FlatBar => OrientedBars.Flat(radial: depth, axial: Mm(5)),
         RoundTube => new RoundTube(depth, depth / 10).Section,
         RoundBar => new RoundBar(depth).Section,

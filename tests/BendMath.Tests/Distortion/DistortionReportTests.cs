@@ -42,9 +42,12 @@ public sealed class DistortionReportTests
     /// <summary>An outline from a drawing does not say which of its parts are legs or walls.</summary>
     [Fact]
     public void An_unknown_outline_says_so() => Assert.Contains(
-        Of(new CustomBar("slot", new Outline([Sections.Drawn.Slot()])).AsDrawn).NotChecked, text => text.Contains("nobody said", StringComparison.Ordinal));
+        Of(new CustomBar("slot", new Outline([Sections.Drawn.Slot()])).AsDrawn).NotChecked,
+            text => text.Contains("nobody said", StringComparison.Ordinal));
 
-    /// <summary>Of the bounds only 0.15 is common practice; 0.25 and half the elongation are settings, and so is every bound of the shop's own.</summary>
+    /// <summary>
+    /// Of the bounds only 0.15 is common practice; 0.25 and half the elongation are settings, and so is every bound of the shop's own.
+    /// </summary>
     [Fact]
     public void Settings_are_not_called_common_practice()
     {
@@ -52,11 +55,14 @@ public sealed class DistortionReportTests
         Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 150).Source.Kind);
         Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 100).Source.Kind);
         Assert.Equal(SourceKind.Setting, Leg(new LegToRadiusCheck(0.2, 0.3), 240).Source.Kind);
-        Assert.Equal(SourceKind.Setting, Assert.Single(Of(Workshop.Rim).Findings, finding => finding.Check == "outside face strain").Source.Kind);
+        Assert.Equal(SourceKind.Setting,
+            Assert.Single(Of(Workshop.Rim).Findings, finding => finding.Check == "outside face strain").Source.Kind);
     }
 
-    private static DistortionFinding Leg(LegToRadiusCheck check, double radius) => check.Of(Length.FromMillimeters(30), Length.FromMillimeters(radius));
+    private static DistortionFinding Leg(LegToRadiusCheck check, double radius) =>
+        check.Of(Length.FromMillimeters(30), Length.FromMillimeters(radius));
 
     private static DistortionReport Of(OrientedSection section) => DistortionReport.Of(
-        BendAnalysis.Of(section, new("mild steel", Workshop.Steel.Law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26))).LoadedTo(Workshop.Inside(240)));
+        BendAnalysis.Of(section, new("mild steel", Workshop.Steel.Law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26)))
+            .LoadedTo(Workshop.Inside(240)));
 }

@@ -5,7 +5,9 @@ using static BendMath.Tests.Distortion.Bends;
 
 namespace BendMath.Tests.Distortion;
 
-/// <summary>Timoshenko and Gere, Theory of Elastic Stability (from memory), and eigenvalues of the difference equations by MathNet.</summary>
+/// <summary>
+/// Timoshenko and Gere, Theory of Elastic Stability (from memory), and eigenvalues of the difference equations by MathNet.
+/// </summary>
 public sealed class LateralBucklingTests
 {
     private const double Lateral = 40;
@@ -19,12 +21,14 @@ public sealed class LateralBucklingTests
         const double length = 0.7;
         double coarse = Straight(60, length);
         double fine = Straight(120, length);
-        Near.Relative(fine + (fine - coarse) / 3, LateralBuckling.CriticalMoment(Lateral, Torsional, Length.FromMeters(length)).NewtonMeters, 1e-6);
+        Near.Relative(fine + (fine - coarse) / 3,
+            LateralBuckling.CriticalMoment(Lateral, Torsional, Length.FromMeters(length)).NewtonMeters, 1e-6);
     }
 
     /// <summary>
-    /// Arc: C(φ_t′ − κφ_n) = −Mφ_n and B(φ_n′ + κφ_t) = Mφ_t on a staggered grid, φ_t = 0 at the ends. Eigenvalues of both signs: those that close and open
-    /// the arc. M = κC, an even turn about the radius that moves an end sideways, is no buckling between supports and is left out.
+    /// Arc: C(φ_t′ − κφ_n) = −Mφ_n and B(φ_n′ + κφ_t) = Mφ_t on a staggered grid, φ_t = 0 at the ends. Eigenvalues of both signs: those
+    /// that close and open the arc. M = κC, an even turn about the radius that moves an end sideways, is no buckling between supports and
+    /// is left out.
     /// </summary>
     [Theory]
     [InlineData(0.5, 60)]
@@ -63,7 +67,9 @@ public sealed class LateralBucklingTests
         Near.Relative(buckling.DistanceIfElastic.Meters, buckling.LargestSupportDistance.Meters, 1e-12, "distance");
     }
 
-    /// <summary>Perfectly plastic flat: only the elastic core, 2·e_y/κ deep, resists sideways; ∫E_s dA = E·core + σ_y·2·ln(e/e_y)/κ over both sides.</summary>
+    /// <summary>
+    /// Perfectly plastic flat: only the elastic core, 2·e_y/κ deep, resists sideways; ∫E_s dA = E·core + σ_y·2·ln(e/e_y)/κ over both sides.
+    /// </summary>
     [Fact]
     public void A_yielded_flat_resists_with_its_core()
     {
@@ -75,18 +81,27 @@ public sealed class LateralBucklingTests
 
         // 1/G_s = 3/E_s − (1 − 2ν)/E, integrated over the yielded depth: E_s = σ_y/e gives ∫de/(3e/σ_y − 0.4/E).
         double Yielded(double strain) => Math.Log((3 * strain / 290e6 - 0.4 / 210e9) / (2.6 / 210e9)) * 290e6 / 3 / curvature;
-        double shear = 210e9 / 2.6 * core + Yielded(bend.OuterFiberStrain.DecimalFractions) + Yielded(-bend.InnerFiberStrain.DecimalFractions);
+        double shear =
+            210e9 / 2.6 * core + Yielded(bend.OuterFiberStrain.DecimalFractions) + Yielded(-bend.InnerFiberStrain.DecimalFractions);
         Near.Relative(shear / 0.025 * Flat.TorsionConstant!.Value.MetersToTheFourth, buckling.DeformationTorsionalStiffness, 1e-8, "C");
-        Assert.True(buckling.LargestSupportDistance.Equals(buckling.DistanceByDeformationTheory, Length.Zero) && buckling.DistanceByDeformationTheory < buckling.DistanceByIncrementalTheory);
+        Assert.True(
+            buckling.LargestSupportDistance.Equals(buckling.DistanceByDeformationTheory, Length.Zero)
+                && buckling.DistanceByDeformationTheory < buckling.DistanceByIncrementalTheory);
     }
 
-    /// <summary>With elastic moduli the free length of a 10:1 flat, fully plastic at 300 MPa, is about nine widths: π·E/(6σ_y·√(2(1 + ν))/4)·(t/b)², J ≈ bt³/3.</summary>
+    /// <summary>
+    /// With elastic moduli the free length of a 10:1 flat, fully plastic at 300 MPa, is about nine widths: π·E/(6σ_y·√(2(1 + ν))/4)·(t/b)²,
+    /// J ≈ bt³/3.
+    /// </summary>
     [Fact]
     public void The_elastic_length_of_a_ten_to_one_flat_is_about_nine_widths()
     {
         FlatBar flat = new(Mm(50), Mm(5));
-        BarMaterial steel = new("steel", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(300)), Density.FromKilogramsPerCubicMeter(7850));
-        Near.Absolute(9, LateralBuckling.Of(At(flat.HardWay, 250, steel), DistortionSettings.Default)!.DistanceIfElastic.Meters / 0.05, 0.5);
+        BarMaterial steel =
+            new("steel", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(300)),
+                Density.FromKilogramsPerCubicMeter(7850));
+        Near.Absolute(9, LateralBuckling.Of(At(flat.HardWay, 250, steel), DistortionSettings.Default)!.DistanceIfElastic.Meters / 0.05,
+            0.5);
     }
 
     [Fact]
@@ -98,7 +113,8 @@ public sealed class LateralBucklingTests
         DistortionReport given = DistortionReport.Of(At(rounded.HardWay, 240), new DistortionSettings(
             new(unsupportedLength: Mm(60)), torsionConstant: AreaMomentOfInertia.FromMillimetersToTheFourth(880)));
         Assert.NotNull(given.Find("rolling over"));
-        Assert.Contains(DistortionReport.Of(At(Flat.HardWay, 240)).NotChecked, text => text.Contains("distance between supports is not given; low up to", StringComparison.Ordinal));
+        Assert.Contains(DistortionReport.Of(At(Flat.HardWay, 240)).NotChecked,
+            text => text.Contains("distance between supports is not given; low up to", StringComparison.Ordinal));
     }
 
     private static double OfArc(double radius, double degrees, bool closing) => LateralBuckling.CriticalMomentOfArc(
@@ -139,7 +155,8 @@ public sealed class LateralBucklingTests
             matrix[i, inner + i] = -Lateral / h;
         }
 
-        double[] values = [.. matrix.Evd().EigenValues.Select(value => value.Real).Where(value => Math.Abs(value - Torsional * curvature) > 1e-6 * Torsional * curvature)];
+        double[] values =
+            [.. matrix.Evd().EigenValues.Select(value => value.Real).Where(value => Math.Abs(value - Torsional * curvature) > 1e-6 * Torsional * curvature)];
         return (values.Where(value => value > 0).Min(), -values.Where(value => value < 0).Max());
     }
 }

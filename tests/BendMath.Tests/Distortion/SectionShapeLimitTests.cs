@@ -70,7 +70,10 @@ public sealed class SectionShapeLimitTests
     public void Elastic_leg_goes_back(string flange)
     {
         EqualAngle angle = new(Length.FromMillimeters(Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
-        LegTurn turn = Assert.Single(Report(flange == "out" ? angle.FlangeOut : angle.FlangeIn, Elastic, 2).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
+        LegTurn turn =
+            Assert.Single(
+                Report(flange == "out" ? angle.FlangeOut : angle.FlangeIn, Elastic, 2)
+                    .ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(0, turn.ReleasedEdgeDisplacement / turn.EdgeDisplacement, 2e-3);
     }
 
@@ -112,7 +115,9 @@ public sealed class SectionShapeLimitTests
     public void Compressed_half_ripples_as_the_closed_form_says()
     {
         PerfectlyPlastic law = new(Modulus, Pressure.FromMegapascals(250));
-        HardWayRipple ripple = Report(new FlatBar(Length.FromMillimeters(50), Length.FromMillimeters(5)).HardWay, law, 0.6).RippleOfFlat(cancellationToken: TestContext.Current.CancellationToken)!;
+        HardWayRipple ripple =
+            Report(new FlatBar(Length.FromMillimeters(50), Length.FromMillimeters(5)).HardWay, law, 0.6)
+                .RippleOfFlat(cancellationToken: TestContext.Current.CancellationToken)!;
         double strain = ripple.CompressedHalf.DecimalFractions;
         Near.Relative(0.2 * 0.2 / 3 * (1 + Math.Log(strain / law.YieldStrain)), strain, 1e-3);
     }
@@ -167,7 +172,9 @@ public sealed class SectionShapeLimitTests
     {
         EqualAngle angle = new(Length.FromMillimeters(0.75 * Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
         DistortionReport report = Report(angle.FlangeOut, Steel, 0.127);
-        LegTurn turn = Assert.Single(report.ShapeOfLegs(Length.FromMillimeters(millimeters), cancellationToken: TestContext.Current.CancellationToken)!.Turns);
+        LegTurn turn =
+            Assert.Single(
+                report.ShapeOfLegs(Length.FromMillimeters(millimeters), cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(millimeters, turn.EdgeDisplacement.Millimeters, 1e-4);
         Assert.True(turn.MostMean <= turn.Mean);
         Assert.True(turn.LeastMean < turn.Mean);
@@ -177,7 +184,10 @@ public sealed class SectionShapeLimitTests
     public void A_wall_without_clearance_keeps_the_leg_square()
     {
         EqualAngle angle = new(Length.FromMillimeters(0.75 * Inch), Length.FromMillimeters(Inch / 8), AngleFillets.Sharp);
-        LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, 0.127).ShapeOfLegs(Length.Zero, cancellationToken: TestContext.Current.CancellationToken)!.Turns);
+        LegTurn turn =
+            Assert.Single(
+                Report(angle.FlangeOut, Steel, 0.127)
+                    .ShapeOfLegs(Length.Zero, cancellationToken: TestContext.Current.CancellationToken)!.Turns);
         Near.Absolute(0, turn.Mean.Degrees, 1e-3);
     }
 
@@ -193,12 +203,17 @@ public sealed class SectionShapeLimitTests
             foreach (double ratio in new[] { 0.3, 0.5, 0.8, 1 })
             {
                 double radius = Math.Pow((leg - 1.5) / 1e3, 2) / (ratio * 0.003);
-                LegTurn turn = Assert.Single(Report(angle.FlangeOut, Steel, radius).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
+                LegTurn turn =
+                    Assert.Single(
+                        Report(angle.FlangeOut, Steel, radius)
+                            .ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!.Turns);
                 Near.Relative(turn.Mean.Radians, turn.ClosedFormula!.Value.Radians, 0.22, $"leg {leg}, ratio {ratio}");
                 DistortionReport report = Report(tube.Section, Steel, Math.Pow((leg - 1.5) / 1e3, 2) / (1.6 * ratio * 0.0015));
                 WallShape held = report.ShapeOfWalls(sidesHeld: true, cancellationToken: TestContext.Current.CancellationToken)!;
                 Near.Relative(held.MostSink!.Value.Meters, held.HeldFormula.Meters, 0.08, $"tube {leg}, ratio {ratio}");
-                Assert.InRange(report.ShapeOfWalls(cancellationToken: TestContext.Current.CancellationToken)!.MostSink!.Value / held.MostSink.Value, 2.2, 2.7);
+                Assert.InRange(
+                    report.ShapeOfWalls(cancellationToken: TestContext.Current.CancellationToken)!.MostSink!.Value / held.MostSink.Value,
+                        2.2, 2.7);
                 counted++;
             }
         }
@@ -219,7 +234,9 @@ public sealed class SectionShapeLimitTests
         Assert.Equal(2, hardWay.Turns.Count);
         Assert.True(hardWay.Turns[0].Mean.Degrees > 0.3);
         LegShape leaning = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs(cancellationToken: TestContext.Current.CancellationToken)!;
-        LegShape held = Report(channel.FlangesOut, Steel, 1.5).ShapeOfLegs(flangesHeld: true, cancellationToken: TestContext.Current.CancellationToken)!;
+        LegShape held =
+            Report(channel.FlangesOut, Steel, 1.5)
+                .ShapeOfLegs(flangesHeld: true, cancellationToken: TestContext.Current.CancellationToken)!;
         Assert.NotEqual(0, Assert.Single(leaning.Turns).AtEdge.Degrees);
         Assert.Equal(0, Assert.Single(held.Turns).AtEdge.Degrees);
         Assert.True(Math.Abs(held.Turns[0].EdgeDisplacement.Millimeters) < Math.Abs(leaning.Turns[0].EdgeDisplacement.Millimeters));

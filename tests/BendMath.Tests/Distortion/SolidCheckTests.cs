@@ -49,12 +49,15 @@ public sealed class SolidCheckTests
         LoadedBend rim = At(RimAngle.FlangeOut, 240);
         DistortionFinding free = DishCheck.Of(rim, DistortionSettings.Default)!;
         Near.Relative(Math.Abs(Math.Tan(rim.Release(Release.Free).Ring.DishAngle.Radians)), free.Demand, 1e-12);
-        Assert.Contains(FormattableString.Invariant($"{Math.Abs(rim.HoldDownMoment.NewtonMeters):0.#} N·m"), free.Sentence, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"{Math.Abs(rim.HoldDownMoment.NewtonMeters):0.#} N·m"), free.Sentence,
+            StringComparison.Ordinal);
         Assert.Equal(RiskLevel.Low, DishCheck.Of(rim, new(release: Release.HeldFlat))!.Level);
         Assert.Null(DishCheck.Of(At(RimAngle.HeelIn, 240), DistortionSettings.Default));
     }
 
-    /// <summary>IACS Common Structural Rules: 4.8, 10 and 20 % strain at inside radii of 10, 4.5 and 2 thicknesses, e = t/(2r + t).</summary>
+    /// <summary>
+    /// IACS Common Structural Rules: 4.8, 10 and 20 % strain at inside radii of 10, 4.5 and 2 thicknesses, e = t/(2r + t).
+    /// </summary>
     [Theory]
     [InlineData(StrainRule.TenThicknesses, 10, 4.8)]
     [InlineData(StrainRule.FourAndHalfThicknesses, 4.5, 10)]
@@ -77,6 +80,8 @@ public sealed class SolidCheckTests
         Assert.Equal(RiskLevel.Low, StrainRuleCheck.Of(At(plate.EasyWay, 95), StrainRule.FivePercent).Level);
         Assert.Equal(RiskLevel.High, StrainRuleCheck.Of(At(plate.EasyWay, 94.9), StrainRule.FivePercent).Level);
         Assert.Null(DistortionReport.Of(At(plate.EasyWay, 95)).Find("extreme fiber strain of 5 %"));
-        Assert.NotNull(DistortionReport.Of(At(plate.EasyWay, 95), new DistortionSettings(rules: [StrainRule.FivePercent])).Find("extreme fiber strain of 5 %"));
+        Assert.NotNull(
+            DistortionReport.Of(At(plate.EasyWay, 95), new DistortionSettings(rules: [StrainRule.FivePercent]))
+                .Find("extreme fiber strain of 5 %"));
     }
 }

@@ -13,7 +13,8 @@ public sealed class TubeCheckTests
     [InlineData(5, 1.08)]
     [InlineData(4, 1.14)]
     [InlineData(3, 1.25)]
-    public void The_pipe_table_is_met_at_its_rows(double radius, double factor) => Assert.Equal(factor, PipeWallCheck.OrderFactor(radius), 12);
+    public void The_pipe_table_is_met_at_its_rows(double radius, double factor) =>
+        Assert.Equal(factor, PipeWallCheck.OrderFactor(radius), 12);
 
     [Fact]
     public void The_pipe_table_is_linear_between_its_rows_and_refused_outside()
@@ -26,7 +27,10 @@ public sealed class TubeCheckTests
         Assert.Contains(wide.NotChecked, text => text.Contains("from 3 to 6 diameters", StringComparison.Ordinal));
     }
 
-    /// <summary>Constant volume, circumference kept: t/t_out = 1.083, 1.100, 1.125, 1.167 at R/D = 6, 5, 4, 3 (N. C. Tang 2000, from memory), recomputed.</summary>
+    /// <summary>
+    /// Constant volume, circumference kept: t/t_out = 1.083, 1.100, 1.125, 1.167 at R/D = 6, 5, 4, 3 (N. C. Tang 2000, from memory),
+    /// recomputed.
+    /// </summary>
     [Theory]
     [InlineData(6, 1.083)]
     [InlineData(5, 1.100)]
@@ -41,7 +45,9 @@ public sealed class TubeCheckTests
         Near.Relative(1 / 3.0 * 2, 1 / middle + 1 / Wall(WallFlow.CircumferenceKept), 1e-12, "1/t of both walls");
     }
 
-    /// <summary>Brazier 1927 (from memory, re-derived): at κ = (√2/3)·t/(r²·√(1 − ν²)) the flattening is 2/9 and the tube collapses.</summary>
+    /// <summary>
+    /// Brazier 1927 (from memory, re-derived): at κ = (√2/3)·t/(r²·√(1 − ν²)) the flattening is 2/9 and the tube collapses.
+    /// </summary>
     [Fact]
     public void A_free_tube_collapses_at_the_limit_of_Brazier()
     {
@@ -54,13 +60,17 @@ public sealed class TubeCheckTests
         Near.Relative(0.08, TubeOvalityCheck.Measured(Mm(52), Mm(48), Mm(50)).DecimalFractions, 1e-12);
     }
 
-    /// <summary>(2/3)·(t/r)·√(E_t/E_s), for a power law √(E_t/E_s) = √n (G. Gerard, from memory); without hardening the wall wrinkles as it yields.</summary>
+    /// <summary>
+    /// (2/3)·(t/r)·√(E_t/E_s), for a power law √(E_t/E_s) = √n (G. Gerard, from memory); without hardening the wall wrinkles as it yields.
+    /// </summary>
     [Fact]
     public void A_free_wall_wrinkles_by_its_hardening()
     {
         PowerHardening power = new(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2);
-        Near.Relative(2 / 3.0 * 0.1 * Math.Sqrt(0.2), TubeWrinklingCheck.CriticalStrain(power, Mm(42), Mm(2)).DecimalFractions, 1e-9, "power law");
-        Near.Relative(290 / 210e3, TubeWrinklingCheck.CriticalStrain(Plastic.Law, Mm(42), Mm(2)).DecimalFractions, 1e-9, "perfectly plastic");
+        Near.Relative(2 / 3.0 * 0.1 * Math.Sqrt(0.2), TubeWrinklingCheck.CriticalStrain(power, Mm(42), Mm(2)).DecimalFractions, 1e-9,
+            "power law");
+        Near.Relative(290 / 210e3, TubeWrinklingCheck.CriticalStrain(Plastic.Law, Mm(42), Mm(2)).DecimalFractions, 1e-9,
+            "perfectly plastic");
         PerfectlyPlastic strong = new(Pressure.FromGigapascals(210), Pressure.FromGigapascals(40));
         Near.Relative(2 / 3.0 * 0.1, TubeWrinklingCheck.CriticalStrain(strong, Mm(42), Mm(2)).DecimalFractions, 1e-9, "elastic");
         double linear = TubeWrinklingCheck.CriticalStrain(Steel.Law, Mm(42), Mm(2)).DecimalFractions;

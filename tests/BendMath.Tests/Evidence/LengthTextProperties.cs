@@ -87,7 +87,9 @@ public sealed class LengthTextProperties
 
     private static Gen<string> Scribbles()
     {
-        string[] pieces = ["0", "1", "12", "3.5", ".", ",", "/", "⁄", "½", "-", "−", " ", "\u00A0", "\n", "mm", "in", "in.", "ft", "'", "\"", "″", "e", "x", "∞", "\uD800", "\0"];
+        string[] pieces =
+            ["0", "1", "12", "3.5", ".", ",", "/", "⁄", "½", "-", "−", " ", "\u00A0", "\n", "mm", "in", "in.", "ft", "'", "\"", "″", "e",
+                "x", "∞", "\uD800", "\0"];
         return Gen.Elements(pieces).ArrayOf().Select(string.Concat);
     }
 

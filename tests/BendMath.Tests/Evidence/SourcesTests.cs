@@ -9,9 +9,11 @@ public sealed class SourcesTests
     [Fact]
     public void The_list_of_sources_holds_each_once()
     {
-        Source[] stated = [.. typeof(Sources).GetProperties(BindingFlags.Public | BindingFlags.Static).Where(one => one.PropertyType == typeof(Source)).Select(one => (Source)one.GetValue(null)!)];
+        Source[] stated =
+            [.. typeof(Sources).GetProperties(BindingFlags.Public | BindingFlags.Static).Where(one => one.PropertyType == typeof(Source)).Select(one => (Source)one.GetValue(null)!)];
         Assert.True(stated.Length > 50, $"only {stated.Length} sources");
-        Assert.Equal(stated.Select(one => one.Id).Order(StringComparer.Ordinal), Sources.All.Select(one => one.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(stated.Select(one => one.Id).Order(StringComparer.Ordinal),
+            Sources.All.Select(one => one.Id).Order(StringComparer.Ordinal));
         Assert.Equal(Sources.All.Count, Sources.All.Select(one => one.Id).Distinct().Count());
     }
 }

@@ -4,9 +4,10 @@ using BendMath.Numerics;
 namespace BendMath.Tests.Fibers;
 
 /// <summary>
-/// A bar of fibers that each keep their plastic strain: linear hardening, isotropic (the yield range grows) or kinematic (it moves), stress over E. The bar is loaded, let go and loaded
-/// again in steps; every step finds the strains e = a + κ(y − ȳ) + κ_r(z − z̄): under load by Newton's method inside a bracket, since N rises with κ at a fixed radius; let go by
-/// steps of the elastic stiffness, which is never too small, so that the convex energy falls with each. It shares nothing with the library.
+/// A bar of fibers that each keep their plastic strain: linear hardening, isotropic (the yield range grows) or kinematic (it moves), stress
+/// over E. The bar is loaded, let go and loaded again in steps; every step finds the strains e = a + κ(y − ȳ) + κ_r(z − z̄): under load by
+/// Newton's method inside a bracket, since N rises with κ at a fixed radius; let go by steps of the elastic stiffness, which is never too
+/// small, so that the convex energy falls with each. It shares nothing with the library.
 /// </summary>
 internal sealed class FiberBar
 {
@@ -108,7 +109,8 @@ internal sealed class FiberBar
             double determinant = (elastic.Syy * elastic.Szz) - (elastic.Syz * elastic.Syz);
             (double inPlane, double outOfPlane) = release == BendMath.Release.HeldFlat
                 ? (t.My / elastic.Syy, 0)
-                : (((elastic.Szz * t.My) - (elastic.Syz * t.Mz)) / determinant, ((elastic.Syy * t.Mz) - (elastic.Syz * t.My)) / determinant);
+                : (((elastic.Szz * t.My) - (elastic.Syz * t.Mz)) / determinant,
+                    ((elastic.Syy * t.Mz) - (elastic.Syz * t.My)) / determinant);
             a -= t.N / elastic.S0;
             k -= inPlane;
             r -= outOfPlane;

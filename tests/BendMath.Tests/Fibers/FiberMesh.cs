@@ -7,8 +7,8 @@ namespace BendMath.Tests.Fibers;
 internal readonly record struct Fiber(double Y, double Z, double Area);
 
 /// <summary>
-/// A section cut into fibers at Gauss points, from the sizes of the stock alone: rectangles, and quarter disks whose points are laid out over the angle. Meters. Between the given levels
-/// nothing is cut, so that a stress that is smooth there is integrated to rounding.
+/// A section cut into fibers at Gauss points, from the sizes of the stock alone: rectangles, and quarter disks whose points are laid out
+/// over the angle. Meters. Between the given levels nothing is cut, so that a stress that is smooth there is integrated to rounding.
 /// </summary>
 internal static class FiberMesh
 {
@@ -58,7 +58,8 @@ internal static class FiberMesh
             from angle in Points(0, Math.PI / 2, level => Math.Asin(Math.Clamp((level - y) * towardY / radius, 0, 1)))
             let chord = radius * Math.Cos(angle.At)
             from across in Gauss(0, chord, acrossPieces)
-            select new Fiber(y + (towardY * radius * Math.Sin(angle.At)), z + (towardZ * across.At), sign * angle.Weight * chord * across.Weight);
+            select new Fiber(y + (towardY * radius * Math.Sin(angle.At)), z + (towardZ * across.At),
+                sign * angle.Weight * chord * across.Weight);
 
         IEnumerable<(double At, double Weight)> Points(double from, double to, Func<double, double> parameter)
         {

@@ -22,9 +22,12 @@ public sealed class BenderGiveTests
         Assert.Throws<ArgumentOutOfRangeException>("give", () => BenderStiffness.From(Force.FromKilonewtons(6), Length.Zero));
     }
 
-    /// <summary>What closes is the stroke at which the bar pushes back with exactly the force that makes the bender give the rest.</summary>
+    /// <summary>
+    /// What closes is the stroke at which the bar pushes back with exactly the force that makes the bender give the rest.
+    /// </summary>
     [Property(MaxTest = 30)]
-    public Property The_force_makes_the_bender_give_the_rest() => Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Part.ToArbitrary(), (stiffness, part) =>
+    public Property The_force_makes_the_bender_give_the_rest() =>
+        Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Part.ToArbitrary(), (stiffness, part) =>
     {
         Length set = Length.FromMillimeters(2 + 24 * part);
         ThreePointContact contact = Model(stiffness).FormAtStroke(Workshop.RimSteel, set).Contact!;
@@ -45,8 +48,11 @@ public sealed class BenderGiveTests
     [Fact]
     public void A_very_stiff_bender_is_the_rigid_one()
     {
-        double rigid = new IncrementalThreePointBending(Workshop.Bender).FormAtStroke(Workshop.RimSteel, Set).RingWhen(Release.Free).Curvature.InverseMeters;
-        double Off(double stiffness) => rigid - Model(stiffness).FormAtStroke(Workshop.RimSteel, Set).RingWhen(Release.Free).Curvature.InverseMeters;
+        double rigid =
+            new IncrementalThreePointBending(Workshop.Bender).FormAtStroke(Workshop.RimSteel, Set)
+                .RingWhen(Release.Free).Curvature.InverseMeters;
+        double Off(double stiffness) =>
+            rigid - Model(stiffness).FormAtStroke(Workshop.RimSteel, Set).RingWhen(Release.Free).Curvature.InverseMeters;
         double near = Off(1e9);
         Assert.InRange(near, 1e-7, 1e-1);
         Near.Relative(0.1, Off(1e10) / near, 1e-2, "ratio of the differences");
@@ -54,17 +60,22 @@ public sealed class BenderGiveTests
     }
 
     [Property(MaxTest = 20)]
-    public Property Scaling_lengths_and_stiffness_scales_the_ring() => Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 20, part)).ToArbitrary(), (stiffness, s) =>
+    public Property Scaling_lengths_and_stiffness_scales_the_ring() =>
+        Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 20, part)).ToArbitrary(), (stiffness, s) =>
     {
         BendAnalysis scaled = BendAnalysis.Of(
-            new EqualAngle(Length.FromMillimeters(30 * s), Length.FromMillimeters(3 * s), AngleFillets.Of(Length.FromMillimeters(5 * s), Length.FromMillimeters(2.5 * s))).FlangeOut, Workshop.Steel);
-        IncrementalThreePointBending model = new(new ThreePointSetup(Workshop.Bender.HalfSpan * s, Workshop.Bender.NoseRadius * s, Stiffness(stiffness * s)));
+            new EqualAngle(Length.FromMillimeters(30 * s), Length.FromMillimeters(3 * s),
+                AngleFillets.Of(Length.FromMillimeters(5 * s), Length.FromMillimeters(2.5 * s))).FlangeOut, Workshop.Steel);
+        IncrementalThreePointBending model =
+            new(new ThreePointSetup(Workshop.Bender.HalfSpan * s, Workshop.Bender.NoseRadius * s, Stiffness(stiffness * s)));
         FinishedRing one = Model(stiffness).FormAtStroke(Workshop.RimSteel, Set).RingWhen(Release.Free);
-        Near.Relative(s * one.InsideRadius.Meters, model.FormAtStroke(scaled, Set * s).RingWhen(Release.Free).InsideRadius.Meters, 1e-7, "finished radius");
+        Near.Relative(s * one.InsideRadius.Meters, model.FormAtStroke(scaled, Set * s).RingWhen(Release.Free).InsideRadius.Meters, 1e-7,
+            "finished radius");
     });
 
     [Property(MaxTest = 30)]
-    public Property The_stroke_for_a_ring_has_the_give_in_it() => Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Releases.ToArbitrary(), (stiffness, release) =>
+    public Property The_stroke_for_a_ring_has_the_give_in_it() =>
+        Prop.ForAll(Stiffnesses.ToArbitrary(), Sold.Releases.ToArbitrary(), (stiffness, release) =>
     {
         FormedBend formed = Model(stiffness).FormAtStroke(Workshop.RimSteel, Set);
         if (formed.IsStraightWhen(release))
@@ -76,16 +87,20 @@ public sealed class BenderGiveTests
         Near.Relative(Set.Meters, found!.Value.Meters, 1e-6, "stroke to set");
     });
 
-    /// <summary>A nose the bar lies on: the force that starts the wrap decides the give; an edge folds the bar when too much is set.</summary>
+    /// <summary>
+    /// A nose the bar lies on: the force that starts the wrap decides the give; an edge folds the bar when too much is set.
+    /// </summary>
     [Fact]
     public void A_wrapped_nose_and_a_fold_stay_what_they_are()
     {
-        IncrementalThreePointBending blunt = new(new ThreePointSetup(Length.FromMillimeters(130), Length.FromMillimeters(700), Stiffness(5e6)));
+        IncrementalThreePointBending blunt =
+            new(new ThreePointSetup(Length.FromMillimeters(130), Length.FromMillimeters(700), Stiffness(5e6)));
         FormedBend formed = blunt.FormAtStroke(Workshop.RimSteel, Length.FromMillimeters(20));
         Assert.True(formed.Contact!.WrapsNose);
         Near.Relative(formed.Contact.NoseForce.Newtons / 5e6, formed.Contact.Give.Meters, 1e-6, "give");
         IncrementalThreePointBending soft = Model(2e6);
-        Assert.Contains(soft.FormAtStroke(Workshop.RimSteel, Length.FromMillimeters(12)).Advisories, advisory => advisory.Code == "bender-gives");
+        Assert.Contains(soft.FormAtStroke(Workshop.RimSteel, Length.FromMillimeters(12)).Advisories,
+            advisory => advisory.Code == "bender-gives");
         Assert.DoesNotContain(Model(1e9).FormAtStroke(Workshop.RimSteel, Set).Advisories, advisory => advisory.Code == "bender-gives");
         Assert.Throws<ArgumentException>("setup", () => new BumpBending(soft.Setup, Length.FromMillimeters(20)));
     }
@@ -96,7 +111,8 @@ public sealed class BenderGiveTests
 
     private static Gen<double> Stiffnesses { get; } = Sold.Part.Select(part => Sold.Between(1e6, 1e9, part));
 
-    private static BenderStiffness Stiffness(double newtonsPerMeter) => BenderStiffness.From(Force.FromNewtons(newtonsPerMeter / 1000), Length.FromMillimeters(1));
+    private static BenderStiffness Stiffness(double newtonsPerMeter) =>
+        BenderStiffness.From(Force.FromNewtons(newtonsPerMeter / 1000), Length.FromMillimeters(1));
 
     private static IncrementalThreePointBending Model(double newtonsPerMeter) =>
         new(new ThreePointSetup(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius, Stiffness(newtonsPerMeter)));

@@ -46,7 +46,8 @@ public sealed class BumpMemoryTests
 
         static long Allocated(int count)
         {
-            IReadOnlyList<Bump> bumps = Bump.Pass(BumpCase.M(A), BumpCase.M(A + 0.9), BumpCase.M(0.9 / (count - 0.5)), BumpCase.Stroke(BumpCase.Nominal));
+            IReadOnlyList<Bump> bumps =
+                Bump.Pass(BumpCase.M(A), BumpCase.M(A + 0.9), BumpCase.M(0.9 / (count - 0.5)), BumpCase.Stroke(BumpCase.Nominal));
             Assert.Equal(count, bumps.Count);
             BumpBending model = BumpCase.Feeding(0.01);
             long before = GC.GetAllocatedBytesForCurrentThread();

@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Forming;
 
-/// <summary>Any sequence of bumps against the straightforward way (<see cref="SlowBumps"/>): a grid of 600 steps in a half-span, good to about 1e-4.</summary>
+/// <summary>
+/// Any sequence of bumps against the straightforward way (<see cref="SlowBumps"/>): a grid of 600 steps in a half-span, good to about 1e-4.
+/// </summary>
 public sealed class BumpSequenceTests
 {
     private const double A = BumpCase.HalfSpan, Step = A / 600;
@@ -33,11 +35,16 @@ public sealed class BumpSequenceTests
         Gen.Choose(600, 1800).Zip(Gen.Choose(5, 200)).ListOf().Where(list => list.Count is > 0 and <= 8).ToArbitrary(), list =>
         {
             (double At, double Nominal)[] bumps = [.. list.Select(bump => (bump.Item1 * Step, bump.Item2 / 100.0 * BumpCase.Nominal))];
-            BumpedBar bar = Model.Bend(BumpCase.Hardening, BumpCase.M(4 * A), [.. bumps.Select(bump => new Bump(BumpCase.M(bump.At), BumpCase.Stroke(bump.Nominal)))]);
+            BumpedBar bar =
+                Model.Bend(BumpCase.Hardening, BumpCase.M(4 * A),
+                    [.. bumps.Select(bump => new Bump(BumpCase.M(bump.At), BumpCase.Stroke(bump.Nominal)))]);
             Same(bar, 0, new(BumpCase.Closed, A, 4 * A, 600), bumps);
         });
 
-    /// <summary>A bar that is bent enough clears both supports: with a ring tighter than the contacts a second pass of the same stroke does nothing, and one bites only beyond the ring's own curvature.</summary>
+    /// <summary>
+    /// A bar that is bent enough clears both supports: with a ring tighter than the contacts a second pass of the same stroke does nothing,
+    /// and one bites only beyond the ring's own curvature.
+    /// </summary>
     [Fact]
     public void A_second_pass_of_the_same_stroke_changes_nothing()
     {
@@ -46,7 +53,8 @@ public sealed class BumpSequenceTests
         BumpedBar twice = once.Again(pass);
         for (double place = 0; place <= 0.6; place += 0.001)
         {
-            Near.Relative(once.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters, twice.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters, 1e-9, "permanent curvature");
+            Near.Relative(once.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters,
+                twice.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters, 1e-9, "permanent curvature");
         }
 
         Assert.True(twice.Outcomes.Skip(pass.Count).Count(outcome => !outcome.Touches) > 60);
@@ -58,8 +66,8 @@ public sealed class BumpSequenceTests
     }
 
     /// <summary>
-    /// Every bump ends where the bar touches both supports, wherever bumps lie to each other: here the feeds at which rounding puts the foot of one bump beside that of another. A bump of an even pass that
-    /// leaves less than the one before would show it.
+    /// Every bump ends where the bar touches both supports, wherever bumps lie to each other: here the feeds at which rounding puts the
+    /// foot of one bump beside that of another. A bump of an even pass that leaves less than the one before would show it.
     /// </summary>
     [Fact]
     public void No_feed_loses_a_bump()
@@ -68,7 +76,8 @@ public sealed class BumpSequenceTests
         {
             BumpedBar bar = BumpCase.Feeding(feed).BendWhole(BumpCase.Hardening, BumpCase.M(16 * A), BumpCase.Stroke(BumpCase.Nominal));
             Assert.All(bar.Outcomes, outcome => Assert.True(outcome.Touches, $"{outcome} at a feed of {feed:R} m"));
-            double[] settled = [.. bar.Outcomes.Where(outcome => outcome.Bump.Position.Meters > 11 * A).Select(outcome => outcome.PeakMoment.NewtonMeters)];
+            double[] settled =
+                [.. bar.Outcomes.Where(outcome => outcome.Bump.Position.Meters > 11 * A).Select(outcome => outcome.PeakMoment.NewtonMeters)];
             Assert.True(settled.Length > 4);
             Near.Relative(settled.Min(), settled.Max(), 1e-6, FormattableString.Invariant($"moment at a feed of {feed:R} m"));
         }
@@ -79,9 +88,11 @@ public sealed class BumpSequenceTests
     {
         Length stroke = BumpCase.Stroke(BumpCase.Nominal);
         Length bar = BumpCase.M(0.3);
-        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>("bumps", () => Model.Bend(BumpCase.Hardening, bar, [new(BumpCase.M(0.05), stroke)]));
+        ArgumentOutOfRangeException refused =
+            Assert.Throws<ArgumentOutOfRangeException>("bumps", () => Model.Bend(BumpCase.Hardening, bar, [new(BumpCase.M(0.05), stroke)]));
         Assert.StartsWith("bumps must have bar under both supports, from 60 mm to 240 mm", refused.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>("bumps", () => Model.Bend(BumpCase.Hardening, bar, [new(BumpCase.M(0.1), BumpCase.M(0.07))]));
+        Assert.Throws<ArgumentOutOfRangeException>("bumps",
+            () => Model.Bend(BumpCase.Hardening, bar, [new(BumpCase.M(0.1), BumpCase.M(0.07))]));
         Assert.Throws<ArgumentOutOfRangeException>("barLength", () => Model.BendWhole(BumpCase.Hardening, BumpCase.M(0.1), stroke));
         Assert.Throws<ArgumentOutOfRangeException>("feed", () => BumpCase.Feeding(1.01 * A));
         Assert.Throws<ArgumentOutOfRangeException>("feed", () => BumpCase.Feeding(0.99e-4 * A));
@@ -102,7 +113,8 @@ public sealed class BumpSequenceTests
         for (int i = 0; i < slow.Permanent.Length; i++)
         {
             double place = Math.Min(i * slow.Step, bar.BarLength.Meters);
-            Near.Absolute(slow.Permanent[i], bar.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters, 1e-3 * tightest, FormattableString.Invariant($"permanent curvature at {place:R} m"));
+            Near.Absolute(slow.Permanent[i], bar.PermanentCurvatureAt(BumpCase.M(place)).InverseMeters, 1e-3 * tightest,
+                FormattableString.Invariant($"permanent curvature at {place:R} m"));
         }
     }
 }

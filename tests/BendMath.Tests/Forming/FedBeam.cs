@@ -1,10 +1,11 @@
 namespace BendMath.Tests.Forming;
 
 /// <summary>
-/// A bender that pinches a bar between a round nose and two supports and feeds it a little between pinches, played through pinch by pinch until nothing changes any more. Slopes are true: the
-/// bar is integrated as a curve from its contact on the nose; the supports push square to the bar, without friction, and the moment at a point is the force of the support by its lever. The
-/// unknowns of a pinch are the moment at the contact and the place of the contact on the nose, found such that both sides pass through their supports. Millimeters and newtons; every point
-/// of the bar stands for a feed of its length. It shares nothing with the library.
+/// A bender that pinches a bar between a round nose and two supports and feeds it a little between pinches, played through pinch by pinch
+/// until nothing changes any more. Slopes are true: the bar is integrated as a curve from its contact on the nose; the supports push square
+/// to the bar, without friction, and the moment at a point is the force of the support by its lever. The unknowns of a pinch are the moment
+/// at the contact and the place of the contact on the nose, found such that both sides pass through their supports. Millimeters and
+/// newtons; every point of the bar stands for a feed of its length. It shares nothing with the library.
 /// </summary>
 internal sealed class FedBeam(FedBeamBar bar, double feed, double halfSpan, double nose)
 {
@@ -20,7 +21,9 @@ internal sealed class FedBeam(FedBeamBar bar, double feed, double halfSpan, doub
     /// <summary>Place of the contact, along the nose toward the incoming side.</summary>
     public double ContactShift => nose * _contact;
 
-    /// <summary>Feeds the bar through; the stroke grows to the full one over the first two half-spans, so that no first bite folds it.</summary>
+    /// <summary>
+    /// Feeds the bar through; the stroke grows to the full one over the first two half-spans, so that no first bite folds it.
+    /// </summary>
     /// <param name="stroke">How far the supports advance past the tangent at the middle of the nose.</param>
     /// <param name="first">The point under the nose at first.</param>
     /// <param name="last">The point under the nose at last.</param>
@@ -82,7 +85,10 @@ internal sealed class FedBeam(FedBeamBar bar, double feed, double halfSpan, doub
     private (double Incoming, double Outgoing) Gaps(int at, double stroke, double moment, double contact) =>
         (Side(1, at, stroke, moment, contact, keep: false), Side(-1, at, stroke, moment, contact, keep: false));
 
-    /// <summary>How far the bar passes beyond the support of a side. The direction of the support's force is that of the bar there, found by repetition.</summary>
+    /// <summary>
+    /// How far the bar passes beyond the support of a side. The direction of the support's force is that of the bar there, found by
+    /// repetition.
+    /// </summary>
     private double Side(int side, int at, double stroke, double moment, double contact, bool keep)
     {
         int index = (side + 1) / 2;
@@ -105,7 +111,8 @@ internal sealed class FedBeam(FedBeamBar bar, double feed, double halfSpan, doub
         }
     }
 
-    private (double Height, double Tangent) Shape(int side, int at, double stroke, double moment, double contact, double endTangent, bool keep)
+    private (double Height, double Tangent) Shape(int side, int at, double stroke, double moment, double contact, double endTangent,
+        bool keep)
     {
         double tangent = side * contact;
         double x = nose * Math.Sin(tangent);

@@ -1,8 +1,9 @@
 namespace BendMath.Tests.Forming;
 
 /// <summary>
-/// A rectangular bar of layers that remember: every point along the bar has layers over half its depth (the other half mirrors them), each with its plastic strain and its grown yield range
-/// (linear isotropic hardening). Newtons and millimeters. It shares nothing with the library.
+/// A rectangular bar of layers that remember: every point along the bar has layers over half its depth (the other half mirrors them), each
+/// with its plastic strain and its grown yield range (linear isotropic hardening). Newtons and millimeters. It shares nothing with the
+/// library.
 /// </summary>
 internal sealed class FedBeamBar
 {
@@ -73,7 +74,10 @@ internal sealed class FedBeamBar
         return (moment, slope);
     }
 
-    /// <summary>The curvature under a moment. The moment rises with the curvature, in straight pieces: Newton's method between the nearest values known to be too small and too great.</summary>
+    /// <summary>
+    /// The curvature under a moment. The moment rises with the curvature, in straight pieces: Newton's method between the nearest values
+    /// known to be too small and too great.
+    /// </summary>
     public double CurvatureUnder(int point, double moment)
     {
         double curvature = _curvature[point];

@@ -3,14 +3,17 @@ using UnitsNet;
 
 namespace BendMath.Tests.Forming;
 
-/// <summary>Incremental three-point bending against a bar that is fed through a bender pinch by pinch (<see cref="FedBeam"/>). Metal and bender invented.</summary>
+/// <summary>
+/// Incremental three-point bending against a bar that is fed through a bender pinch by pinch (<see cref="FedBeam"/>). Metal and bender
+/// invented.
+/// </summary>
 public sealed class FedBeamTests
 {
     private const double Depth = 8, Width = 20, Modulus = 205_000, Yield = 280, Tangent = 1500, HalfSpan = 60, Contacts = 150;
 
     /// <summary>
-    /// d = κ_nom·a²/2 = 12 mm. Source of the radii: another fed beam, computed apart from this project; not published. The bar leans by up to 0.5 at the supports, which costs the
-    /// two equations of small slopes about one percent.
+    /// d = κ_nom·a²/2 = 12 mm. Source of the radii: another fed beam, computed apart from this project; not published. The bar leans by up
+    /// to 0.5 at the supports, which costs the two equations of small slopes about one percent.
     /// </summary>
     [Theory]
     [InlineData(20, 98)]
@@ -26,8 +29,8 @@ public sealed class FedBeamTests
     }
 
     /// <summary>
-    /// The two equations do not know the half-span but for the height of the supports: over a fifth of it the slopes are a fifth and their share of the difference is a twenty-fifth. What
-    /// is left is the feed, a hundredth of the half-span.
+    /// The two equations do not know the half-span but for the height of the supports: over a fifth of it the slopes are a fifth and their
+    /// share of the difference is a twenty-fifth. What is left is the feed, a hundredth of the half-span.
     /// </summary>
     [Theory]
     [InlineData(20)]
@@ -40,8 +43,8 @@ public sealed class FedBeamTests
     }
 
     /// <summary>
-    /// The page says what small slopes cost: 0.3 % at a stroke of 0.1 half-spans, 1 % at 0.2, 2 % at 0.3, the fed bar being the wider. What the feed costs is taken off by the same feed, as a share of the half-span, where
-    /// slopes are a fifth of those of the other tests.
+    /// The page says what small slopes cost: 0.3 % at a stroke of 0.1 half-spans, 1 % at 0.2, 2 % at 0.3, the fed bar being the wider. What
+    /// the feed costs is taken off by the same feed, as a share of the half-span, where slopes are a fifth of those of the other tests.
     /// </summary>
     [Theory]
     [InlineData(0.1, 0.003)]
@@ -58,9 +61,14 @@ public sealed class FedBeamTests
     {
         BendAnalysis analysis = BendAnalysis.Of(
             new FlatBar(Length.FromMillimeters(Width), Length.FromMillimeters(Depth)).EasyWay,
-            new("invented steel", new LinearHardening(Pressure.FromMegapascals(Modulus), Pressure.FromMegapascals(Yield), Pressure.FromMegapascals(Tangent)), Density.FromKilogramsPerCubicMeter(7850)));
-        IncrementalThreePointBending model = new(new ThreePointSetup(Length.FromMillimeters(halfSpan), Length.FromMillimeters(axisNose - (Depth / 2))));
-        return 1 / model.FormAtStroke(analysis, Length.FromMillimeters(Stroke(halfSpan))).RingWhen(Release.HeldFlat).Curvature.InverseMillimeters;
+            new("invented steel",
+                new LinearHardening(Pressure.FromMegapascals(Modulus), Pressure.FromMegapascals(Yield), Pressure.FromMegapascals(Tangent)),
+                    Density.FromKilogramsPerCubicMeter(7850)));
+        IncrementalThreePointBending model =
+            new(new ThreePointSetup(Length.FromMillimeters(halfSpan), Length.FromMillimeters(axisNose - (Depth / 2))));
+        return 1
+            / model.FormAtStroke(analysis, Length.FromMillimeters(Stroke(halfSpan)))
+                .RingWhen(Release.HeldFlat).Curvature.InverseMillimeters;
     }
 
     private static double Fed(double axisNose, double halfSpan, int feeds)

@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Forming;
 
-/// <summary>Invented jobs: bars of sizes that are sold (EN 10056-1, 10058, 10059, 10060, 10219-2, from memory), dies from tight to wide, everything that may scatter.</summary>
+/// <summary>
+/// Invented jobs: bars of sizes that are sold (EN 10056-1, 10058, 10059, 10060, 10219-2, from memory), dies from tight to wide, everything
+/// that may scatter.
+/// </summary>
 internal static class InventedJob
 {
     public static (FormingModel Model, BendAnalysis Analysis, Die Die, InputVariation Scatter) Of(Random random)
@@ -16,7 +19,8 @@ internal static class InventedJob
             "invented steel",
             random.Next(2) == 0
                 ? new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(yield))
-                : new LinearHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(yield), Pressure.FromMegapascals(500 + 1500 * random.NextDouble())),
+                : new LinearHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(yield),
+                    Pressure.FromMegapascals(500 + 1500 * random.NextDouble())),
             Density.FromKilogramsPerCubicMeter(7850));
         BendAnalysis analysis = BendAnalysis.Of(section, material);
         double depths = Math.Exp(Math.Log(6) + random.NextDouble() * Math.Log(40.0 / 6));
@@ -24,7 +28,9 @@ internal static class InventedJob
         bool pinched = random.Next(20) == 0;
         FormingModel model = pinched ? new IncrementalThreePointBending(new(4.5 * section.Depth, 0.3 * section.Depth)) : new WrapBending();
         double stroke = pinched ? model.Form(analysis, die).Contact!.Stroke.Meters : 0;
-        PressureRange range = new(Pressure.FromMegapascals(yield * (0.8 + 0.15 * random.NextDouble())), Pressure.FromMegapascals(yield * (1.05 + 0.2 * random.NextDouble())));
+        PressureRange range =
+            new(Pressure.FromMegapascals(yield * (0.8 + 0.15 * random.NextDouble())),
+                Pressure.FromMegapascals(yield * (1.05 + 0.2 * random.NextDouble())));
         PressureRange? perhapsRange = random.Next(4) == 0 ? null : range;
         MillTolerance? perhapsMill = random.Next(3) == 0 ? null : mill;
         Ratio? perhapsCurvature = random.Next(2) == 0 ? null : Ratio.FromPercent(0.2 + random.NextDouble());

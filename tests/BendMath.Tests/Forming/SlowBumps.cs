@@ -4,8 +4,8 @@ using BendMath.Forming.Bumps;
 namespace BendMath.Tests.Forming;
 
 /// <summary>
-/// Bump-by-bump bending written the straightforward way: the permanent curvature on a dense grid along the bar, the moment under the nose by bisection of the trapezoidal sum, then the running
-/// maximum. Meters. It shares nothing with the library.
+/// Bump-by-bump bending written the straightforward way: the permanent curvature on a dense grid along the bar, the moment under the nose
+/// by bisection of the trapezoidal sum, then the running maximum. Meters. It shares nothing with the library.
 /// </summary>
 /// <param name="metal">The moment–curvature curve.</param>
 /// <param name="halfSpan">Distance from the nose to each support.</param>
@@ -58,8 +58,8 @@ internal sealed class SlowBumps(HardeningFlat metal, double halfSpan, double len
 }
 
 /// <summary>
-/// A rectangular bar of linear hardening in closed form, meters and pascals: beyond the yield curvature κ_y = 2σ_y/(E·h), M = E_t·I·κ + (1 − E_t/E)·σ_y·b·h²/4·(1 − (κ_y/κ)²/3).
-/// Derived by hand from the stress over the depth.
+/// A rectangular bar of linear hardening in closed form, meters and pascals: beyond the yield curvature κ_y = 2σ_y/(E·h), M = E_t·I·κ + (1
+/// − E_t/E)·σ_y·b·h²/4·(1 − (κ_y/κ)²/3). Derived by hand from the stress over the depth.
 /// </summary>
 internal sealed class HardeningFlat(double width, double depth, double modulus, double yield, double tangent)
 {
@@ -74,7 +74,8 @@ internal sealed class HardeningFlat(double width, double depth, double modulus, 
     public double MomentAt(double curvature)
     {
         double ratio = YieldCurvature / curvature;
-        return curvature <= YieldCurvature ? Stiffness * curvature : (tangent * _second * curvature) + (_plastic * (1 - (ratio * ratio / 3)));
+        return curvature <= YieldCurvature ? Stiffness * curvature
+            : (tangent * _second * curvature) + (_plastic * (1 - (ratio * ratio / 3)));
     }
 
     public double SlopeAt(double curvature) => curvature <= YieldCurvature
@@ -98,7 +99,9 @@ internal sealed class HardeningFlat(double width, double depth, double modulus, 
             64);
     }
 
-    /// <summary>The permanent curvature a moment leaves. M is concave beyond yield, so Newton's method from the elastic line never passes the root.</summary>
+    /// <summary>
+    /// The permanent curvature a moment leaves. M is concave beyond yield, so Newton's method from the elastic line never passes the root.
+    /// </summary>
     public double PermanentAfter(double moment)
     {
         double curvature = moment / Stiffness;

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace BendMath.Tests.Forming;
 
 /// <summary>
-/// A 3/4 × 3/4 × 1/8 in angle, flange out, over a die stamped 5 in. Root 1/8 in and toe 1/16 in are those of bar-size angles, from memory. The yield is invented within what such bars have.
+/// A 3/4 × 3/4 × 1/8 in angle, flange out, over a die stamped 5 in. Root 1/8 in and toe 1/16 in are those of bar-size angles, from memory.
+/// The yield is invented within what such bars have.
 /// </summary>
 internal static class SmallAngle
 {
@@ -27,9 +28,11 @@ internal static class SmallAngle
         Pressure.FromGigapascals(200), Pressure.FromMegapascals(300))));
 
     /// <summary>The die and a ring of 9 in inside diameter that came off it.</summary>
-    public static RingDiagnosis Correction { get; } = RingDiagnosis.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(Setup));
+    public static RingDiagnosis Correction { get; } =
+        RingDiagnosis.Of(new MeasuredRing(FiveInches, Hardening, Nine, Release.Free), new WrapBending(Setup));
 
-    public static Die DieOf(double inches, ReferenceFace face) => new(FormattableString.Invariant($"{inches} in"), Length.FromInches(inches), face);
+    public static Die DieOf(double inches, ReferenceFace face) =>
+        new(FormattableString.Invariant($"{inches} in"), Length.FromInches(inches), face);
 
     private static BarMaterial Steel(StressStrainLaw law) => new("mild steel", law, Density.FromKilogramsPerCubicMeter(7850));
 }

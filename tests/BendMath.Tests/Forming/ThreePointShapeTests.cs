@@ -7,8 +7,9 @@ using MathNet.Numerics.RootFinding;
 namespace BendMath.Tests.Forming;
 
 /// <summary>
-/// The pinched bar as a curve: from its contact on the nose, with the height x²/(2R_n) and the slope ±x/R_n there, the curvature under a moment that falls in a straight line to zero is integrated
-/// twice along each side, and must arrive at its support, at the height κ_nom·a²/2. The library solves two closed equations instead and integrates nothing along the bar.
+/// The pinched bar as a curve: from its contact on the nose, with the height x²/(2R_n) and the slope ±x/R_n there, the curvature under a
+/// moment that falls in a straight line to zero is integrated twice along each side, and must arrive at its support, at the height
+/// κ_nom·a²/2. The library solves two closed equations instead and integrates nothing along the bar.
 /// </summary>
 public sealed class ThreePointShapeTests
 {
@@ -36,10 +37,14 @@ public sealed class ThreePointShapeTests
         double incoming = halfSpan - shift;
         double yield = analysis.YieldCurvature.InverseMeters;
         double elastic = Math.Min(1, stiffness * yield / moment);
-        double Curvature(double share) => share >= 1 ? peak : Brent.FindRoot(k => (MomentAt(analysis, k) / moment) - share, 0.9 * share * moment / stiffness, peak * (1 + 1e-9), 1e-13 * peak, 200);
+        double Curvature(double share) =>
+            share >= 1 ? peak
+                : Brent.FindRoot(k => (MomentAt(analysis, k) / moment) - share, 0.9 * share * moment / stiffness, peak * (1 + 1e-9),
+                    1e-13 * peak, 200);
         double sum = (moment * elastic * elastic * elastic / (3 * stiffness))
             + GaussKronrodRule.Integrate(share => Curvature(share) * share, elastic, 1, out _, out _, 1e-11, 20, 15);
-        Near.Relative(support, Start(shift) + (shift / nose * incoming) + (incoming * incoming * sum), 1e-8, "height of the bar at the incoming support");
+        Near.Relative(support, Start(shift) + (shift / nose * incoming) + (incoming * incoming * sum), 1e-8,
+            "height of the bar at the incoming support");
 
         // Outgoing side: let go under the nose before, so what stays and an elastic part; the curve itself by Runge and Kutta's method.
         double outgoing = halfSpan + shift;
@@ -49,7 +54,8 @@ public sealed class ThreePointShapeTests
             0,
             outgoing,
             101,
-            (s, y) => MathNet.Numerics.LinearAlgebra.Vector<double>.Build.Dense([y[1], permanent + (moment * (1 - (s / outgoing)) / stiffness)]));
+            (s, y) =>
+                MathNet.Numerics.LinearAlgebra.Vector<double>.Build.Dense([y[1], permanent + (moment * (1 - (s / outgoing)) / stiffness)]));
         Near.Relative(support, curve[^1][0], 1e-8, "height of the bar at the outgoing support");
 
         double Start(double x) => x * x / (2 * nose);

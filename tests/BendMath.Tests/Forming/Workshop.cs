@@ -7,7 +7,8 @@ namespace BendMath.Tests.Forming;
 internal static class Workshop
 {
     public static OrientedSection Rim { get; } = new EqualAngle(
-        Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut;
+        Length.FromMillimeters(30), Length.FromMillimeters(3),
+            AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut;
 
     public static BarMaterial Steel { get; } = Mild(290, null);
 
@@ -25,7 +26,8 @@ internal static class Workshop
 
     public static PressureRange Range(double low, double high) => new(Pressure.FromMegapascals(low), Pressure.FromMegapascals(high));
 
-    public static Die Die(string name, double millimeters, ReferenceFace? face = null) => new(name, Length.FromMillimeters(millimeters), face ?? ReferenceFace.InsideOfBar);
+    public static Die Die(string name, double millimeters, ReferenceFace? face = null) =>
+        new(name, Length.FromMillimeters(millimeters), face ?? ReferenceFace.InsideOfBar);
 
     public static BendRadius Inside(double millimeters) => BendRadius.Inside(Length.FromMillimeters(millimeters));
 }

@@ -6,7 +6,9 @@ using BendMath.Fuzz.Walking;
 
 namespace BendMath.Tests.Fuzzed;
 
-/// <summary>A few of the jobs BendMath.Fuzz draws: whatever the constructors take is planned, with finite numbers and clean texts throughout.</summary>
+/// <summary>
+/// A few of the jobs BendMath.Fuzz draws: whatever the constructors take is planned, with finite numbers and clean texts throughout.
+/// </summary>
 public class JobTests
 {
     [Fact]

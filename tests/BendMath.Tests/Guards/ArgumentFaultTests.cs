@@ -31,7 +31,8 @@ public sealed class ArgumentFaultTests
         Assert.Null(ArgumentFault.Of(new ArgumentException("width must be odd.", "width")));
         Assert.Null(ArgumentFault.Of(Assert.Throws<ArgumentNullException>(() => new DieRack(null!))));
         Assert.Throws<ArgumentNullException>("refused", () => ArgumentFault.Of(null!));
-        Assert.Throws<ArgumentException>("subject", () => ArgumentFault.Of(Assert.Throws<ArgumentException>(() => new DieRack([])))!.About(" "));
+        Assert.Throws<ArgumentException>("subject",
+            () => ArgumentFault.Of(Assert.Throws<ArgumentException>(() => new DieRack([])))!.About(" "));
     }
 
     /// <summary>A reader of files relies on the parts of a refusal; an exception made elsewhere would have none.</summary>
@@ -41,12 +42,16 @@ public sealed class ArgumentFaultTests
         string sources = Path.Combine(Repository.Root, "src", "BendMath");
         string[] made = [.. Directory.EnumerateFiles(sources, "*.cs", SearchOption.AllDirectories)
             .Select(file => Path.GetRelativePath(sources, file).Replace('\\', '/'))
-            .Where(file => !file.StartsWith("obj/", StringComparison.Ordinal) && !file.StartsWith("bin/", StringComparison.Ordinal) && !file.StartsWith("Polyfills/", StringComparison.Ordinal))
+            .Where(
+                file =>
+                    !file.StartsWith("obj/", StringComparison.Ordinal) && !file.StartsWith("bin/", StringComparison.Ordinal)
+                        && !file.StartsWith("Polyfills/", StringComparison.Ordinal))
             .Where(file => MakesRefusal(File.ReadAllText(Path.Combine(sources, file))))];
         Assert.Equal(["Guards/ArgumentFault.cs"], made);
         Assert.True(MakesRefusal("throw new ArgumentException(\"width must be odd.\", nameof(width));"));
         Assert.False(MakesRefusal("throw new ArgumentNullException(nameof(width)); /// new in ArgumentException"));
     }
 
-    private static bool MakesRefusal(string source) => Regex.IsMatch(source, @"\bnew\s+Argument(OutOfRange)?Exception\b", RegexOptions.CultureInvariant);
+    private static bool MakesRefusal(string source) =>
+        Regex.IsMatch(source, @"\bnew\s+Argument(OutOfRange)?Exception\b", RegexOptions.CultureInvariant);
 }

@@ -26,7 +26,10 @@ public sealed class GuardTests
         Assert.Equal(3.5, Guard.Positive(3.5, "count"));
     }
 
-    /// <summary>NIST SP 811 (2008), appendix B.8: yard 9.144 E-01 m, mil 2.54 E-05 m, psi 6.894 757 E+03 Pa, lbf 4.448 222 E+00 N, lbf·ft 1.355 818 E+00 N·m, lb/ft³ 1.601 846 E+01 kg/m³. From memory.</summary>
+    /// <summary>
+    /// NIST SP 811 (2008), appendix B.8: yard 9.144 E-01 m, mil 2.54 E-05 m, psi 6.894 757 E+03 Pa, lbf 4.448 222 E+00 N, lbf·ft 1.355 818
+    /// E+00 N·m, lb/ft³ 1.601 846 E+01 kg/m³. From memory.
+    /// </summary>
     [Fact]
     public void ConvertsTheRarerUnits()
     {
@@ -40,7 +43,10 @@ public sealed class GuardTests
         Assert.Equal(1e-6, Guard.Positive(Ratio.FromPartsPerMillion(1), "strain"), 15);
     }
 
-    /// <summary>Pounds by their definition, 0.45359237 kg, over inches of 25.4 mm and feet of 304.8 mm: the factors of UnitsNet are off by 2e-7 and 7e-9.</summary>
+    /// <summary>
+    /// Pounds by their definition, 0.45359237 kg, over inches of 25.4 mm and feet of 304.8 mm: the factors of UnitsNet are off by 2e-7 and
+    /// 7e-9.
+    /// </summary>
     [Fact]
     public void PoundsPerVolumeFollowFromTheirDefinitions()
     {
@@ -55,22 +61,30 @@ public sealed class GuardTests
         Assert.All(Length.Units.Select(Length.FromMeters(0.3).ToUnit), value => AssertClose(value.Meters, Guard.Positive(value, "x")));
         Assert.All(Pressure.Units.Select(Pressure.FromPascals(0.3).ToUnit), value => AssertClose(value.Pascals, Guard.Finite(value, "x")));
         Assert.All(Angle.Units.Select(Angle.FromRadians(0.3).ToUnit), value => AssertClose(value.Radians, Guard.Positive(value, "x")));
-        Assert.All(Torque.Units.Select(Torque.FromNewtonMeters(0.3).ToUnit), value => AssertClose(value.NewtonMeters, Guard.Positive(value, "x")));
+        Assert.All(Torque.Units.Select(Torque.FromNewtonMeters(0.3).ToUnit),
+            value => AssertClose(value.NewtonMeters, Guard.Positive(value, "x")));
         Assert.All(Force.Units.Select(Force.FromNewtons(0.3).ToUnit), value => AssertClose(value.Newtons, Guard.Positive(value, "x")));
         Assert.All(
-            Density.Units.Where(unit => unit is not (DensityUnit.PoundPerCubicInch or DensityUnit.PoundPerCubicFoot)).Select(Density.FromKilogramsPerCubicMeter(0.3).ToUnit),
+            Density.Units.Where(unit => unit is not (DensityUnit.PoundPerCubicInch or DensityUnit.PoundPerCubicFoot))
+                .Select(Density.FromKilogramsPerCubicMeter(0.3).ToUnit),
             value => AssertClose(value.KilogramsPerCubicMeter, Guard.Positive(value, "x")));
-        Assert.All(Ratio.Units.Select(Ratio.FromDecimalFractions(0.3).ToUnit), value => AssertClose(value.DecimalFractions, Guard.Positive(value, "x")));
+        Assert.All(Ratio.Units.Select(Ratio.FromDecimalFractions(0.3).ToUnit),
+            value => AssertClose(value.DecimalFractions, Guard.Positive(value, "x")));
 
         static void AssertClose(double expected, double actual) => Assert.Equal(expected, actual, Math.Abs(expected) * 1e-14);
     }
 
-    /// <summary>Zero is meant (an edge, no kerf), a size below the smallest dimension is a slip of the unit; a place on a section or a curve may lie anywhere.</summary>
+    /// <summary>
+    /// Zero is meant (an edge, no kerf), a size below the smallest dimension is a slip of the unit; a place on a section or a curve may lie
+    /// anywhere.
+    /// </summary>
     [Fact]
     public void RefusesASizeThatIsAlmostZeroButNotAPlaceThatIs()
     {
-        AssertRefused("nose", "nose must be 0 mm, or between 0.001 mm and 1000000000 mm in size, but is 1E-21 mm.", () => Guard.NonNegative(Length.FromMillimeters(1e-21), "nose"));
-        AssertRefused("nose", "nose must not be less than 0 mm, but is -1E-21 mm.", () => Guard.NonNegative(Length.FromMillimeters(-1e-21), "nose"));
+        AssertRefused("nose", "nose must be 0 mm, or between 0.001 mm and 1000000000 mm in size, but is 1E-21 mm.",
+            () => Guard.NonNegative(Length.FromMillimeters(1e-21), "nose"));
+        AssertRefused("nose", "nose must not be less than 0 mm, but is -1E-21 mm.",
+            () => Guard.NonNegative(Length.FromMillimeters(-1e-21), "nose"));
         Assert.Equal(0, Guard.NonNegative(Length.Zero, "nose"));
         Assert.Equal(1e-6, Guard.NonNegative(Length.FromMeters(1e-6), "nose"));
         Assert.Equal(1e-24, Guard.Place(Length.FromMeters(1e-24), "axial"));
@@ -81,8 +95,10 @@ public sealed class GuardTests
     [Fact]
     public void RefusesASizeNoShopCanMeanWithBothBounds()
     {
-        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 3E-08 mm.", () => Guard.Positive(Length.FromAngstroms(0.3), "leg"));
-        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 300000000000 mm.", () => Guard.NonNegative(Length.FromGigameters(0.3), "leg"));
+        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 3E-08 mm.",
+            () => Guard.Positive(Length.FromAngstroms(0.3), "leg"));
+        AssertRefused("leg", "leg must be between 0.001 mm and 1000000000 mm in size, but is 300000000000 mm.",
+            () => Guard.NonNegative(Length.FromGigameters(0.3), "leg"));
     }
 
     [Theory]
@@ -105,7 +121,9 @@ public sealed class GuardTests
             => AssertRefused("leg", FormattableString.Invariant($"leg must have a unit defined in {enumeration}, but its unit is {unit}."), act);
     }
 
-    /// <summary>The unit numbers of UnitsNet have gaps, so a check of the range alone would let these through to endless recursion.</summary>
+    /// <summary>
+    /// The unit numbers of UnitsNet have gaps, so a check of the range alone would let these through to endless recursion.
+    /// </summary>
     [Fact]
     public void RefusesTheGapsBetweenUnitNumbers()
     {
@@ -113,22 +131,30 @@ public sealed class GuardTests
         var gaps = Enumerable.Range(1, defined.Max()).Where(number => !defined.Contains(number)).ToList();
 
         Assert.NotEmpty(gaps);
-        Assert.All(gaps, gap => Assert.Throws<ArgumentOutOfRangeException>("leg", () => Guard.Positive(new Length(1, (LengthUnit)gap), "leg")));
+        Assert.All(gaps,
+            gap => Assert.Throws<ArgumentOutOfRangeException>("leg", () => Guard.Positive(new Length(1, (LengthUnit)gap), "leg")));
     }
 
     [Fact]
     public void NamesArgumentRuleAndValueWithItsUnit()
     {
-        AssertRefused("thickness", "thickness must be greater than 0 mm, but is -2 mm.", () => Guard.Positive(Length.FromMeters(-0.002), "thickness"));
+        AssertRefused("thickness", "thickness must be greater than 0 mm, but is -2 mm.",
+            () => Guard.Positive(Length.FromMeters(-0.002), "thickness"));
         AssertRefused("thickness", "thickness must be greater than 0 mm, but is 0 mm.", () => Guard.Positive(default(Length), "thickness"));
-        AssertRefused("thickness", "thickness must be greater than 0 mm, but is 0 mm.", () => Guard.Positive(Length.FromMeters(-0.0), "thickness"));
-        AssertRefused("offset", "offset must not be less than 0 mm, but is -12.7 mm.", () => Guard.NonNegative(Length.FromInches(-0.5), "offset"));
-        AssertRefused("yield", "yield must be greater than 0 MPa, but is -235 MPa.", () => Guard.Positive(Pressure.FromGigapascals(-0.235), "yield"));
+        AssertRefused("thickness", "thickness must be greater than 0 mm, but is 0 mm.",
+            () => Guard.Positive(Length.FromMeters(-0.0), "thickness"));
+        AssertRefused("offset", "offset must not be less than 0 mm, but is -12.7 mm.",
+            () => Guard.NonNegative(Length.FromInches(-0.5), "offset"));
+        AssertRefused("yield", "yield must be greater than 0 MPa, but is -235 MPa.",
+            () => Guard.Positive(Pressure.FromGigapascals(-0.235), "yield"));
         AssertRefused("arc", "arc must be greater than 0°, but is -90°.", () => Guard.Positive(Angle.FromRadians(-Math.PI / 2), "arc"));
-        AssertRefused("moment", "moment must not be less than 0 N·m, but is -1.5 N·m.", () => Guard.NonNegative(Torque.FromNewtonMeters(-1.5), "moment"));
+        AssertRefused("moment", "moment must not be less than 0 N·m, but is -1.5 N·m.",
+            () => Guard.NonNegative(Torque.FromNewtonMeters(-1.5), "moment"));
         AssertRefused("pull", "pull must be greater than 0 N, but is -2000 N.", () => Guard.Positive(Force.FromKilonewtons(-2), "pull"));
-        AssertRefused("density", "density must be greater than 0 kg/m³, but is 0 kg/m³.", () => Guard.Positive(default(Density), "density"));
-        AssertRefused("scatter", "scatter must not be less than 0 %, but is -5 %.", () => Guard.NonNegative(Ratio.FromDecimalFractions(-0.05), "scatter"));
+        AssertRefused("density", "density must be greater than 0 kg/m³, but is 0 kg/m³.",
+            () => Guard.Positive(default(Density), "density"));
+        AssertRefused("scatter", "scatter must not be less than 0 %, but is -5 %.",
+            () => Guard.NonNegative(Ratio.FromDecimalFractions(-0.05), "scatter"));
         AssertRefused("count", "count must be greater than 0, but is -2.5.", () => Guard.Positive(-2.5, "count"));
     }
 
@@ -139,7 +165,8 @@ public sealed class GuardTests
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            AssertRefused("offset", "offset must not be less than 0 mm, but is -12.7 mm.", () => Guard.NonNegative(Length.FromMillimeters(-12.7), "offset"));
+            AssertRefused("offset", "offset must not be less than 0 mm, but is -12.7 mm.",
+                () => Guard.NonNegative(Length.FromMillimeters(-12.7), "offset"));
         }
         finally
         {
@@ -162,8 +189,10 @@ public sealed class GuardTests
         AssertRefused("count", "count must be finite, but is NaN.", () => Guard.Positive(double.NaN, "count"));
         AssertRefused("count", "count must be finite, but is Infinity.", () => Guard.NonNegative(double.PositiveInfinity, "count"));
         AssertRefused("count", "count must be finite, but is -Infinity.", () => Guard.Finite(double.NegativeInfinity, "count"));
-        AssertRefused("leg", "leg must be finite when converted to SI units, but is 1E+308 Gigameter.", () => Guard.Positive(Length.FromGigameters(1e308), "leg"));
-        AssertRefused("lean", "lean must be finite when converted to SI units, but is 3 Tilt.", () => Guard.Positive(Angle.FromTilt(3), "lean"));
+        AssertRefused("leg", "leg must be finite when converted to SI units, but is 1E+308 Gigameter.",
+            () => Guard.Positive(Length.FromGigameters(1e308), "leg"));
+        AssertRefused("lean", "lean must be finite when converted to SI units, but is 3 Tilt.",
+            () => Guard.Positive(Angle.FromTilt(3), "lean"));
         AssertRefused("leg", "leg must be finite, but is Infinity mm.", () => Guard.Positive(Length.FromInches(1e308), "leg"));
     }
 

@@ -3,9 +3,9 @@ using UnitsNet;
 namespace BendMath.Tests.Handbook;
 
 /// <summary>
-/// Angles of the AISC database; source and provenance of each row stand in <c>angles-aisc.csv</c>. The table prints no fillets, and no exact geometry reproduces
-/// it: the best rule found is a root radius of 0.8·(k − t) and a toe radius of 0.3·(k − t), k being the printed design distance. The tolerances are what
-/// that rule leaves.
+/// Angles of the AISC database; source and provenance of each row stand in <c>angles-aisc.csv</c>. The table prints no fillets, and no
+/// exact geometry reproduces it: the best rule found is a root radius of 0.8·(k − t) and a toe radius of 0.3·(k − t), k being the printed
+/// design distance. The tolerances are what that rule leaves.
 /// </summary>
 public sealed class AmericanAngleTableTests
 {
@@ -41,21 +41,25 @@ public sealed class AmericanAngleTableTests
     }
 
     /// <summary>
-    /// The printed minor moments are lower than any fillet and toe allow, although major and minor together are the sum of the moments about the legs in print too:
-    /// the table's doing. So the library must lie above, by no more than the table is known to be wrong.
+    /// The printed minor moments are lower than any fillet and toe allow, although major and minor together are the sum of the moments
+    /// about the legs in print too: the table's doing. So the library must lie above, by no more than the table is known to be wrong.
     /// </summary>
     [Fact]
     public void Minor_second_moment_lies_above_the_print()
     {
         double[] above = [.. Table.Rows.Select(row =>
-            (Orientation(WithBestFillets(row), RadialLeg.Long).Properties.PrincipalSecondMomentMinor.InchesToTheFourth / row.Number("minor_second_moment_in4")) - 1)];
+            (Orientation(WithBestFillets(row), RadialLeg.Long).Properties.PrincipalSecondMomentMinor.InchesToTheFourth
+                / row.Number("minor_second_moment_in4")) - 1)];
         Assert.InRange(above.Average(), 0.010, 0.018);
         Assert.InRange(above.Max(), 0.04, 0.066);
         Assert.All(Table.Rows, row => Assert.Equal(
             1, (row.Number("major_second_moment_in4") + row.Number("minor_second_moment_in4")) / (row.Number("strong_second_moment_in4") + row.Number("weak_second_moment_in4")), 0.008));
     }
 
-    /// <summary>The one root radius per leg size comes from these values, but serves up to ten thicknesses of it. Where the print rounds the thickness of the largest legs, its constant follows the rounded one.</summary>
+    /// <summary>
+    /// The one root radius per leg size comes from these values, but serves up to ten thicknesses of it. Where the print rounds the
+    /// thickness of the largest legs, its constant follows the rounded one.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Rows))]
     public void Torsion_constant_agrees_with_one_fillet_for_all_thicknesses_of_a_leg(ReferenceRow row)

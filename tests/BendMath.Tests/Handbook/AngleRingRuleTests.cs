@@ -13,7 +13,9 @@ public sealed class AngleRingRuleTests
     [Fact]
     public void No_row_drops_out() => Assert.Equal(16, Table.Rows.Count);
 
-    /// <summary>The print agrees with the closed form to 0.002 in; 3 × 3 × 1/2 and 4 × 4 × 1/2 differ most, by 0.0014 and 0.0016 in.</summary>
+    /// <summary>
+    /// The print agrees with the closed form to 0.002 in; 3 × 3 × 1/2 and 4 × 4 × 1/2 differ most, by 0.0014 and 0.0016 in.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Rows))]
     public void Flange_out_adds_and_flange_in_takes_off_the_printed_constant(ReferenceRow row)
@@ -46,8 +48,10 @@ public sealed class AngleRingRuleTests
         Length thickness = Length.FromMillimeters(3);
         Assert.Throws<ArgumentOutOfRangeException>("leg", () => AngleRingRule.FiberFromHeel(thickness, thickness));
         Assert.Throws<ArgumentOutOfRangeException>("thickness", () => AngleRingRule.FiberFromHeel(leg, Length.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter", () => AngleRingRule.BlankLength(Length.Zero, leg, thickness, FlangeDirection.Out));
-        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter", () => AngleRingRule.BlankLength(2 * leg, leg, thickness, FlangeDirection.In));
+        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter",
+            () => AngleRingRule.BlankLength(Length.Zero, leg, thickness, FlangeDirection.Out));
+        Assert.Throws<ArgumentOutOfRangeException>("heelDiameter",
+            () => AngleRingRule.BlankLength(2 * leg, leg, thickness, FlangeDirection.In));
         Assert.Throws<ArgumentOutOfRangeException>("flange", () => AngleRingRule.BlankLength(10 * leg, leg, thickness, (FlangeDirection)2));
     }
 }

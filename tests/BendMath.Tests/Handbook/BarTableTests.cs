@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>Solid bars; source and provenance of each row stand in the tables. The print has three or four figures, so rounding alone may make 0.5 %.</summary>
+/// <summary>
+/// Solid bars; source and provenance of each row stand in the tables. The print has three or four figures, so rounding alone may make 0.5
+/// %.
+/// </summary>
 public sealed class BarTableTests
 {
     private const double Tolerance = 0.007;

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Tests.Handbook;
 
 /// <summary>
-/// Equal and unequal angles to EN 10056-1; source and provenance of each row stand in <c>angles-en.csv</c>. The print has three figures, so rounding alone
-/// may make 0.5 %; second moments and moduli of the tables differ from exact geometry by up to 0.9 %.
+/// Equal and unequal angles to EN 10056-1; source and provenance of each row stand in <c>angles-en.csv</c>. The print has three figures, so
+/// rounding alone may make 0.5 %; second moments and moduli of the tables differ from exact geometry by up to 0.9 %.
 /// </summary>
 public sealed class EuropeanAngleTableTests
 {

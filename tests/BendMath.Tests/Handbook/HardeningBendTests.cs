@@ -10,8 +10,9 @@ public sealed class HardeningBendTests
     private const double Strength = 700e6;
 
     /// <summary>
-    /// Rigid power-law strip, M = b·K·hⁿ⁺²·κⁿ/(2ⁿ⁺¹(n + 2)) and Δκ = 6/(n + 2)·(K/E)/h·(hκ/2)ⁿ (Hosford and Caddell, Metal Forming, bending chapter, from memory). With the elastic core it becomes, exactly,
-    /// that moment times 1 − (1 − n)/3·ηⁿ⁺², η the elastic share of the half depth (derived).
+    /// Rigid power-law strip, M = b·K·hⁿ⁺²·κⁿ/(2ⁿ⁺¹(n + 2)) and Δκ = 6/(n + 2)·(K/E)/h·(hκ/2)ⁿ (Hosford and Caddell, Metal Forming, bending
+    /// chapter, from memory). With the elastic core it becomes, exactly, that moment times 1 − (1 − n)/3·ηⁿ⁺², η the elastic share of the
+    /// half depth (derived).
     /// </summary>
     [Theory]
     [InlineData(0)]
@@ -43,7 +44,10 @@ public sealed class HardeningBendTests
         }
     }
 
-    /// <summary>Fully plastic sheet, Δκ = 3S/(E·t) (Marciniak, Duncan and Hu, Mechanics of Sheet Metal Forming, ch. 6, from memory), less η²/3 of it for the elastic core.</summary>
+    /// <summary>
+    /// Fully plastic sheet, Δκ = 3S/(E·t) (Marciniak, Duncan and Hu, Mechanics of Sheet Metal Forming, ch. 6, from memory), less η²/3 of it
+    /// for the elastic core.
+    /// </summary>
     [Theory]
     [InlineData(4.5)]
     [InlineData(20)]
@@ -73,9 +77,11 @@ public sealed class HardeningBendTests
     }
 
     /// <summary>
-    /// Sharp angle 50 × 50 × 5, fully plastic, derived by hand, not a published source: equal-area axis A/(2·50) = 4.75 mm, M_b/σ_y = 5684 mm³, M_r/σ_y = −5062 mm³, I_br/I_b = −0.592; released free, the bar loses 0.73 of what
-    /// the naive M_b/(E·I_b) says and gains 0.63 of its loss out of the plane; a yield of
-    /// 250 MPa dishes the plastic ring by about 0.3° at R = 200 mm, 0.9° at 500, 1.7° at 1000. A yield of 2.5 MPa leaves a core of a thousandth of the leg; with 250 MPa the elastic core is no longer inside the flange, and the dish smaller.
+    /// Sharp angle 50 × 50 × 5, fully plastic, derived by hand, not a published source: equal-area axis A/(2·50) = 4.75 mm, M_b/σ_y = 5684
+    /// mm³, M_r/σ_y = −5062 mm³, I_br/I_b = −0.592; released free, the bar loses 0.73 of what the naive M_b/(E·I_b) says and gains 0.63 of
+    /// its loss out of the plane; a yield of 250 MPa dishes the plastic ring by about 0.3° at R = 200 mm, 0.9° at 500, 1.7° at 1000. A
+    /// yield of 2.5 MPa leaves a core of a thousandth of the leg; with 250 MPa the elastic core is no longer inside the flange, and the
+    /// dish smaller.
     /// </summary>
     [Fact]
     public void Angle_ring_springs_back_and_dishes_as_derived()

@@ -4,10 +4,15 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>Worked examples of textbooks with tees and I-sections (found in companions of the books), and shear centers in closed form.</summary>
+/// <summary>
+/// Worked examples of textbooks with tees and I-sections (found in companions of the books), and shear centers in closed form.
+/// </summary>
 public sealed class OpenShapeTests
 {
-    /// <summary>R. C. Hibbeler, Mechanics of Materials, Example 6.22, p. 342: flange 100 × 15 mm, web 15 × 120 mm, 250 MPa; equal-area axis 110 mm from the end of the web, plastic moment 29.4 kN·m.</summary>
+    /// <summary>
+    /// R. C. Hibbeler, Mechanics of Materials, Example 6.22, p. 342: flange 100 × 15 mm, web 15 × 120 mm, 250 MPa; equal-area axis 110 mm
+    /// from the end of the web, plastic moment 29.4 kN·m.
+    /// </summary>
     [Fact]
     public void Hibbeler_6_22_plastic_moment_of_a_tee()
     {
@@ -17,7 +22,10 @@ public sealed class OpenShapeTests
         Assert.Equal(29.4, 250 * tee.StemOut.Properties.PlasticModulus.CubicMillimeters / 1e6, 0.05);
     }
 
-    /// <summary>A. Pytel, J. Kiusalaas, Mechanics of Materials, Example 13.1, p. 461: flange 100 × 20 mm, web 20 × 150 mm; equal-area axis 125 mm from the end of the web, limit moment 1.765 times the yield moment.</summary>
+    /// <summary>
+    /// A. Pytel, J. Kiusalaas, Mechanics of Materials, Example 13.1, p. 461: flange 100 × 20 mm, web 20 × 150 mm; equal-area axis 125 mm
+    /// from the end of the web, limit moment 1.765 times the yield moment.
+    /// </summary>
     [Fact]
     public void Pytel_13_1_limit_moment_of_a_tee()
     {
@@ -27,8 +35,8 @@ public sealed class OpenShapeTests
     }
 
     /// <summary>
-    /// S. M. A. Kazimi, Solid Mechanics, Example 7.14, p. 269: I-section 40 cm deep, flanges 10 × 1.4 cm, web 0.8 cm, shape factor 1.18. About the strong axis a
-    /// channel of the same sizes has the same widths at every level.
+    /// S. M. A. Kazimi, Solid Mechanics, Example 7.14, p. 269: I-section 40 cm deep, flanges 10 × 1.4 cm, web 0.8 cm, shape factor 1.18.
+    /// About the strong axis a channel of the same sizes has the same widths at every level.
     /// </summary>
     [Fact]
     public void Kazimi_7_14_shape_factor_of_an_I_section()
@@ -37,7 +45,10 @@ public sealed class OpenShapeTests
         Assert.Equal(1.18, channel.HardWay.Properties.ShapeFactor, 0.005);
     }
 
-    /// <summary>F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, Sample Problem 4.11, p. 300: flange 80 × 20 mm from radius 30 mm, stem 20 × 40 mm; centroid at radius 50 mm.</summary>
+    /// <summary>
+    /// F. P. Beer, E. R. Johnston, J. T. DeWolf, Mechanics of Materials, Sample Problem 4.11, p. 300: flange 80 × 20 mm from radius 30 mm,
+    /// stem 20 × 40 mm; centroid at radius 50 mm.
+    /// </summary>
     [Fact]
     public void Beer_and_Johnston_4_11_centroid_of_a_tee()
     {
@@ -45,7 +56,10 @@ public sealed class OpenShapeTests
         Assert.Equal(50, 30 + tee.StemOut.Properties.CentroidFromInside.Millimeters, 0.05);
     }
 
-    /// <summary>Thin-wall theory (any textbook, from memory): the shear center of a channel of even wall lies e = 3·b²/(h + 6·b) outside its web, between center lines; that of an angle and of a tee where center lines cross.</summary>
+    /// <summary>
+    /// Thin-wall theory (any textbook, from memory): the shear center of a channel of even wall lies e = 3·b²/(h + 6·b) outside its web,
+    /// between center lines; that of an angle and of a tee where center lines cross.
+    /// </summary>
     [Fact]
     public void Shear_centers_of_open_shapes()
     {
@@ -74,12 +88,16 @@ public sealed class OpenShapeTests
     public void Polar_radius_is_the_same_in_every_orientation(BarStock stock)
     {
         double first = stock.Orientations[0].ShearCenter!.PolarRadiusOfGyration.Millimeters;
-        Assert.All(stock.Orientations, section => Assert.Equal(first, section.ShearCenter!.PolarRadiusOfGyration.Millimeters, 1e-10 * first));
+        Assert.All(stock.Orientations,
+            section => Assert.Equal(first, section.ShearCenter!.PolarRadiusOfGyration.Millimeters, 1e-10 * first));
     }
 
     public static TheoryData<BarStock> Shapes => new(Stock.Shapes.All);
 
-    /// <summary>Thin-wall theory for a channel of even wall, from memory of Timoshenko's table: C_w = (t·b³·h²/12)·(3·b + 2·h)/(6·b + h) between center lines.</summary>
+    /// <summary>
+    /// Thin-wall theory for a channel of even wall, from memory of Timoshenko's table: C_w = (t·b³·h²/12)·(3·b + 2·h)/(6·b + h) between
+    /// center lines.
+    /// </summary>
     [Fact]
     public void Warping_constants_of_open_shapes()
     {
@@ -89,7 +107,8 @@ public sealed class OpenShapeTests
         Near((Math.Pow(60 * 8, 3) / 144) + (Math.Pow(46 * 6, 3) / 36), tee.WarpingConstant);
     }
 
-    private static void Near(double expected, WarpingConstant? actual) => Assert.Equal(1, actual!.Value.MillimetersToTheSixth / expected, 1e-12);
+    private static void Near(double expected, WarpingConstant? actual) =>
+        Assert.Equal(1, actual!.Value.MillimetersToTheSixth / expected, 1e-12);
 
     private static (double FromInside, double Axial) At(OrientedSection section) =>
         (Math.Round(section.ShearCenter!.FromInside.Millimeters, 9), Math.Round(section.ShearCenter.Axial.Millimeters, 9));

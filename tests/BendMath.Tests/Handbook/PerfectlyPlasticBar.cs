@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>A perfectly plastic bar, addressed by the share of the half-depth that stays elastic, η = yield curvature over curvature.</summary>
+/// <summary>
+/// A perfectly plastic bar, addressed by the share of the half-depth that stays elastic, η = yield curvature over curvature.
+/// </summary>
 internal sealed class PerfectlyPlasticBar(OrientedSection section, Pressure modulus, Pressure yield)
 {
     public PerfectlyPlasticBar(OrientedSection section)
@@ -26,10 +28,12 @@ internal sealed class PerfectlyPlasticBar(OrientedSection section, Pressure modu
         double target = moment.NewtonMeters;
         double yieldCurvature = Analysis.YieldCurvature.InverseMeters;
         double curvature = MathNet.Numerics.RootFinding.Brent.FindRoot(
-            k => Analysis.MomentAt(ReciprocalLength.FromInverseMeters(k)).NewtonMeters - target, yieldCurvature, 20 * yieldCurvature, 1e-12 * yieldCurvature);
+            k => Analysis.MomentAt(ReciprocalLength.FromInverseMeters(k)).NewtonMeters - target, yieldCurvature, 20 * yieldCurvature,
+                1e-12 * yieldCurvature);
         return Analysis.LoadedAt(ReciprocalLength.FromInverseMeters(curvature));
     }
 
     /// <summary>Depth of the elastic core of a section symmetric about the bending axis.</summary>
-    public Length Core(LoadedBend loaded) => Length.FromMeters(2 * Analysis.Law.YieldStress.Pascals / modulus.Pascals / loaded.Curvature.InverseMeters);
+    public Length Core(LoadedBend loaded) =>
+        Length.FromMeters(2 * Analysis.Law.YieldStress.Pascals / modulus.Pascals / loaded.Curvature.InverseMeters);
 }

@@ -11,7 +11,10 @@ public sealed class PlasticBendingTests
 
     public static TheoryData<double> CoreRatios => [0.01, 0.02, 0.05, 0.1, 0.25, 0.4, 0.5, 0.65, 0.8, 0.95, 0.999];
 
-    /// <summary>F. J. Gardiner, The Springback of Metals, Trans. ASME 79 (1957) 1-9 (from memory): R/R_f = 4x³ − 3x + 1, x = R·σ_y/(E·t), mid-plane radii. Factored, it keeps its digits near first yield.</summary>
+    /// <summary>
+    /// F. J. Gardiner, The Springback of Metals, Trans. ASME 79 (1957) 1-9 (from memory): R/R_f = 4x³ − 3x + 1, x = R·σ_y/(E·t), mid-plane
+    /// radii. Factored, it keeps its digits near first yield.
+    /// </summary>
     [Theory]
     [InlineData(12, 4)]
     [InlineData(60, 3)]
@@ -68,7 +71,9 @@ public sealed class PlasticBendingTests
         AssertRelative((Circle(core) - bore) / (1 - Math.Pow(Bore, 4)), bar.MomentRatio(core), 1e-10);
     }
 
-    /// <summary>Derived: at the mean radius r, M/(π·r²·t·σ_y) = (2/π)(arcsin η/η + √(1 − η²)) with an error of the order (wall/diameter)².</summary>
+    /// <summary>
+    /// Derived: at the mean radius r, M/(π·r²·t·σ_y) = (2/π)(arcsin η/η + √(1 − η²)) with an error of the order (wall/diameter)².
+    /// </summary>
     [Theory]
     [InlineData(0.1)]
     [InlineData(0.3)]
@@ -103,7 +108,10 @@ public sealed class PlasticBendingTests
             .Verify(6);
     }
 
-    /// <summary>Standard textbook values (Beer &amp; Johnston; Timoshenko; Hill), from memory: rectangle 3/2, circle 16/(3π), tube (16/3π)(1 − k³)/(1 − k⁴) with k the ratio of bore to outside diameter.</summary>
+    /// <summary>
+    /// Standard textbook values (Beer &amp; Johnston; Timoshenko; Hill), from memory: rectangle 3/2, circle 16/(3π), tube (16/3π)(1 −
+    /// k³)/(1 − k⁴) with k the ratio of bore to outside diameter.
+    /// </summary>
     [Fact]
     public void Shape_factors_are_those_of_the_textbooks()
     {
@@ -140,9 +148,11 @@ public sealed class PlasticBendingTests
         PerfectlyPlasticBar tube = new(new RoundTube(Length.FromMeters(diameter), Length.FromMeters(wall)).Section);
         double yield = tube.Analysis.Law.YieldStress.Pascals;
         double curvature = yield / (tube.Analysis.Law.ElasticModulus.Pascals * MeanRadius * core);
-        return tube.Analysis.MomentAt(ReciprocalLength.FromInverseMeters(curvature)).NewtonMeters / (Math.PI * MeanRadius * MeanRadius * wall * yield);
+        return tube.Analysis.MomentAt(ReciprocalLength.FromInverseMeters(curvature)).NewtonMeters
+            / (Math.PI * MeanRadius * MeanRadius * wall * yield);
     }
 
     private static void AssertRelative(double expected, double actual, double tolerance) =>
-        Assert.True(Math.Abs(actual - expected) <= tolerance * Math.Abs(expected), $"{actual:R} instead of {expected:R}, off by {Math.Abs((actual / expected) - 1):E2}");
+        Assert.True(Math.Abs(actual - expected) <= tolerance * Math.Abs(expected),
+            $"{actual:R} instead of {expected:R}, off by {Math.Abs((actual / expected) - 1):E2}");
 }

@@ -22,7 +22,9 @@ internal sealed class PrintedExample
         double rounding = row.Number("rounding");
         if (!(Math.Abs(actual - printed) <= rounding + (1e-12 * Math.Abs(printed))))
         {
-            _faults.Add(string.Create(CultureInfo.InvariantCulture, $"{quantity}: {actual:R} {row["unit"]}, printed {printed:R} ± {rounding:R} ({row["source"]})"));
+            _faults.Add(
+                string.Create(CultureInfo.InvariantCulture,
+                    $"{quantity}: {actual:R} {row["unit"]}, printed {printed:R} ± {rounding:R} ({row["source"]})"));
         }
 
         return this;

@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>Torsion constants of solid rectangles and the circle; source and provenance of each row stand in <c>rectangle-torsion.csv</c>.</summary>
+/// <summary>
+/// Torsion constants of solid rectangles and the circle; source and provenance of each row stand in <c>rectangle-torsion.csv</c>.
+/// </summary>
 public sealed class RectangleTorsionTests
 {
     public static TheoryData<ReferenceRow> Rows => ReferenceTable.Load("Handbook/rectangle-torsion.csv").AsTheory();
@@ -16,7 +18,10 @@ public sealed class RectangleTorsionTests
         new Comparison(row).Printed("constant", flat.TorsionConstant!.Value.MillimetersToTheFourth / (ratio * Math.Pow(5, 4))).Verify(1);
     }
 
-    /// <summary>Roark's Formulas for Stress and Strain, table of torsion, rectangle 2a × 2b (from memory): J = a·b³·[16/3 − 3.36·(b/a)·(1 − b⁴/(12·a⁴))], stated there to be close.</summary>
+    /// <summary>
+    /// Roark's Formulas for Stress and Strain, table of torsion, rectangle 2a × 2b (from memory): J = a·b³·[16/3 − 3.36·(b/a)·(1 −
+    /// b⁴/(12·a⁴))], stated there to be close.
+    /// </summary>
     [Theory]
     [InlineData(1)]
     [InlineData(1.7)]
@@ -43,7 +48,8 @@ public sealed class RectangleTorsionTests
     [Fact]
     public void Round_bar_and_tube_have_their_polar_second_moment()
     {
-        foreach (BarStock stock in new BarStock[] { new RoundBar(Length.FromMillimeters(16)), new RoundTube(Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)) })
+        foreach (BarStock stock in new BarStock[] { new RoundBar(Length.FromMillimeters(16)),
+            new RoundTube(Length.FromMillimeters(33.7), Length.FromMillimeters(3.2)) })
         {
             double polar = 2 * stock.Orientations[0].Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth;
             Assert.Equal(polar, stock.TorsionConstant!.Value.MillimetersToTheFourth, 1e-12 * polar);

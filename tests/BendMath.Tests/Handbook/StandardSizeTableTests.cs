@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath.Tests.Handbook;
 
 /// <summary>
-/// Every standard size against the dimensions its table prints in columns of their own (the library keeps designations and reads the dimensions out of them), and against the area
-/// and mass printed beside them. Source and provenance stand in each row of <c>standard-sizes.csv</c>.
+/// Every standard size against the dimensions its table prints in columns of their own (the library keeps designations and reads the
+/// dimensions out of them), and against the area and mass printed beside them. Source and provenance stand in each row of
+/// <c>standard-sizes.csv</c>.
 /// </summary>
 public sealed class StandardSizeTableTests
 {
@@ -69,7 +70,8 @@ public sealed class StandardSizeTableTests
         else if (fillets is not null)
         {
             Assert.Equal(row.NumberOrNull("root_radius") ?? 0, In(size, fillets.Root), 1e-9);
-            // L90x90x5, L75x75x4, L65x65x4 and L45x45x3 list a toe radius half a millimeter greater than the thickness, which no toe can have.
+            // L90x90x5, L75x75x4, L65x65x4 and L45x45x3 list a toe radius half a millimeter greater than the thickness, which no toe can
+            // have.
             Assert.Equal(Math.Min(row.NumberOrNull("toe_radius") ?? 0, row.Number("thickness")), In(size, fillets.Toe), 1e-9);
         }
 
@@ -89,7 +91,10 @@ public sealed class StandardSizeTableTests
         Assert.Equal(row.Has("design_wall"), size.Assumptions.Contains("design wall", StringComparison.Ordinal));
     }
 
-    /// <summary>Angles to EN 10056-1 0.5 %, tubes and bars 0.7 % (three printed figures); AISC angles 1.3 %, which no fillet rule betters: their tables print no radii.</summary>
+    /// <summary>
+    /// Angles to EN 10056-1 0.5 %, tubes and bars 0.7 % (three printed figures); AISC angles 1.3 %, which no fillet rule betters: their
+    /// tables print no radii.
+    /// </summary>
     [Theory]
     [MemberData(nameof(RowsWithArea))]
     public void Area_and_mass_agree_with_the_print(ReferenceRow row)
@@ -100,11 +105,15 @@ public sealed class StandardSizeTableTests
         double tolerance = !isAngle ? 0.007 : size.System == SizeSystem.Aisc ? 0.013 : 0.005;
         new Comparison(row)
             .Relative("printed_area", size.System.IsMetric ? stock.Area.SquareCentimeters : stock.Area.SquareInches, tolerance)
-            .RelativeWherePrinted("printed_mass_kg_per_m", stock.MassPerLength(Density.FromKilogramsPerCubicMeter(7850)).KilogramsPerMeter, tolerance)
+            .RelativeWherePrinted("printed_mass_kg_per_m", stock.MassPerLength(Density.FromKilogramsPerCubicMeter(7850)).KilogramsPerMeter,
+            tolerance)
             .Verify(size.System.IsMetric ? 2 : 1);
     }
 
-    /// <summary>Weights of bar-size angles that American merchants print, from memory; two decimals, so half a hundredth is rounding, and as much again is left for unlisted fillets.</summary>
+    /// <summary>
+    /// Weights of bar-size angles that American merchants print, from memory; two decimals, so half a hundredth is rounding, and as much
+    /// again is left for unlisted fillets.
+    /// </summary>
     [Theory]
     [InlineData("L3/4x3/4x1/8", 0.59)]
     [InlineData("L1x1x1/8", 0.80)]
@@ -120,11 +129,12 @@ public sealed class StandardSizeTableTests
     [InlineData("L1-3/4x1-3/4x3/16", 2.12)]
     [InlineData("L1-3/4x1-3/4x1/4", 2.77)]
     public void Sharp_corners_give_the_weights_of_bar_size_angles(string designation, double poundsPerFoot) =>
-        Assert.Equal(poundsPerFoot, StandardSizes.Find(designation).Stock.MassPerLength(Density.FromPoundsPerCubicFoot(490)).PoundsPerFoot, 0.01);
+        Assert.Equal(poundsPerFoot, StandardSizes.Find(designation).Stock.MassPerLength(Density.FromPoundsPerCubicFoot(490)).PoundsPerFoot,
+            0.01);
 
     /// <summary>
-    /// AISC Steel Construction Manual, from memory: the design wall is 0.93 of the nominal wall. Three printed decimals leave 0.0005 in, and as much again where a round HSS prints 3/16 as 0.188;
-    /// the pipe rows lie up to 0.0023 in above the rule.
+    /// AISC Steel Construction Manual, from memory: the design wall is 0.93 of the nominal wall. Three printed decimals leave 0.0005 in,
+    /// and as much again where a round HSS prints 3/16 as 0.188; the pipe rows lie up to 0.0023 in above the rule.
     /// </summary>
     [Fact]
     public void Design_walls_are_ninety_three_hundredths_of_the_nominal_wall()
@@ -139,14 +149,16 @@ public sealed class StandardSizeTableTests
         });
     }
 
-    private static StandardSize Find(ReferenceRow row) => StandardSizes.Find(row["designation"], StandardSizes.Systems.Single(system => system.Name == row["system"]));
+    private static StandardSize Find(ReferenceRow row) =>
+        StandardSizes.Find(row["designation"], StandardSizes.Systems.Single(system => system.Name == row["system"]));
 
     private static double In(StandardSize size, Length length) => size.System.IsMetric ? length.Millimeters : length.Inches;
 
     private static void Same(ReferenceRow row, double?[] expected, double?[] actual)
     {
         // Tables print a wall of 3/16 in as 0.188; the library takes the fraction of the designation.
-        bool isRoundedFraction = row["designation"].StartsWith("HSS", StringComparison.Ordinal) && row["designation"].Contains('/', StringComparison.Ordinal);
+        bool isRoundedFraction =
+            row["designation"].StartsWith("HSS", StringComparison.Ordinal) && row["designation"].Contains('/', StringComparison.Ordinal);
         Assert.Equal(expected.Length, actual.Length);
         for (int i = 0; i < expected.Length; i++)
         {

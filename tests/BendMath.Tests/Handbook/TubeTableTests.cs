@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>Round, square and rectangular tubes; source and provenance of each row stand in the tables. The print has three or four figures, so rounding alone may make 0.5 %.</summary>
+/// <summary>
+/// Round, square and rectangular tubes; source and provenance of each row stand in the tables. The print has three or four figures, so
+/// rounding alone may make 0.5 %.
+/// </summary>
 public sealed class TubeTableTests
 {
     private const double Tolerance = 0.007;
@@ -85,7 +88,8 @@ public sealed class TubeTableTests
         {
             "round" => new RoundTube(length(row.Number("outside_diameter_" + unit)), wall),
             "square" => new SquareTube(length(row.Number("height_" + unit)), wall, corners(wall)),
-            "rectangular" => new RectangularTube(length(row.Number("height_" + unit)), length(row.Number("width_" + unit)), wall, corners(wall)),
+            "rectangular" =>
+                new RectangularTube(length(row.Number("height_" + unit)), length(row.Number("width_" + unit)), wall, corners(wall)),
             var shape => throw new NotSupportedException($"{row}: no shape '{shape}'."),
         };
     }

@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
 
-/// <summary>Worked examples in print; each test is named after its source, its printed answers stand in <c>worked-examples.csv</c>.</summary>
+/// <summary>
+/// Worked examples in print; each test is named after its source, its printed answers stand in <c>worked-examples.csv</c>.
+/// </summary>
 public sealed class WorkedExampleTests
 {
     private const double Inch = 0.0254;
@@ -15,9 +17,14 @@ public sealed class WorkedExampleTests
     public void No_row_drops_out()
     {
         Assert.Equal(62, PrintedExample.Table.Rows.Count);
-        HashSet<string> tests = [.. new[] { typeof(WorkedExampleTests), typeof(CurvedBarExampleTests) }.SelectMany(type => type.GetMethods()).Select(method => method.Name)];
+        HashSet<string> tests =
+            [.. new[] { typeof(WorkedExampleTests), typeof(CurvedBarExampleTests) }.SelectMany(type => type.GetMethods()).Select(method => method.Name)];
         Assert.All(PrintedExample.Table.Rows, row => Assert.Contains(row["test"], tests));
-        Assert.All(PrintedExample.Table.Rows, row => Assert.True(row.Has("source") && (row["provenance"].StartsWith("found", StringComparison.Ordinal) || row["provenance"] == "memory")));
+        Assert.All(PrintedExample.Table.Rows,
+            row =>
+                Assert.True(
+                    row.Has("source")
+                        && (row["provenance"].StartsWith("found", StringComparison.Ordinal) || row["provenance"] == "memory")));
     }
 
     /// <summary>50 × 120 mm, M = 36.8 kN·m, σ_Y = 240 MPa, E = 200 GPa.</summary>
@@ -34,8 +41,9 @@ public sealed class WorkedExampleTests
     }
 
     /// <summary>
-    /// I of 16 in depth with flanges 1 in thick that just yield throughout, σ_Y = 50 ksi, E = 29·10⁶ psi. The book goes on from its rounded M = 10 230 kip·in and I = 1524 in⁴, so the section
-    /// here is the one that has both exactly: the flanges come out at 11.97 in and the web at 0.765 in, where 12 and 0.75 in are drawn (docs/validation.md).
+    /// I of 16 in depth with flanges 1 in thick that just yield throughout, σ_Y = 50 ksi, E = 29·10⁶ psi. The book goes on from its rounded
+    /// M = 10 230 kip·in and I = 1524 in⁴, so the section here is the one that has both exactly: the flanges come out at 11.97 in and the
+    /// web at 0.765 in, where 12 and 0.75 in are drawn (docs/validation.md).
     /// </summary>
     [Fact]
     public void Beer_Johnston_DeWolf_sample_problem_4_7_residual_stress_of_an_I_section()
@@ -51,14 +59,16 @@ public sealed class WorkedExampleTests
         Assert.Equal(1524, section.SecondMomentAboutBendingAxis.InchesToTheFourth, 1e-6);
         new PrintedExample()
             .Holds("elastic stress at the surface", loaded.BendingMoment.KilopoundForceInches / section.ElasticModulusOutside.CubicInches)
-            .Holds("residual stress 7 in from the axis", released.ResidualStressAt(Length.FromInches(15), section.CentroidAxial).KilopoundsForcePerSquareInch)
+            .Holds("residual stress 7 in from the axis",
+            released.ResidualStressAt(Length.FromInches(15), section.CentroidAxial).KilopoundsForcePerSquareInch)
             .Holds("permanent radius", released.Ring.CentroidRadius.Feet)
             .Verify();
     }
 
     /// <summary>
-    /// I of 10 in depth with flanges of 1/2 in, fully plastic at σ_Y = 36 ksi, released. The book goes on from M_p = 1732.5 kip·in and a rounded I = 211 in⁴; the section here has both exactly
-    /// (flanges 7.995 in and web 0.501 in, where 8 and 0.5 in are drawn, docs/validation.md).
+    /// I of 10 in depth with flanges of 1/2 in, fully plastic at σ_Y = 36 ksi, released. The book goes on from M_p = 1732.5 kip·in and a
+    /// rounded I = 211 in⁴; the section here has both exactly (flanges 7.995 in and web 0.501 in, where 8 and 0.5 in are drawn,
+    /// docs/validation.md).
     /// </summary>
     [Fact]
     public void Hibbeler_example_6_23_point_without_residual_stress()
@@ -73,7 +83,8 @@ public sealed class WorkedExampleTests
         Assert.Equal(1732.5, bar.Analysis.PlasticMoment.KilopoundForceInches, 1e-6);
         Assert.Equal(211, section.SecondMomentAboutBendingAxis.InchesToTheFourth, 1e-6);
         double zero = MathNet.Numerics.RootFinding.Brent.FindRoot(
-            inches => released.ResidualStressAt(Length.FromInches(5 + inches), section.CentroidAxial).KilopoundsForcePerSquareInch, 1, 5, 1e-10);
+            inches => released.ResidualStressAt(Length.FromInches(5 + inches), section.CentroidAxial).KilopoundsForcePerSquareInch, 1, 5,
+                1e-10);
         new PrintedExample()
             .Holds("elastic stress at the surface", loaded.BendingMoment.KilopoundForceInches / section.ElasticModulusOutside.CubicInches)
             .Holds("distance without stress", zero)
@@ -84,7 +95,8 @@ public sealed class WorkedExampleTests
     [Fact]
     public void Hibbeler_example_6_22_plastic_moment_of_a_T_beam()
     {
-        PerfectlyPlasticBar bar = new(StackedSection.Of(1e-3, (120, 15, 15), (15, 100, 100)), Pressure.FromGigapascals(200), Pressure.FromMegapascals(250));
+        PerfectlyPlasticBar bar =
+            new(StackedSection.Of(1e-3, (120, 15, 15), (15, 100, 100)), Pressure.FromGigapascals(200), Pressure.FromMegapascals(250));
         new PrintedExample()
             .Holds("equal-area axis from the end of the web", bar.Analysis.Section.Properties.EqualAreaAxisFromInside.Millimeters)
             .Holds("plastic moment", bar.Analysis.PlasticMoment.KilonewtonMeters)
@@ -109,9 +121,10 @@ public sealed class WorkedExampleTests
         .Verify();
 
     /// <summary>
-    /// Strip 20 × 5 mm, legs 50 mm, E = 207 kN/mm², Y = 345 N/mm² rising by 517 N/mm² per unit of strain, friction 0.1, lever 25 mm; inside radius 2.03·t from a fracture strain of 0.2. The book puts the
-    /// neutral axis at 0.45·t although that leaves an axial force, and takes logarithmic strains at the faces: its figures recompute with its formulas. The library finds the axis at which no axial
-    /// force remains, the middle: 0.1 % less moment, and 0.06° less punch angle (docs/validation.md).
+    /// Strip 20 × 5 mm, legs 50 mm, E = 207 kN/mm², Y = 345 N/mm² rising by 517 N/mm² per unit of strain, friction 0.1, lever 25 mm; inside
+    /// radius 2.03·t from a fracture strain of 0.2. The book puts the neutral axis at 0.45·t although that leaves an axial force, and takes
+    /// logarithmic strains at the faces: its figures recompute with its formulas. The library finds the axis at which no axial force
+    /// remains, the middle: 0.1 % less moment, and 0.06° less punch angle (docs/validation.md).
     /// </summary>
     [Fact]
     public void Ghosh_Mallik_example_3_9_V_bend_with_linear_hardening()
@@ -125,7 +138,9 @@ public sealed class WorkedExampleTests
         double punch = 90 / (1 + lost);
         double friction = Math.Atan(0.1);
         double lever = 20 / 25.0 * (1 + Math.Cos(friction) + (0.1 * Math.Sin(friction)));
-        SheetBend sheet = SheetBend.Of(Length.FromMillimeters(Thickness), Length.FromMillimeters(Inside), Angle.FromDegrees(90), Length.FromMillimeters(Fiber));
+        SheetBend sheet =
+            SheetBend.Of(Length.FromMillimeters(Thickness), Length.FromMillimeters(Inside), Angle.FromDegrees(90),
+                Length.FromMillimeters(Fiber));
         new PrintedExample()
             .Holds("stock length", (2 * (50 - Inside - Thickness)) + sheet.BendAllowance.Millimeters)
             .Holds("punch angle", punch)
@@ -143,8 +158,9 @@ public sealed class WorkedExampleTests
     }
 
     /// <summary>
-    /// Strip of 40 × 1.2 mm closed to a tube, E = 70 GPa, ν = 0.3, σ_Y = 250 MPa, in plane strain: E/(1 − ν²) and 2σ_Y/√3. The examination releases the fully plastic moment. The
-    /// elastic core left at this radius, η = 4 % of the thickness, takes η²/3 = 0.05 % of it, and 0.0015 mm of the gap (docs/validation.md).
+    /// Strip of 40 × 1.2 mm closed to a tube, E = 70 GPa, ν = 0.3, σ_Y = 250 MPa, in plane strain: E/(1 − ν²) and 2σ_Y/√3. The examination
+    /// releases the fully plastic moment. The elastic core left at this radius, η = 4 % of the thickness, takes η²/3 = 0.05 % of it, and
+    /// 0.0015 mm of the gap (docs/validation.md).
     /// </summary>
     [Fact]
     public void University_of_Seville_2019_strip_closed_to_a_tube()
@@ -180,7 +196,9 @@ public sealed class WorkedExampleTests
     [Fact]
     public void Beer_Johnston_DeWolf_problem_4_67_moment_for_a_core_of_4_mm()
     {
-        PerfectlyPlasticBar bar = new(new FlatBar(Length.FromMillimeters(12), Length.FromMillimeters(8)).EasyWay, Pressure.FromGigapascals(200), Pressure.FromMegapascals(300));
+        PerfectlyPlasticBar bar =
+            new(new FlatBar(Length.FromMillimeters(12), Length.FromMillimeters(8)).EasyWay, Pressure.FromGigapascals(200),
+                Pressure.FromMegapascals(300));
         new PrintedExample()
             .Holds("moment at first yield", bar.Analysis.YieldMoment.NewtonMeters)
             .Holds("moment at a core of 4 mm", bar.AtCore(0.5).BendingMoment.NewtonMeters)
@@ -208,7 +226,8 @@ public sealed class WorkedExampleTests
     [Fact]
     public void Beer_Johnston_DeWolf_problem_4_81_plastic_moment_of_a_round_bar()
     {
-        PerfectlyPlasticBar bar = new(new RoundBar(Length.FromMillimeters(36)).Section, Pressure.FromGigapascals(200), Pressure.FromMegapascals(240));
+        PerfectlyPlasticBar bar =
+            new(new RoundBar(Length.FromMillimeters(36)).Section, Pressure.FromGigapascals(200), Pressure.FromMegapascals(240));
         new PrintedExample().Holds("plastic moment", bar.Analysis.PlasticMoment.KilonewtonMeters).Verify();
     }
 
@@ -225,7 +244,10 @@ public sealed class WorkedExampleTests
             .Verify();
     }
 
-    /// <summary>0.0359 in sheet bent to 0.5 in, which the book inserts as the mid-plane radius; Y = 40 000 psi, E = 29 000 000 psi, wanted angle 90°.</summary>
+    /// <summary>
+    /// 0.0359 in sheet bent to 0.5 in, which the book inserts as the mid-plane radius; Y = 40 000 psi, E = 29 000 000 psi, wanted angle
+    /// 90°.
+    /// </summary>
     [Fact]
     public void Kalpakjian_Schmid_chapter_7_springback_of_a_sheet()
     {
@@ -252,23 +274,31 @@ public sealed class WorkedExampleTests
         .Holds("diamond", StackedSection.Of(1e-3, (10, 0, 20), (10, 20, 0)).Properties.ShapeFactor)
         .Verify();
 
-    /// <summary>Common practice, found as a trade forum answer: flat 1 × 1/4 in the easy way, 20 in outside diameter, (20 − 1/4)·3.14 = 62.015 in; π makes it 62.046 in.</summary>
+    /// <summary>
+    /// Common practice, found as a trade forum answer: flat 1 × 1/4 in the easy way, 20 in outside diameter, (20 − 1/4)·3.14 = 62.015 in; π
+    /// makes it 62.046 in.
+    /// </summary>
     [Fact]
     public void Common_practice_flat_bar_ring_by_the_middle_of_the_bar() => AssertBlank(1, 0.25, 20, 62.015, 0.04);
 
-    /// <summary>W. Templeton, workshop companion with tables for operative smiths, London: John Weale, 1855 (found): hoop of bar iron 7/8 in thick, 16 1/2 in outside diameter, 4 ft 1 in. The width is not given and plays no part.</summary>
+    /// <summary>
+    /// W. Templeton, workshop companion with tables for operative smiths, London: John Weale, 1855 (found): hoop of bar iron 7/8 in thick,
+    /// 16 1/2 in outside diameter, 4 ft 1 in. The width is not given and plays no part.
+    /// </summary>
     [Fact]
     public void Templeton_1855_hoop_of_bar_iron() => AssertBlank(2, 0.875, 16.5, 49, 0.13);
 
     private static void AssertBlank(double width, double thickness, double outsideDiameter, double inches, double tolerance)
     {
         PerfectlyPlasticBar bar = new(new FlatBar(Length.FromInches(width), Length.FromInches(thickness)).EasyWay);
-        FinishedRing ring = bar.Analysis.LoadedFor(BendRadius.OutsideDiameter(Length.FromInches(outsideDiameter)), Release.Free).Release(Release.Free).Ring;
+        FinishedRing ring =
+            bar.Analysis.LoadedFor(BendRadius.OutsideDiameter(Length.FromInches(outsideDiameter)), Release.Free).Release(Release.Free).Ring;
         Assert.Equal(inches, ring.BlankLengthFor(Angle.FromDegrees(360)).Inches, tolerance);
     }
 
     private static PerfectlyPlasticBar OnEdge(double depth, double width, double yield) => new(
-        new FlatBar(Length.FromMillimeters(depth), Length.FromMillimeters(width)).HardWay, Pressure.FromGigapascals(200), Pressure.FromMegapascals(yield));
+        new FlatBar(Length.FromMillimeters(depth), Length.FromMillimeters(width)).HardWay, Pressure.FromGigapascals(200),
+            Pressure.FromMegapascals(yield));
 
     private static PerfectlyPlasticBar Pounds(OrientedSection section, double modulus, double yield) =>
         new(section, Pressure.FromPoundsForcePerSquareInch(modulus), Pressure.FromPoundsForcePerSquareInch(yield));

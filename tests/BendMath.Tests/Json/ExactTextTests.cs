@@ -6,7 +6,9 @@ using BendMath.Lengths;
 
 namespace BendMath.Tests.Json;
 
-/// <summary>What is written reads back as the same double, whatever its digits: 5,000 seeded numbers over all magnitudes a length may have.</summary>
+/// <summary>
+/// What is written reads back as the same double, whatever its digits: 5,000 seeded numbers over all magnitudes a length may have.
+/// </summary>
 public sealed class ExactTextTests
 {
     private static IEnumerable<double> Numbers(double least, double most)
@@ -16,7 +18,8 @@ public sealed class ExactTextTests
     }
 
     [Fact]
-    public void Lengths_come_back() => Assert.All(Numbers(1e-6, 1e6), meters => Assert.Equal(meters, LengthText.Parse(ExactText.Millimeters(meters)).Meters));
+    public void Lengths_come_back() =>
+        Assert.All(Numbers(1e-6, 1e6), meters => Assert.Equal(meters, LengthText.Parse(ExactText.Millimeters(meters)).Meters));
 
     [Fact]
     public void Stresses_percentages_and_angles_come_back()
@@ -35,7 +38,8 @@ public sealed class ExactTextTests
     [InlineData(290e6, -6, "290")]
     [InlineData(5, -6, "0.000005")]
     [InlineData(0, 3, "0")]
-    public void Digits_are_those_of_the_number(double value, int places, string text) => Assert.Equal(text, ExactText.Shifted(value, places));
+    public void Digits_are_those_of_the_number(double value, int places, string text) =>
+        Assert.Equal(text, ExactText.Shifted(value, places));
 
     [Fact]
     public void A_full_turn_is_written_in_degrees() => Assert.Equal("360 deg", ExactText.Angle(2 * Math.PI));

@@ -4,7 +4,9 @@ using BendMath.Json;
 
 namespace BendMath.Tests.Json;
 
-/// <summary>Whatever a file says, its faults are sentences of a length a person reads, and no character of it moves the cursor of a terminal.</summary>
+/// <summary>
+/// Whatever a file says, its faults are sentences of a length a person reads, and no character of it moves the cursor of a terminal.
+/// </summary>
 public sealed class HostileJsonTests
 {
     private static readonly string Hostile = "\u001b[2J\u009b31m\u202e\r\n" + new string('x', 100_000);
@@ -58,13 +60,25 @@ public sealed class HostileJsonTests
     [Fact]
     public void Lists_of_names_are_short()
     {
-        string dies = string.Join(", ", Enumerable.Range(0, 500).Select(i => string.Create(CultureInfo.InvariantCulture, $$"""{ "name": "die {{i}}", "stamped radius": "240 mm", "stamp means": "inside of the bar" }""")));
-        JobFault fault = Assert.Single(MeasuredRingFile.Read($$"""{ "dies": [{{dies}}], "rings": [{ "die": "A" }] }""").Faults, fault => fault.Place == "rings[0].die");
+        string dies =
+            string.Join(", ",
+                Enumerable.Range(0, 500)
+                    .Select(
+                        i =>
+                            string.Create(CultureInfo.InvariantCulture,
+                                $$"""{ "name": "die {{i}}", "stamped radius": "240 mm", "stamp means": "inside of the bar" }""")));
+        JobFault fault =
+            Assert.Single(MeasuredRingFile.Read($$"""{ "dies": [{{dies}}], "rings": [{ "die": "A" }] }""").Faults,
+                fault => fault.Place == "rings[0].die");
         Assert.EndsWith("\"die 11\" and 488 more), but is \"A\".", fault.Rule, StringComparison.Ordinal);
     }
 
-    /// <summary>Whether a sentence is no longer than asked and holds no character of the categories Cc and Cf (Unicode 15, chapter 4.5, from memory) and no separator of lines.</summary>
-    internal static bool IsShort(string sentence, int longest) => sentence.Length <= longest && !sentence.Any(c => char.GetUnicodeCategory(c) is UnicodeCategory.Control
+    /// <summary>
+    /// Whether a sentence is no longer than asked and holds no character of the categories Cc and Cf (Unicode 15, chapter 4.5, from memory)
+    /// and no separator of lines.
+    /// </summary>
+    internal static bool IsShort(string sentence, int longest) =>
+        sentence.Length <= longest && !sentence.Any(c => char.GetUnicodeCategory(c) is UnicodeCategory.Control
         or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.Surrogate);
 
     private static void Check(string json)

@@ -81,11 +81,14 @@ public sealed class MeasuredRingFileTests
     [InlineData("\"inside diameter\": \"9 in\", ", "", "rings[0]", "Exactly one of \"inside diameter\"")]
     [InlineData("\"tape around outside\": \"33 in\"", "\"tape around outside\": \"33\"", "rings[1].tape around outside", "unit")]
     [InlineData("\"rise\": \"2 1/2 in\"", "\"rise\": \"0 in\"", "rings[2].chord against inside.rise", "greater than zero")]
-    [InlineData("\"die\": \"5 in\", \"inside", "\"die\": \"6 in\", \"inside", "rings[0].die", "must name one of the dies of the file (they are \"5 in\")")]
+    [InlineData("\"die\": \"5 in\", \"inside", "\"die\": \"6 in\", \"inside", "rings[0].die",
+        "must name one of the dies of the file (they are \"5 in\")")]
     [InlineData("\"turn\": \"360 deg\"", "\"turn\": \"once\"", "rings[1].marked length.turn", "an angle")]
     [InlineData("\"state\": \"held flat\", ", "", "rings[1].state", "missing")]
-    [InlineData("\"exponent\": 12", "\"exponent\": \"12\"", "rings[2].material.exponent", "must be a plain number without quotes, as 12, but is \"12\"")]
-    [InlineData("\"inside diameter\": \"9 in\"", "\"outside diameter\": \"1 in\"", "rings[0].outside diameter", "must leave an inside radius")]
+    [InlineData("\"exponent\": 12", "\"exponent\": \"12\"", "rings[2].material.exponent",
+        "must be a plain number without quotes, as 12, but is \"12\"")]
+    [InlineData("\"inside diameter\": \"9 in\"", "\"outside diameter\": \"1 in\"", "rings[0].outside diameter",
+        "must leave an inside radius")]
     [InlineData("\"note\": \"14 March\"", "\"date\": \"14 March\"", "rings[0].date", "is not a word of this part")]
     public void A_fault_is_told_with_its_place(string old, string replacement, string place, string rule)
     {
@@ -99,10 +102,14 @@ public sealed class MeasuredRingFileTests
     [Fact]
     public void All_faults_are_told_at_once_and_a_missing_bar_says_how_to_write_one()
     {
-        string text = Sound.Replace("\"stock\": { \"shape\": \"equal angle\", \"leg\": \"3/4 in\", \"thickness\": \"1/8 in\", \"corners\": \"sharp\" },\n  \"orientation\": \"flange out\",\n", string.Empty, StringComparison.Ordinal)
+        string text =
+            Sound.Replace(
+                "\"stock\": { \"shape\": \"equal angle\", \"leg\": \"3/4 in\", \"thickness\": \"1/8 in\", \"corners\": \"sharp\" },\n  "
+                    + "\"orientation\": \"flange out\",\n", string.Empty, StringComparison.Ordinal)
             .Replace("\"rise\": \"2 1/2 in\"", "\"rise\": 2", StringComparison.Ordinal);
         MeasuredRingReading reading = MeasuredRingFile.Read(text);
-        Assert.Equal(["rings[0].stock", "rings[1].stock", "rings[2].chord against inside.rise"], reading.Faults.Select(fault => fault.Place));
+        Assert.Equal(["rings[0].stock", "rings[1].stock", "rings[2].chord against inside.rise"],
+            reading.Faults.Select(fault => fault.Place));
         Assert.Contains("write for example", reading.Faults[0].Rule, StringComparison.Ordinal);
     }
 
@@ -110,8 +117,11 @@ public sealed class MeasuredRingFileTests
     public void Text_that_is_not_a_file_of_rings_is_a_fault()
     {
         Assert.Equal("The file is empty.", Assert.Single(MeasuredRingFile.Read(" ").Faults).Rule);
-        Assert.Equal("rings", Assert.Single(MeasuredRingFile.Read(Sound[..Sound.IndexOf("\"rings\"", StringComparison.Ordinal)] + "\"rings\": [] }").Faults).Place);
-        Assert.Contains("There is no file", Assert.Single(MeasuredRingFile.ReadFile("no such file.json").Faults).Rule, StringComparison.Ordinal);
+        Assert.Equal("rings",
+            Assert.Single(
+                MeasuredRingFile.Read(Sound[..Sound.IndexOf("\"rings\"", StringComparison.Ordinal)] + "\"rings\": [] }").Faults).Place);
+        Assert.Contains("There is no file", Assert.Single(MeasuredRingFile.ReadFile("no such file.json").Faults).Rule,
+            StringComparison.Ordinal);
     }
 
     /// <summary>A job reads its measured rings with the same words.</summary>
@@ -120,7 +130,9 @@ public sealed class MeasuredRingFileTests
     {
         string ring = "\"die\": \"A\", \"inside diameter\": \"490 mm\", \"state\": \"free\"";
         RingJobReading reading = RingJobFile.Read(JobTexts.With(
-            ring, "\"die\": \"A\", \"tape around inside\": \"1540 mm\", \"state\": \"free\", \"marked length\": { \"before\": \"1570 mm\", \"turn\": \"360 deg\" }, \"note\": \"14 March\""));
+            ring,
+                "\"die\": \"A\", \"tape around inside\": \"1540 mm\", \"state\": \"free\", \"marked length\": { \"before\": \"1570 mm\", "
+                    + "\"turn\": \"360 deg\" }, \"note\": \"14 March\""));
         Assert.Empty(reading.Faults);
         MeasuredRing read = Assert.Single(Assert.Single(reading.Jobs).Job.Calibration.Rings);
         Assert.Equal(1540 / (2 * Math.PI), read.Measured.Value.Millimeters, 1e-9);
@@ -134,13 +146,20 @@ public sealed class MeasuredRingFileTests
         MeasuredRing sound = RingSets.Every[0];
         Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([]));
         Die twin = new(sound.Die.Name, Length.FromMillimeters(111), ReferenceFace.InsideOfBar);
-        Assert.Contains("different names", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([sound, new(twin, sound.Analysis, sound.Measured, sound.Release)])).Message, StringComparison.Ordinal);
+        Assert.Contains("different names",
+            Assert.Throws<ArgumentException>("rings",
+                () => MeasuredRingFile.Write([sound, new(twin, sound.Analysis, sound.Measured, sound.Release)])).Message,
+                    StringComparison.Ordinal);
         MeasuredCurve curve = MeasuredCurve.FromEngineering(
-            Pressure.FromGigapascals(205), [(Ratio.FromPercent(0.1415), Pressure.FromMegapascals(290)), (Ratio.FromPercent(2), Pressure.FromMegapascals(330))]);
+            Pressure.FromGigapascals(205),
+                [(Ratio.FromPercent(0.1415), Pressure.FromMegapascals(290)), (Ratio.FromPercent(2), Pressure.FromMegapascals(330))]);
         BarMaterial measured = new("measured", curve, Density.FromKilogramsPerCubicMeter(7850));
         MeasuredRing ring = new(sound.Die, BendAnalysis.Of(sound.Analysis.Section, measured), sound.Measured, Release.Free);
-        Assert.Contains("law a file has words for", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([ring])).Message, StringComparison.Ordinal);
-        MeasuredRing blank = new(new(" A", Length.FromMillimeters(111), ReferenceFace.InsideOfBar), sound.Analysis, sound.Measured, Release.Free);
-        Assert.Contains("the name of a die is \" A\"", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([blank])).Message, StringComparison.Ordinal);
+        Assert.Contains("law a file has words for", Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([ring])).Message,
+            StringComparison.Ordinal);
+        MeasuredRing blank =
+            new(new(" A", Length.FromMillimeters(111), ReferenceFace.InsideOfBar), sound.Analysis, sound.Measured, Release.Free);
+        Assert.Contains("the name of a die is \" A\"",
+            Assert.Throws<ArgumentException>("rings", () => MeasuredRingFile.Write([blank])).Message, StringComparison.Ordinal);
     }
 }

@@ -43,9 +43,12 @@ public sealed class RingJobFileTests
     }
 
     [Theory]
-    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"outside radius\": \"1 ft 3/4 in\" }", RadiusReference.OutsideFace, 0.32385, true)]
-    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"centroid diameter\": \"½ m\" }", RadiusReference.Centroid, 0.25, false)]
-    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"inside radius\": \"10\\\"\" }", RadiusReference.InsideFace, 0.254, true)]
+    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"outside radius\": \"1 ft 3/4 in\" }",
+        RadiusReference.OutsideFace, 0.32385, true)]
+    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"centroid diameter\": \"½ m\" }",
+        RadiusReference.Centroid, 0.25, false)]
+    [InlineData("\"wanted\": { \"inside diameter\": \"500 mm\" }", "\"wanted\": { \"inside radius\": \"10\\\"\" }",
+        RadiusReference.InsideFace, 0.254, true)]
     public void A_wanted_size_names_its_line_and_its_unit(string old, string replacement, RadiusReference line, double meters, bool inches)
     {
         RingJobEntry entry = Assert.Single(RingJobFile.Read(JobTexts.With(old, replacement)).Jobs);
@@ -54,7 +57,10 @@ public sealed class RingJobFileTests
         Assert.Equal(inches, entry.IsInInches);
     }
 
-    /// <summary>1 ksi = 6.894 757 MPa, 1 lb/in³ = 27 679.90 kg/m³: NIST Special Publication 811, 2008 edition, appendix B.8, from memory; seven digits, so 36 ksi to 0.000 02 MPa.</summary>
+    /// <summary>
+    /// 1 ksi = 6.894 757 MPa, 1 lb/in³ = 27 679.90 kg/m³: NIST Special Publication 811, 2008 edition, appendix B.8, from memory; seven
+    /// digits, so 36 ksi to 0.000 02 MPa.
+    /// </summary>
     [Theory]
     [InlineData("36 ksi", 248.211252)]
     [InlineData("36000psi", 248.211252)]
@@ -63,7 +69,9 @@ public sealed class RingJobFileTests
     [InlineData(" 235  mpa ", 235)]
     public void Pressures_are_read_in_every_unit(string text, double megapascals)
     {
-        string file = JobTexts.With("\"yield\": \"280 MPa\"", $"\"yield\": \"{text}\"").Replace("\"yield range\": [\"235 MPa\", \"355 MPa\"],", string.Empty, StringComparison.Ordinal)
+        string file =
+            JobTexts.With("\"yield\": \"280 MPa\"", $"\"yield\": \"{text}\"")
+                .Replace("\"yield range\": [\"235 MPa\", \"355 MPa\"],", string.Empty, StringComparison.Ordinal)
             .Replace("\"7850 kg/m3\"", "\"0.283 lb/in3\"", StringComparison.Ordinal);
         RingJobReading reading = RingJobFile.Read(file);
         Assert.Empty(reading.Faults);
@@ -77,15 +85,20 @@ public sealed class RingJobFileTests
     [InlineData("{ \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }", "hard way", "flat 25 × 5 mm, hard way")]
     [InlineData("{ \"shape\": \"square\", \"side\": \"12 mm\" }", null, "square 12 mm")]
     [InlineData("{ \"shape\": \"square\", \"side\": \"12 mm\" }", "on the diagonal", "square 12 mm, on the diagonal")]
-    [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "heel in", "angle 30 × 30 × 3 mm, heel in")]
+    [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "heel in",
+        "angle 30 × 30 × 3 mm, heel in")]
     [InlineData("{ \"shape\": \"round\", \"diameter\": \"10 mm\" }", null, "round 10 mm")]
     [InlineData("{ \"shape\": \"round tube\", \"outside diameter\": \"21.3 mm\", \"wall\": \"2.6 mm\" }", null, "round tube 21.3 × 2.6 mm")]
-    [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "flange in", "angle 30 × 30 × 3 mm, flange in")]
+    [InlineData("{ \"shape\": \"equal angle\", \"leg\": \"30 mm\", \"thickness\": \"3 mm\", \"corners\": \"sharp\" }", "flange in",
+        "angle 30 × 30 × 3 mm, flange in")]
     public void Every_shape_is_read(string stock, string? orientation, string section)
     {
         string file = JobTexts.Sound.Replace(
-            JobTexts.Sound.Split('\n').First(line => line.Contains("\"stock\"", StringComparison.Ordinal)), $"\"stock\": {stock},", StringComparison.Ordinal);
-        file = file.Replace("\"orientation\": \"flange out\",", orientation is null ? string.Empty : $"\"orientation\": \"{orientation}\",", StringComparison.Ordinal);
+            JobTexts.Sound.Split('\n').First(line => line.Contains("\"stock\"", StringComparison.Ordinal)), $"\"stock\": {stock},",
+                StringComparison.Ordinal);
+        file =
+            file.Replace("\"orientation\": \"flange out\",", orientation is null ? string.Empty : $"\"orientation\": \"{orientation}\",",
+                StringComparison.Ordinal);
         RingJobReading reading = RingJobFile.Read(file);
         Assert.Empty(reading.Faults);
         Assert.Equal(section, reading.Jobs[0].Job.Analysis.Section.ToString());
@@ -94,7 +107,9 @@ public sealed class RingJobFileTests
     [Fact]
     public void A_ring_of_other_stock_is_read()
     {
-        string own = "\"state\": \"held flat\", \"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }, \"orientation\": \"hard way\"";
+        string own =
+            "\"state\": \"held flat\", \"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }, "
+                + "\"orientation\": \"hard way\"";
         RingJobReading reading = RingJobFile.Read(JobTexts.With("\"state\": \"free\"", own));
         Assert.Empty(reading.Faults);
         MeasuredRing ring = Assert.Single(reading.Jobs[0].Job.Calibration.Rings);
@@ -144,7 +159,8 @@ public sealed class RingJobFileTests
     [Fact]
     public void Three_point_forming_explains_measured_rings_with_its_own_setup()
     {
-        string file = JobTexts.With("{ \"model\": \"wrap\" }", "{ \"model\": \"three-point\", \"half-span\": \"90 mm\", \"nose radius\": \"0 mm\" }")
+        string file =
+            JobTexts.With("{ \"model\": \"wrap\" }", "{ \"model\": \"three-point\", \"half-span\": \"90 mm\", \"nose radius\": \"0 mm\" }")
             .Replace("\"bender\": { \"half-span\": \"100 mm\", \"nose radius\": \"20 mm\" },", string.Empty, StringComparison.Ordinal);
         RingJob job = Assert.Single(RingJobFile.Read(file).Jobs).Job;
         Assert.IsType<IncrementalThreePointBending>(job.Bender.Model);

@@ -17,14 +17,17 @@ public sealed class RingPlanJsonTests
         Assert.Equal(Plan.Model.Name, root.GetProperty("model").GetProperty("name").GetString());
         JsonElement planned = root.GetProperty("ring");
         Assert.Equal(ring.Outcome.Die.Name, planned.GetProperty("die").GetString());
-        Assert.Equal(ring.Free.InsideDiameter.Millimeters, planned.GetProperty("free").GetProperty("insideDiameterMillimeters").GetDouble());
-        Assert.Equal(ring.Flattened.OutsideRadius.Millimeters, planned.GetProperty("heldFlat").GetProperty("outsideRadiusMillimeters").GetDouble());
+        Assert.Equal(ring.Free.InsideDiameter.Millimeters,
+            planned.GetProperty("free").GetProperty("insideDiameterMillimeters").GetDouble());
+        Assert.Equal(ring.Flattened.OutsideRadius.Millimeters,
+            planned.GetProperty("heldFlat").GetProperty("outsideRadiusMillimeters").GetDouble());
         Assert.Equal(ring.Layout.BlankLength.Millimeters, planned.GetProperty("cut").GetProperty("blankLengthMillimeters").GetDouble());
         Assert.Equal(ring.Bar!.Pieces, planned.GetProperty("cut").GetProperty("piecesFromBar").GetInt32());
         Assert.Equal(ring.Effort.HandForce!.Value.Newtons, planned.GetProperty("effort").GetProperty("handForceNewtons").GetDouble());
         Assert.Equal(JsonValueKind.Null, planned.GetProperty("effort").GetProperty("noseForceNewtons").ValueKind);
         Assert.Equal(ring.Check.Rise.Millimeters, planned.GetProperty("check").GetProperty("riseMillimeters").GetDouble());
-        Assert.Equal(ring.Range.InsideDiameter!.High.Millimeters, planned.GetProperty("bounds").GetProperty("highestInsideDiameterMillimeters").GetDouble());
+        Assert.Equal(ring.Range.InsideDiameter!.High.Millimeters,
+            planned.GetProperty("bounds").GetProperty("highestInsideDiameterMillimeters").GetDouble());
         Assert.Equal(2, root.GetProperty("dies").GetArrayLength());
         Assert.Equal(1, root.GetProperty("dies").EnumerateArray().Count(die => die.GetProperty("isBest").GetBoolean()));
         Assert.Equal(3, root.GetProperty("corrections")[0].GetProperty("explanations").GetArrayLength());
@@ -58,7 +61,8 @@ public sealed class RingPlanJsonTests
         using JsonDocument all = JsonDocument.Parse(RingPlanJson.WriteAll([Plan], cuts));
         JsonElement group = Assert.Single(all.RootElement.GetProperty("cutList").GetProperty("groups").EnumerateArray());
         Assert.Equal(cuts.List!.Groups[0].BarCount, group.GetProperty("bars").GetInt32());
-        Assert.Equal(Plan.Ring!.CutLength.Millimeters, group.GetProperty("patterns")[0].GetProperty("pieces")[0].GetProperty("lengthMillimeters").GetDouble());
+        Assert.Equal(Plan.Ring!.CutLength.Millimeters,
+            group.GetProperty("patterns")[0].GetProperty("pieces")[0].GetProperty("lengthMillimeters").GetDouble());
         Assert.True(group.GetProperty("isProven").GetBoolean());
     }
 
@@ -71,6 +75,7 @@ public sealed class RingPlanJsonTests
             .Replace("\"correction\": \"curvature ratio\"", "\"correction\": \"none\"", StringComparison.Ordinal);
         using JsonDocument document = JsonDocument.Parse(RingPlanJson.Write(JobTexts.Plan(file)));
         Assert.Equal(JsonValueKind.Null, document.RootElement.GetProperty("ring").ValueKind);
-        Assert.All(document.RootElement.GetProperty("dies").EnumerateArray(), die => Assert.Equal("the stamp leaves no inside radius for this bar", die.GetProperty("refusal").GetString()));
+        Assert.All(document.RootElement.GetProperty("dies").EnumerateArray(),
+            die => Assert.Equal("the stamp leaves no inside radius for this bar", die.GetProperty("refusal").GetString()));
     }
 }

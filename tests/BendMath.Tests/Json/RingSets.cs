@@ -4,13 +4,17 @@ using UnitsNet;
 
 namespace BendMath.Tests.Json;
 
-/// <summary>Measured rings of every shape, law and way of measuring, with awkward digits, and how to tell whether two are the same to the last digit. Invented.</summary>
+/// <summary>
+/// Measured rings of every shape, law and way of measuring, with awkward digits, and how to tell whether two are the same to the last
+/// digit. Invented.
+/// </summary>
 internal static class RingSets
 {
     private static readonly Die A = new("A", Length.FromInches(7), ReferenceFace.InsideOfBar, noseRadius: Length.Zero);
 
     private static readonly Die B = new(
-        "B, \"wide\"; it's = new", Length.FromMillimeters(1000.0 / 3), ReferenceFace.OffsetBy(Length.FromMillimeters(3.1)), Length.FromInches(5.7), Length.FromMillimeters(100.0 / 7),
+        "B, \"wide\"; it's = new", Length.FromMillimeters(1000.0 / 3), ReferenceFace.OffsetBy(Length.FromMillimeters(3.1)),
+        Length.FromInches(5.7), Length.FromMillimeters(100.0 / 7),
         MatingDie.OfFace(Length.FromMillimeters(1100.0 / 3), Length.FromInches(4.7), Length.FromMillimeters(1.9)));
 
     private static readonly Die C = new(
@@ -21,9 +25,13 @@ internal static class RingSets
 
     private static readonly BarMaterial[] Materials =
     [
-        new("mild steel", new LinearHardening(Pressure.FromGigapascals(209.99999), Pressure.FromMegapascals(287.7), Pressure.FromMegapascals(1500)), Steel, Ratio.FromDecimalFractions(0.7101), new(Pressure.FromMegapascals(235.1), Pressure.FromMegapascals(355)), 0.3),
-        new("Messing, weich", new PerfectlyPlastic(Pressure.FromPascals(100.1e9 / 3), Pressure.FromPoundsForcePerSquareInch(14000)), Density.FromGramsPerCubicCentimeter(8.5)),
-        new BarMaterial("alloy", new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240.3), 12.7), Density.FromGramsPerCubicCentimeter(2.7)).WithSofterUnloading(Ratio.FromDecimalFractions(0.8501)),
+        new("mild steel",
+            new LinearHardening(Pressure.FromGigapascals(209.99999), Pressure.FromMegapascals(287.7), Pressure.FromMegapascals(1500)),
+                Steel, Ratio.FromDecimalFractions(0.7101), new(Pressure.FromMegapascals(235.1), Pressure.FromMegapascals(355)), 0.3),
+        new("Messing, weich", new PerfectlyPlastic(Pressure.FromPascals(100.1e9 / 3), Pressure.FromPoundsForcePerSquareInch(14000)),
+            Density.FromGramsPerCubicCentimeter(8.5)),
+        new BarMaterial("alloy", new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240.3), 12.7),
+            Density.FromGramsPerCubicCentimeter(2.7)).WithSofterUnloading(Ratio.FromDecimalFractions(0.8501)),
         new("annealed", new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(611.7), 0.213), Steel),
     ];
 
@@ -85,6 +93,7 @@ internal static class RingSets
         };
         BarMaterial material = Materials[i % Materials.Length];
         StressState state = material.PoissonsRatio is not null && i % 8 == 0 ? StressState.PlaneStrain : StressState.Uniaxial;
-        return new(new[] { A, B, C }[i % 3], BendAnalysis.Of(section, material, state), reading, i % 2 == 0 ? Release.Free : Release.HeldFlat, marked, note);
+        return new(new[] { A, B, C }[i % 3], BendAnalysis.Of(section, material, state), reading,
+            i % 2 == 0 ? Release.Free : Release.HeldFlat, marked, note);
     }
 }

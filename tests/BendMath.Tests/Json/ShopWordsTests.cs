@@ -27,7 +27,8 @@ public sealed class ShopWordsTests
         Assert.Equal(job.Analysis.Material.YieldRange, job.Scatter.Yield);
         Assert.Equal(
             new DistortionSettings(
-                new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true, Length.FromMillimeters(500)), Release.HeldFlat, Length.FromMillimeters(2)),
+                new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true, Length.FromMillimeters(500)), Release.HeldFlat,
+                    Length.FromMillimeters(2)),
             job.Distortion);
         PlannedRing ring = RingPlan.For(job).Ring!;
         Assert.Equal(RiskLevel.Low, ring.Distortion.Findings.Single(finding => finding.Check == "leg angle").Level);
@@ -44,15 +45,20 @@ public sealed class ShopWordsTests
     }
 
     [Theory]
-    [InlineData("\"quantity\": \"4\"", "quantity", "\"quantity\" must be a whole number without quotes, 1 or more, as { \"quantity\": 4 }, but is \"4\".")]
-    [InlineData("\"quantity\": 0", "quantity", "\"quantity\" must be a whole number without quotes, 1 or more, as { \"quantity\": 4 }, but is the number 0 without quotes.")]
+    [InlineData("\"quantity\": \"4\"", "quantity",
+        "\"quantity\" must be a whole number without quotes, 1 or more, as { \"quantity\": 4 }, but is \"4\".")]
+    [InlineData("\"quantity\": 0", "quantity",
+        "\"quantity\" must be a whole number without quotes, 1 or more, as { \"quantity\": 4 }, but is the number 0 without quotes.")]
     [InlineData("\"quantity\": 1000000", "quantity", "\"quantity\" must be from 1 to 100,000, but is 1000000.")]
-    [InlineData("\"scatter\": { \"bar to\": \"EN 10058\" }", "scatter.bar to", "\"bar to\" must be a standard for the bar of the job, angle 30 × 30 × 3 mm, but is \"EN 10058\".")]
+    [InlineData("\"scatter\": { \"bar to\": \"EN 10058\" }", "scatter.bar to",
+        "\"bar to\" must be a standard for the bar of the job, angle 30 × 30 × 3 mm, but is \"EN 10058\".")]
     [InlineData("\"scatter\": { \"bar to\": \"EN 1\" }", "scatter.bar to", null)]
     [InlineData("\"scatter\": { \"curvature\": \"60 %\" }", "scatter.curvature", "\"curvature\" must be less than 50 %, but is 60 %.")]
     [InlineData("\"scatter\": { \"strokes\": \"1 mm\" }", "scatter.strokes", null)]
-    [InlineData("\"distortion\": { \"axial leg\": \"held\" }", "distortion.axial leg", "\"axial leg\" must be \"backed\" or \"free\", but is \"held\".")]
-    [InlineData("\"distortion\": { \"distance between supports\": \"0 mm\" }", "distortion.distance between supports", "\"distance between supports\" must be greater than zero, but is \"0 mm\".")]
+    [InlineData("\"distortion\": { \"axial leg\": \"held\" }", "distortion.axial leg",
+        "\"axial leg\" must be \"backed\" or \"free\", but is \"held\".")]
+    [InlineData("\"distortion\": { \"distance between supports\": \"0 mm\" }", "distortion.distance between supports",
+        "\"distance between supports\" must be greater than zero, but is \"0 mm\".")]
     public void A_faulty_word_gets_one_sentence(string word, string place, string? rule)
     {
         JobFault fault = Assert.Single(RingJobFile.Read(JobTexts.With(Place, Place + word + ",")).Faults);

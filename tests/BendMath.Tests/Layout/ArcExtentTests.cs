@@ -18,7 +18,8 @@ public sealed class ArcExtentTests
     [InlineData(0)]
     [InlineData(-90)]
     [InlineData(360.001)]
-    public void Other_turns_are_refused(double degrees) => Assert.Throws<ArgumentOutOfRangeException>("turn", () => ArcExtent.Of(Angle.FromDegrees(degrees)));
+    public void Other_turns_are_refused(double degrees) =>
+        Assert.Throws<ArgumentOutOfRangeException>("turn", () => ArcExtent.Of(Angle.FromDegrees(degrees)));
 
     [Fact]
     public void It_prints_as_a_ring_or_in_degrees()

@@ -46,8 +46,10 @@ public sealed class ArcOnRingTests
     [Fact]
     public void What_does_not_fit_the_ring_is_refused_by_name()
     {
-        Assert.Throws<ArgumentOutOfRangeException>("chord", () => ArcExtent.ForChord(Ring, RadiusReference.InsideFace, Ring.InsideDiameter + Length.FromMillimeters(1)));
-        Assert.Throws<ArgumentOutOfRangeException>("length", () => ArcExtent.ForLength(Ring, RadiusReference.InsideFace, Length.FromMeters(2)));
+        Assert.Throws<ArgumentOutOfRangeException>("chord",
+            () => ArcExtent.ForChord(Ring, RadiusReference.InsideFace, Ring.InsideDiameter + Length.FromMillimeters(1)));
+        Assert.Throws<ArgumentOutOfRangeException>("length",
+            () => ArcExtent.ForLength(Ring, RadiusReference.InsideFace, Length.FromMeters(2)));
         Assert.Throws<ArgumentOutOfRangeException>("line", () => ArcExtent.ForLength(Ring, (RadiusReference)7, Length.FromMeters(1)));
     }
 }

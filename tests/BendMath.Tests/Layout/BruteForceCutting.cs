@@ -1,6 +1,9 @@
 namespace BendMath.Tests.Layout;
 
-/// <summary>The least length of bars for a handful of pieces, by trying everything: each piece into each bar already open or into a new one of each length.</summary>
+/// <summary>
+/// The least length of bars for a handful of pieces, by trying everything: each piece into each bar already open or into a new one of each
+/// length.
+/// </summary>
 internal static class BruteForceCutting
 {
     /// <summary>Pieces left out first, then length of bars, in millimeters.</summary>

@@ -15,7 +15,9 @@ public sealed class DevelopedLayoutTests
     [Fact]
     public void A_blank_is_the_arc_over_the_curvature_and_the_ends()
     {
-        DevelopedLayout layout = Of(ArcExtent.Of(Angle.FromDegrees(90)), new EndAllowance(Length.FromMillimeters(60), Length.FromMillimeters(50), Length.FromMillimeters(5)), 2);
+        DevelopedLayout layout =
+            Of(ArcExtent.Of(Angle.FromDegrees(90)),
+                new EndAllowance(Length.FromMillimeters(60), Length.FromMillimeters(50), Length.FromMillimeters(5)), 2);
         double developed = Math.PI / 2 / Ring.Curvature.InverseMeters * 1e3;
         Assert.Equal(developed, layout.DevelopedLength.Millimeters, 1e-9);
         Assert.Equal(developed + 115, layout.BlankLength.Millimeters, 1e-9);
@@ -23,7 +25,9 @@ public sealed class DevelopedLayoutTests
         Assert.Equal(60 + developed, layout.ArcEndMark.Millimeters, 1e-9);
     }
 
-    /// <summary>Area of a 30 × 30 × 3 mm angle, root 5 mm, toe 2.5 mm, is 1.74 cm² and its mass 1.36 kg/m in EN 10056-1, from memory.</summary>
+    /// <summary>
+    /// Area of a 30 × 30 × 3 mm angle, root 5 mm, toe 2.5 mm, is 1.74 cm² and its mass 1.36 kg/m in EN 10056-1, from memory.
+    /// </summary>
     [Fact]
     public void Mass_is_blank_times_mass_per_length()
     {
@@ -58,7 +62,8 @@ public sealed class DevelopedLayoutTests
     /// <summary>Every part of the bar is blank, kerf or offcut; the last cut may run out of the bar; no further blank would fit.</summary>
     [Property(MaxTest = 500)]
     public Property Blanks_kerfs_and_offcut_make_up_the_bar() => Prop.ForAll(
-        Gen.Choose(1, 360).ToArbitrary(), Gen.Choose(0, 50).ToArbitrary(), Gen.Choose(100, 12_000).ToArbitrary(), (degrees, kerfTenths, bar) =>
+        Gen.Choose(1, 360).ToArbitrary(), Gen.Choose(0, 50).ToArbitrary(), Gen.Choose(100, 12_000).ToArbitrary(),
+        (degrees, kerfTenths, bar) =>
         {
             DevelopedLayout layout = Of(ArcExtent.Of(Angle.FromDegrees(degrees)), EndAllowance.None, kerfTenths / 10d);
             BarUtilization yield = layout.PiecesFrom(Length.FromMillimeters(bar));
@@ -72,7 +77,9 @@ public sealed class DevelopedLayoutTests
             }
         });
 
-    /// <summary>Pieces are cut to what the rule shows: three cuts of the rounded length and two kerfs must fit, not three exact blanks.</summary>
+    /// <summary>
+    /// Pieces are cut to what the rule shows: three cuts of the rounded length and two kerfs must fit, not three exact blanks.
+    /// </summary>
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -101,5 +108,6 @@ public sealed class DevelopedLayoutTests
         Assert.Throws<ArgumentOutOfRangeException>("end", () => new EndAllowance(Length.Zero, Length.FromMillimeters(-1), Length.Zero));
     }
 
-    private static DevelopedLayout Of(ArcExtent arc, EndAllowance ends, double kerf) => DevelopedLayout.For(Ring, Workshop.Rim, arc, ends, Length.FromMillimeters(kerf));
+    private static DevelopedLayout Of(ArcExtent arc, EndAllowance ends, double kerf) =>
+        DevelopedLayout.For(Ring, Workshop.Rim, arc, ends, Length.FromMillimeters(kerf));
 }

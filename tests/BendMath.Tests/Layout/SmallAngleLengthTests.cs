@@ -8,8 +8,8 @@ namespace BendMath.Tests.Layout;
 public sealed class SmallAngleLengthTests
 {
     /// <summary>
-    /// Common practice, no source: a circle of 10 in takes about 31 to 32 in of this bar before trimming. The plain circumference of the inside, 31.4 in, is the least; what the library says lies above it
-    /// and, for this bar, up to 2 % above what is said.
+    /// Common practice, no source: a circle of 10 in takes about 31 to 32 in of this bar before trimming. The plain circumference of the
+    /// inside, 31.4 in, is the least; what the library says lies above it and, for this bar, up to 2 % above what is said.
     /// </summary>
     [Theory]
     [InlineData(Release.Free)]
@@ -37,7 +37,8 @@ public sealed class SmallAngleLengthTests
     [Theory]
     [InlineData(Release.Free)]
     [InlineData(Release.HeldFlat)]
-    public void Bar_without_hardening_needs_less_length(Release release) => Assert.True(Blank(SmallAngle.PerfectlyPlastic, release) < Blank(SmallAngle.Hardening, release) - 0.05);
+    public void Bar_without_hardening_needs_less_length(Release release) =>
+        Assert.True(Blank(SmallAngle.PerfectlyPlastic, release) < Blank(SmallAngle.Hardening, release) - 0.05);
 
     /// <summary>
     /// The loaded neutral axis obeys the bounds whatever the law. Release moves the fiber that keeps its length away from the centroid, by
@@ -58,11 +59,14 @@ public sealed class SmallAngleLengthTests
         Assert.InRange(Blank(SmallAngle.PerfectlyPlastic, Release.Free), Bounds.Low - 0.05, Bounds.Low);
     }
 
-    /// <summary>The handbook rule, π·10 + π·(0.75/3 + 0.125) = 32.594 in, lies between the bounds too, above what the library says for this bar.</summary>
+    /// <summary>
+    /// The handbook rule, π·10 + π·(0.75/3 + 0.125) = 32.594 in, lies between the bounds too, above what the library says for this bar.
+    /// </summary>
     [Fact]
     public void The_handbook_rule_lies_between_the_bounds_and_above_the_computed_length()
     {
-        double rule = AngleRingRule.BlankLength(Length.FromInches(10), SmallAngle.Bar.Leg, SmallAngle.Bar.Thickness, FlangeDirection.Out).Inches;
+        double rule =
+            AngleRingRule.BlankLength(Length.FromInches(10), SmallAngle.Bar.Leg, SmallAngle.Bar.Thickness, FlangeDirection.Out).Inches;
         Assert.Equal(32.594, rule, 5e-4);
         Assert.InRange(rule, Bounds.Low, Bounds.High);
         Assert.InRange(rule - Blank(SmallAngle.Hardening, Release.Free), 0.05, 0.45);

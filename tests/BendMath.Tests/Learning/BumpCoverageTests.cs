@@ -6,8 +6,10 @@ using UnitsNet;
 namespace BendMath.Tests.Learning;
 
 /// <summary>
-/// How often the 95 % interval holds the next ring where the truth is not the fit's own model: 2,000 invented shops that bump by bump, each with its own mean yield (260 to 340 MPa) and closing (0.97 to 1.05 of what the
-/// die asks); every bar's yield scatters by 12 MPa, every setting by 0.5 %, every diameter is read to ±1/32 in. The fit knows a yield of 300 MPa and the die. The page on learning prints what comes out.
+/// How often the 95 % interval holds the next ring where the truth is not the fit's own model: 2,000 invented shops that bump by bump, each
+/// with its own mean yield (260 to 340 MPa) and closing (0.97 to 1.05 of what the die asks); every bar's yield scatters by 12 MPa, every
+/// setting by 0.5 %, every diameter is read to ±1/32 in. The fit knows a yield of 300 MPa and the die. The page on learning prints what
+/// comes out.
 /// </summary>
 public sealed class BumpCoverageTests
 {
@@ -15,7 +17,8 @@ public sealed class BumpCoverageTests
 
     private static readonly BendAnalysis Believed = BendAnalysis.Of(Workshop.Rim, Workshop.Mild(300, null));
 
-    private static readonly FinishedRing[] Modeled = [.. Workshop.Rack.Select(die => BumpResponse.Model.Form(Believed, die).RingWhen(Release.Free))];
+    private static readonly FinishedRing[] Modeled =
+        [.. Workshop.Rack.Select(die => BumpResponse.Model.Form(Believed, die).RingWhen(Release.Free))];
 
     /// <summary>The table is off by less than a hundredth of what is read: 0.008 mm.</summary>
     [Fact]
@@ -27,12 +30,15 @@ public sealed class BumpCoverageTests
             for (int i = 0; i < 10; i++)
             {
                 (double yield, double closing) = (230 + 140 * random.NextDouble(), 0.95 + 0.12 * random.NextDouble());
-                Near.Absolute(response.Direct(yield, closing), response.InsideDiameter(yield, closing), 0.008, FormattableString.Invariant($"{response.Die.Name} at {yield:0} MPa, {closing:0.000}"));
+                Near.Absolute(response.Direct(yield, closing), response.InsideDiameter(yield, closing), 0.008,
+                    FormattableString.Invariant($"{response.Die.Name} at {yield:0} MPa, {closing:0.000}"));
             }
         }
     }
 
-    /// <summary>The rows of the page: rings, share of next rings held, middle width of the interval, share of shops in which a line was taken.</summary>
+    /// <summary>
+    /// The rows of the page: rings, share of next rings held, middle width of the interval, share of shops in which a line was taken.
+    /// </summary>
     [Theory]
     [InlineData(3)]
     [InlineData(5)]
@@ -52,7 +58,8 @@ public sealed class BumpCoverageTests
     public void The_shortcut_is_the_fit_from_measured_rings()
     {
         (int Die, double Diameter)[] drawn = Draw(10, new Random(5));
-        MeasuredRing[] rings = [.. drawn.Select(one => new MeasuredRing(Workshop.Rack[one.Die], Believed, BendRadius.InsideDiameter(Length.FromMillimeters(one.Diameter)), Release.Free))];
+        MeasuredRing[] rings =
+            [.. drawn.Select(one => new MeasuredRing(Workshop.Rack[one.Die], Believed, BendRadius.InsideDiameter(Length.FromMillimeters(one.Diameter)), Release.Free))];
         RingFit fit = RingFit.Of(rings, Believed, BumpResponse.Model);
         LeastSquares quick = Fitted(drawn);
         Assert.Equal(quick.Parameters == 2, fit.Form == FitForm.Line);
@@ -87,7 +94,8 @@ public sealed class BumpCoverageTests
         return [.. Enumerable.Range(0, count).Select(_ =>
         {
             int die = random.Next(Workshop.Rack.Count);
-            double diameter = BumpResponse.Rack[die].InsideDiameter(Normal.Sample(random, yield, 12), Normal.Sample(random, closing, 0.005));
+            double diameter =
+                BumpResponse.Rack[die].InsideDiameter(Normal.Sample(random, yield, 12), Normal.Sample(random, closing, 0.005));
             return (die, diameter + 25.4 / 32 * (2 * random.NextDouble() - 1));
         })];
     }

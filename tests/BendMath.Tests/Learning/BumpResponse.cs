@@ -5,8 +5,9 @@ using UnitsNet;
 namespace BendMath.Tests.Learning;
 
 /// <summary>
-/// The ring bump-by-bump bending leaves on a die, over yield and closing, as a polynomial through the model's own answers: logarithm of the inside diameter at 9 × 9 Chebyshev places.
-/// One such table a die stands in for tens of thousands of runs of the model; <see cref="BumpCoverageTests"/> measures how far it is off.
+/// The ring bump-by-bump bending leaves on a die, over yield and closing, as a polynomial through the model's own answers: logarithm of the
+/// inside diameter at 9 × 9 Chebyshev places. One such table a die stands in for tens of thousands of runs of the model;
+/// <see cref="BumpCoverageTests"/> measures how far it is off.
 /// </summary>
 internal sealed class BumpResponse
 {
@@ -23,7 +24,9 @@ internal sealed class BumpResponse
         {
             for (int k = 0; k < Places; k++)
             {
-                _values[i, k] = Math.Log(Direct(LeastYield + (MostYield - LeastYield) * Place(i), LeastClosing + (MostClosing - LeastClosing) * Place(k)));
+                _values[i, k] =
+                    Math.Log(
+                        Direct(LeastYield + (MostYield - LeastYield) * Place(i), LeastClosing + (MostClosing - LeastClosing) * Place(k)));
             }
         }
     }
@@ -72,7 +75,8 @@ internal sealed class BumpResponse
 
     private static double[] Weights(double share)
     {
-        double[] weights = [.. Enumerable.Range(0, Places).Select(i => (i % 2 == 0 ? 1.0 : -1.0) * (i is 0 or Places - 1 ? 0.5 : 1) / (share - Place(i)))];
+        double[] weights =
+            [.. Enumerable.Range(0, Places).Select(i => (i % 2 == 0 ? 1.0 : -1.0) * (i is 0 or Places - 1 ? 0.5 : 1) / (share - Place(i)))];
         int hit = Array.FindIndex(weights, double.IsInfinity);
         double sum = weights.Sum();
         return [.. weights.Select((weight, i) => hit >= 0 ? (i == hit ? 1.0 : 0) : weight / sum)];

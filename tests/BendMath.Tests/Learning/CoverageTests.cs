@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath.Tests.Learning;
 
 /// <summary>
-/// How often the 95 % interval holds the next ring, over 2,000 shops that are drawn from the fit's own model: a ratio, or a line, with lognormal scatter. The count of a method that is right has a standard error of
-/// 0.5 % here, so 93 to 97 % is four of them. The fits are made from measured rings, as a user makes them.
+/// How often the 95 % interval holds the next ring, over 2,000 shops that are drawn from the fit's own model: a ratio, or a line, with
+/// lognormal scatter. The count of a method that is right has a standard error of 0.5 % here, so 93 to 97 % is four of them. The fits are
+/// made from measured rings, as a user makes them.
 /// </summary>
 public sealed class CoverageTests
 {
@@ -17,7 +18,8 @@ public sealed class CoverageTests
 
     private static readonly BendAnalysis Flat = BendAnalysis.Of(
         new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(10)).EasyWay,
-        new("mild steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850)));
+        new("mild steel", new PerfectlyPlastic(Pressure.FromGigapascals(210), Pressure.FromMegapascals(290)),
+            Density.FromKilogramsPerCubicMeter(7850)));
 
     [Theory]
     [InlineData(FitForm.Ratio, 3)]
@@ -26,9 +28,13 @@ public sealed class CoverageTests
     [InlineData(FitForm.Line, 3)]
     [InlineData(FitForm.Line, 5)]
     [InlineData(FitForm.Line, 10)]
-    public void Ninety_five_percent_is_ninety_five_percent(FitForm form, int rings) => Assert.InRange(Held(form, rings, form).Share, 0.93, 0.97);
+    public void Ninety_five_percent_is_ninety_five_percent(FitForm form, int rings) =>
+        Assert.InRange(Held(form, rings, form).Share, 0.93, 0.97);
 
-    /// <summary>A form chosen by the same rings costs a little coverage. The rows of the page: truth, rings, share of next rings held, share of shops in which a line was taken.</summary>
+    /// <summary>
+    /// A form chosen by the same rings costs a little coverage. The rows of the page: truth, rings, share of next rings held, share of
+    /// shops in which a line was taken.
+    /// </summary>
     [Theory]
     [InlineData(FitForm.Ratio, 5)]
     [InlineData(FitForm.Ratio, 10)]
@@ -37,7 +43,9 @@ public sealed class CoverageTests
     public void The_page_prints_what_letting_the_rings_decide_costs(FitForm truth, int rings)
     {
         (double share, double lines) = Held(truth, rings, null);
-        string row = FormattableString.Invariant($"| {(truth == FitForm.Ratio ? "one ratio" : "a line")} | {rings} | {100 * share:0.0} % | {100 * lines:0} % |");
+        string row =
+            FormattableString.Invariant(
+                $"| {(truth == FitForm.Ratio ? "one ratio" : "a line")} | {rings} | {100 * share:0.0} % | {100 * lines:0} % |");
         Assert.True(
             File.ReadAllText(Path.Combine(Repository.Root, "docs", "concepts", "learning.md")).Contains(row, StringComparison.Ordinal),
             $"docs/concepts/learning.md must hold the row {row}");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath.Distortion;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.Pairs;
@@ -26,7 +27,10 @@ public sealed class DieAdviceTests
         Assert.Equal("C", advice.Best!.Outcome.Die.Name);
         Assert.All(advice.Prospects, one => Assert.Equal(IntervalBasis.MeasuredRings, one.Forecast.Basis));
         Assert.Equal(advice.Prospects.Max(one => one.Chance!.Value.DecimalFractions), advice.Best.Chance!.Value.DecimalFractions, 1e-12);
-        Assert.All(advice.Prospects, one => Near.Relative(fit.Forecast(one.Outcome.Die, Release.Free).ChanceWithin(Wanted, Tolerance)!.Value.DecimalFractions, one.Chance!.Value.DecimalFractions, 1e-12));
+        Assert.All(advice.Prospects,
+            one =>
+                Near.Relative(fit.Forecast(one.Outcome.Die, Release.Free).ChanceWithin(Wanted, Tolerance)!.Value.DecimalFractions,
+                    one.Chance!.Value.DecimalFractions, 1e-12));
         Assert.All(advice.Prospects, one => Assert.Equal(DistortionReport.Of(one.Outcome.Formed!.Loaded).Level, one.Risk));
         Assert.StartsWith("Take die C: ", advice.Sentences[0], StringComparison.Ordinal);
         Assert.Contains(" of 100 rings; risk of distortion ", advice.Sentences[0], StringComparison.Ordinal);
@@ -43,10 +47,14 @@ public sealed class DieAdviceTests
             Assert.Equal(IntervalBasis.Scatter, one.Forecast.Basis);
             Assert.Null(one.Chance);
             Assert.Equal("no measured rings, so no scatter is known", one.Forecast.ChanceNote);
-            LengthRange scan = RingBounds.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn, new(ranged.Material.YieldRange)).InsideDiameter!;
+            LengthRange scan =
+                RingBounds.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn,
+                    new(ranged.Material.YieldRange)).InsideDiameter!;
             Assert.Equal(scan, one.Forecast.Interval);
         });
-        Assert.Contains("bounds for yield 235 to 355 MPa, not a measured scatter; no chance can be named: no measured rings, so no scatter is known; ", advice.Sentences[0], StringComparison.Ordinal);
+        Assert.Contains(
+            "bounds for yield 235 to 355 MPa, not a measured scatter; no chance can be named: no measured rings, so no scatter is known; ",
+                advice.Sentences[0], StringComparison.Ordinal);
         Assert.All(Advise(Shop.Wrap).Prospects, one => Assert.Equal(IntervalBasis.None, one.Forecast.Basis));
         Assert.Contains("the yield of mild steel is given as one number", Advise(Shop.Wrap).Sentences[0], StringComparison.Ordinal);
     }
@@ -55,7 +63,8 @@ public sealed class DieAdviceTests
     public void A_die_that_leaves_no_ring_has_neither_chance_nor_risk()
     {
         DieAdvice advice = DieAdvice.For(
-            new DieRack([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted, Tolerance, Shop.Wrap, Release.Free);
+            new DieRack([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted,
+                Tolerance, Shop.Wrap, Release.Free);
         Assert.Null(advice.Best);
         Assert.Equal(["No die of the rack leaves a ring."], advice.Sentences);
         Assert.All(advice.Prospects, one => Assert.True(one.Chance is null && one.Risk is null && one.Forecast.Ring is null));
@@ -93,7 +102,10 @@ public sealed class DieAdviceTests
         Assert.StartsWith($"At the setting of die {advice.Best!.Outcome.Die.Name}, close ", change.Sentence, StringComparison.Ordinal);
     }
 
-    /// <summary>For the ring a die leaves as it is set, the stroke to set is the one that is set: with the nose the die brings along, and with what the bender gives.</summary>
+    /// <summary>
+    /// For the ring a die leaves as it is set, the stroke to set is the one that is set: with the nose the die brings along, and with what
+    /// the bender gives.
+    /// </summary>
     [Theory]
     [InlineData("pinch", 0)]
     [InlineData("pinch", 180)]
@@ -104,38 +116,61 @@ public sealed class DieAdviceTests
     public void The_ring_a_die_leaves_needs_no_other_stroke(string kind, double nose)
     {
         FormingModel model = kind == "pinch that gives"
-            ? new IncrementalThreePointBending(new(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius, BenderStiffness.From(Force.FromKilonewtons(1), Length.FromMillimeters(1))))
+            ? new IncrementalThreePointBending(
+                new(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius,
+                    BenderStiffness.From(Force.FromKilonewtons(1), Length.FromMillimeters(1))))
             : Model(kind);
-        Die die = new("own", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
+        Die die =
+            new("own", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
         FormedBend formed = model.Form(Workshop.RimSteel, die);
         BendRadius wanted = BendRadius.Inside(formed.RingWhen(Release.Free).InsideRadius);
-        ShopChange change = ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free).Single(one => one.Setting?.Kind == SettingKind.Stroke);
+        ShopChange change =
+            ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free)
+                .Single(one => one.Setting?.Kind == SettingKind.Stroke);
         Near.Relative(formed.Contact!.SetStroke.Millimeters, change.Value!.Value.Millimeters, 1e-6, "stroke to set");
-        Assert.Contains(FormattableString.Invariant($"close {formed.Contact.SetStroke.Millimeters:0.00} mm instead of {formed.Contact.SetStroke.Millimeters:0.00} mm, 0.00 mm "), change.Sentence, StringComparison.Ordinal);
+        Assert.Contains(
+            string.Create(CultureInfo.InvariantCulture,
+                $"close {formed.Contact.SetStroke.Millimeters:0.00} mm instead of {formed.Contact.SetStroke.Millimeters:0.00} mm, 0.00 "
+                    + $"mm "), change.Sentence, StringComparison.Ordinal);
         Near.Relative(wanted.Value.Meters, change.Formed!.RingWhen(Release.Free).InsideRadius.Meters, 1e-6, "ring of the change");
     }
 
-    /// <summary>A pair closes until it is solid: nothing at the bender changes its ring but shims or another mate, and where its mate stops at the middle no bar lies on its die.</summary>
+    /// <summary>
+    /// A pair closes until it is solid: nothing at the bender changes its ring but shims or another mate, and where its mate stops at the
+    /// middle no bar lies on its die.
+    /// </summary>
     [Fact]
     public void A_pair_changes_by_shims_or_mate()
     {
-        Die pair = new("pair", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, mate: MatingDie.OfFace(Length.FromMillimeters(500), Length.FromMillimeters(150)));
-        ShopChange change = Assert.Single(ShopChange.For(new PairBending(), Workshop.RimSteel, pair, new DieRack([pair]), Workshop.Inside(250), Release.Free));
+        Die pair =
+            new("pair", Length.FromMillimeters(300), ReferenceFace.InsideOfBar,
+                mate: MatingDie.OfFace(Length.FromMillimeters(500), Length.FromMillimeters(150)));
+        ShopChange change =
+            Assert.Single(
+                ShopChange.For(new PairBending(), Workshop.RimSteel, pair, new DieRack([pair]), Workshop.Inside(250), Release.Free));
         Assert.StartsWith("Die pair, closed with its mate until it is solid, leaves a ring ", change.Sentence, StringComparison.Ordinal);
-        Assert.Contains(" but for shims or another mate nothing at the bender makes it tighter: ", change.Sentence, StringComparison.Ordinal);
+        Assert.Contains(" but for shims or another mate nothing at the bender makes it tighter: ", change.Sentence,
+            StringComparison.Ordinal);
     }
 
-    /// <summary>Who reads the advice alone is told what carries the prediction beyond what was measured, and what the model is not good for.</summary>
+    /// <summary>
+    /// Who reads the advice alone is told what carries the prediction beyond what was measured, and what the model is not good for.
+    /// </summary>
     [Fact]
     public void The_advice_says_what_is_doubtful_about_the_best_die()
     {
         RingFit fit = RingFit.Of(Rings, Workshop.RimSteel, Shop.Wrap);
-        DieAdvice far = DieAdvice.For(new DieRack([Workshop.Die("vast", 700)]), Workshop.RimSteel, Workshop.Inside(700), Tolerance, fit.Model, Release.Free);
+        DieAdvice far =
+            DieAdvice.For(new DieRack([Workshop.Die("vast", 700)]), Workshop.RimSteel, Workshop.Inside(700), Tolerance, fit.Model,
+                Release.Free);
         Assert.StartsWith("The model leaves an inside radius of ", far.Sentences[1], StringComparison.Ordinal);
-        Assert.StartsWith("No measured ring supports \"wrap bending\" in this shop", Advise(Shop.Wrap).Sentences[1], StringComparison.Ordinal);
+        Assert.StartsWith("No measured ring supports \"wrap bending\" in this shop", Advise(Shop.Wrap).Sentences[1],
+            StringComparison.Ordinal);
         Assert.StartsWith("Beside it, ", Advise(fit.Model).Sentences[1], StringComparison.Ordinal);
         BendRadius left = BendRadius.Inside(Shop.Wrap.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideRadius);
-        Assert.Contains(" mm inside diameter, as wanted; ", DieAdvice.For(Workshop.Rack, Workshop.RimSteel, left, Tolerance, Shop.Wrap, Release.Free).Sentences[0], StringComparison.Ordinal);
+        Assert.Contains(" mm inside diameter, as wanted; ",
+            DieAdvice.For(Workshop.Rack, Workshop.RimSteel, left, Tolerance, Shop.Wrap, Release.Free).Sentences[0],
+                StringComparison.Ordinal);
     }
 
     [Theory]
@@ -147,7 +182,9 @@ public sealed class DieAdviceTests
         FormingModel model = Model(kind);
         double diameter = model.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideDiameter.Millimeters * (1 + share);
         BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
-        ShopChange change = ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free).Single(one => one.Setting?.Kind == SettingKind.Feed);
+        ShopChange change =
+            ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free)
+                .Single(one => one.Setting?.Kind == SettingKind.Feed);
         Assert.True(change.Hits, change.Sentence);
         BumpBending plain = (BumpBending)(model is CurvatureRatioCorrection { Basis: var basis } ? basis : model);
         Length stroke = plain.Form(Workshop.RimSteel, Shop.Die("C")).Contact!.Stroke;
@@ -159,7 +196,8 @@ public sealed class DieAdviceTests
     [Fact]
     public void What_no_stroke_or_feed_reaches_is_said()
     {
-        IReadOnlyList<ShopChange> changes = ShopChange.For(Model("bump"), Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(9), Release.Free);
+        IReadOnlyList<ShopChange> changes =
+            ShopChange.For(Model("bump"), Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(9), Release.Free);
         Assert.All(changes, change => Assert.False(change.Hits, change.Sentence));
         Assert.StartsWith("No stroke leaves the wanted ring", changes[0].Sentence, StringComparison.Ordinal);
         Assert.Contains("no feed from 2.6 to 130.0 mm leaves the wanted ring", changes[1].Sentence, StringComparison.Ordinal);
@@ -168,17 +206,24 @@ public sealed class DieAdviceTests
     [Fact]
     public void Wrapping_changes_by_the_die_only()
     {
-        ShopChange tighter = Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(290), Release.Free));
+        ShopChange tighter =
+            Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, Workshop.Inside(290), Release.Free));
         Assert.Equal("B", tighter.OtherDie!.Name);
-        Assert.Contains("nothing at the bender makes it tighter: bend over die B, which leaves a ring ", tighter.Sentence, StringComparison.Ordinal);
-        ShopChange wider = Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("D"), Workshop.Rack, Workshop.Inside(500), Release.Free));
+        Assert.Contains("nothing at the bender makes it tighter: bend over die B, which leaves a ring ", tighter.Sentence,
+            StringComparison.Ordinal);
+        ShopChange wider =
+            Assert.Single(ShopChange.For(Shop.Wrap, Workshop.RimSteel, Shop.Die("D"), Workshop.Rack, Workshop.Inside(500), Release.Free));
         Assert.Null(wider.OtherDie);
-        Assert.Contains("there is no die in the rack that leaves a wider one; a die for it would be stamped ", wider.Sentence, StringComparison.Ordinal);
-        double ideal = DieChoice.For(Workshop.Rack, Workshop.RimSteel, Workshop.Inside(500), Shop.Wrap, Release.Free).IdealStampedRadius!.Value.Millimeters;
+        Assert.Contains("there is no die in the rack that leaves a wider one; a die for it would be stamped ", wider.Sentence,
+            StringComparison.Ordinal);
+        double ideal =
+            DieChoice.For(Workshop.Rack, Workshop.RimSteel, Workshop.Inside(500), Shop.Wrap,
+                Release.Free).IdealStampedRadius!.Value.Millimeters;
         Assert.EndsWith(FormattableString.Invariant($"stamped {ideal:0.0} mm."), wider.Sentence, StringComparison.Ordinal);
     }
 
-    private static DieAdvice Advise(FormingModel model) => DieAdvice.For(Workshop.Rack, Workshop.RimSteel, Wanted, Tolerance, model, Release.Free);
+    private static DieAdvice Advise(FormingModel model) =>
+        DieAdvice.For(Workshop.Rack, Workshop.RimSteel, Wanted, Tolerance, model, Release.Free);
 
     private static FormingModel Model(string kind)
     {
@@ -187,9 +232,15 @@ public sealed class DieAdviceTests
         return kind switch
         {
             "pinch" => pinching,
-            "pinch corrected" => RingFit.Of([.. new[] { ("A", 0.1), ("B", 0.12), ("C", 0.09) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching).Model,
-            "pinch line" => RingFit.Of([.. new[] { ("A", 0.1), ("B", 0.13), ("C", 0.15) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching, FitForm.Line).Model,
-            "bump corrected" => RingFit.Of([.. new[] { ("A", -0.1), ("B", -0.08) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, bumping))], Workshop.RimSteel, bumping).Model,
+            "pinch corrected" =>
+                RingFit.Of(
+                    [.. new[] { ("A", 0.1), ("B", 0.12), ("C", 0.09) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching).Model,
+            "pinch line" =>
+                RingFit.Of(
+                    [.. new[] { ("A", 0.1), ("B", 0.13), ("C", 0.15) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching, FitForm.Line).Model,
+            "bump corrected" =>
+                RingFit.Of(
+                    [.. new[] { ("A", -0.1), ("B", -0.08) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, bumping))], Workshop.RimSteel, bumping).Model,
             _ => bumping,
         };
     }

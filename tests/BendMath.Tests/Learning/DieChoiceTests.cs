@@ -44,7 +44,8 @@ public sealed class DieChoiceTests
     [Fact]
     public void A_ring_the_die_leaves_exactly_counts_as_tight_enough()
     {
-        BendRadius wanted = BendRadius.Inside(new WrapBending().Form(Workshop.RimSteel, Workshop.Rack.Find("C")!).RingWhen(Release.Free).InsideRadius);
+        BendRadius wanted =
+            BendRadius.Inside(new WrapBending().Form(Workshop.RimSteel, Workshop.Rack.Find("C")!).RingWhen(Release.Free).InsideRadius);
         DieChoice choice = Choose("wrap", Release.Free, wanted);
         Assert.Equal("C", choice.Best!.Die.Name);
         Assert.Equal("C", choice.NextTighter!.Die.Name);
@@ -77,12 +78,16 @@ public sealed class DieChoiceTests
     [Fact]
     public void A_die_inside_the_span_of_the_bender_is_refused_by_pinching()
     {
-        DieChoice choice = DieChoice.For(new DieRack([Workshop.Die("narrow", 120)]), Workshop.RimSteel, Workshop.Inside(300), Model("pinch"), Release.Free);
+        DieChoice choice =
+            DieChoice.For(new DieRack([Workshop.Die("narrow", 120)]), Workshop.RimSteel, Workshop.Inside(300), Model("pinch"),
+                Release.Free);
         Assert.Contains("half-span", choice.Outcomes[0].Refusal!, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Model("pinch").Form(Workshop.RimSteel, Workshop.Die("narrow", 120)));
     }
 
-    /// <summary>The die to make is given by the face the bar lies on, in the sense of the model, whatever the stamp is taken to mean.</summary>
+    /// <summary>
+    /// The die to make is given by the face the bar lies on, in the sense of the model, whatever the stamp is taken to mean.
+    /// </summary>
     [Theory]
     [InlineData("wrap")]
     [InlineData("face")]
@@ -90,7 +95,8 @@ public sealed class DieChoiceTests
     {
         BendRadius wanted = Workshop.Inside(262);
         DieChoice choice = Choose(kind, Release.Free, wanted);
-        Assert.Equal(Workshop.RimSteel.LoadedFor(wanted, Release.Free).InsideRadius.Millimeters, choice.IdealInsideFaceRadius!.Value.Millimeters, 1e-6);
+        Assert.Equal(Workshop.RimSteel.LoadedFor(wanted, Release.Free).InsideRadius.Millimeters,
+            choice.IdealInsideFaceRadius!.Value.Millimeters, 1e-6);
         Length offset = choice.Model.FaceOf(Workshop.Die("any", 200)).OffsetFor(Workshop.Rim);
         Assert.Equal(kind == "face", offset > Length.Zero);
         Assert.Equal((choice.IdealInsideFaceRadius.Value + offset).Millimeters, choice.IdealStampedRadius!.Value.Millimeters, 1e-9);
@@ -108,7 +114,9 @@ public sealed class DieChoiceTests
     {
         DieChoice choice = Choose(kind, Release.Free, Workshop.Inside(inside));
         Assert.NotNull(choice.Best);
-        Assert.True(choice.Ideal is null || choice.Ideal.RingWhen(Release.Free).InsideRadius.Millimeters is var found && Math.Abs(found / inside - 1) < 1e-6);
+        Assert.True(
+            choice.Ideal is null
+                || choice.Ideal.RingWhen(Release.Free).InsideRadius.Millimeters is var found && Math.Abs(found / inside - 1) < 1e-6);
     }
 
     private static FormingModel Model(string kind) => kind switch
@@ -121,14 +129,17 @@ public sealed class DieChoiceTests
     };
 
     private static FormingModel From(double measured, HypothesisKind kind) => RingDiagnosis.Of(
-        new MeasuredRing(Workshop.Rack.Find("B")!, Workshop.RimSteel, Workshop.Inside(measured), Release.Free), new WrapBending()).Find(kind)!.Model!;
+        new MeasuredRing(Workshop.Rack.Find("B")!, Workshop.RimSteel, Workshop.Inside(measured), Release.Free), new WrapBending())
+            .Find(kind)!.Model!;
 
-    private static DieChoice Choose(string kind, Release release, BendRadius wanted) => DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, Model(kind), release);
+    private static DieChoice Choose(string kind, Release release, BendRadius wanted) =>
+        DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, Model(kind), release);
 
     /// <summary>A ring between those dies B and C leave.</summary>
     private static BendRadius WantedBetween(string kind, Release release, double share)
     {
-        double[] rings = [.. new[] { "B", "C" }.Select(name => Model(kind).Form(Workshop.RimSteel, Workshop.Rack.Find(name)!).RingWhen(release).InsideRadius.Millimeters)];
+        double[] rings =
+            [.. new[] { "B", "C" }.Select(name => Model(kind).Form(Workshop.RimSteel, Workshop.Rack.Find(name)!).RingWhen(release).InsideRadius.Millimeters)];
         return Workshop.Inside(rings[0] + share * (rings[1] - rings[0]));
     }
 }

@@ -13,7 +13,8 @@ public sealed class ExplanationTests
     [Fact]
     public void Each_explanation_of_the_nine_inch_circle_reproduces_it()
     {
-        Assert.Equal([HypothesisKind.ReferenceFace, HypothesisKind.Stroke, HypothesisKind.CurvatureRatio], SmallAngle.Correction.Hypotheses.Select(e => e.Kind));
+        Assert.Equal([HypothesisKind.ReferenceFace, HypothesisKind.Stroke, HypothesisKind.CurvatureRatio],
+            SmallAngle.Correction.Hypotheses.Select(e => e.Kind));
         Assert.All(SmallAngle.Correction.Hypotheses, explanation =>
         {
             Assert.True(explanation.Fits, explanation.Sentence);
@@ -23,28 +24,48 @@ public sealed class ExplanationTests
         });
     }
 
-    /// <summary>The number each explanation implies, found again by bending forward only: halving the radius of the face, and the stroke, until the ring is the measured one.</summary>
+    /// <summary>
+    /// The number each explanation implies, found again by bending forward only: halving the radius of the face, and the stroke, until the
+    /// ring is the measured one.
+    /// </summary>
     [Fact]
     public void Each_explanation_states_the_number_it_implies()
     {
-        double loaded = Halve(50, 127, radius => SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius))).Release(Release.Free).Ring.InsideDiameter.Inches - 9);
-        Assert.Contains(FormattableString.Invariant($"{127 - loaded:0.##} mm outside the inside"), SmallAngle.Correction.Find(HypothesisKind.ReferenceFace)!.Sentence, StringComparison.Ordinal);
+        double loaded =
+            Halve(50, 127,
+                radius =>
+                    SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius)))
+                        .Release(Release.Free).Ring.InsideDiameter.Inches - 9);
+        Assert.Contains(FormattableString.Invariant($"{127 - loaded:0.##} mm outside the inside"),
+            SmallAngle.Correction.Find(HypothesisKind.ReferenceFace)!.Sentence, StringComparison.Ordinal);
         IncrementalThreePointBending pinching = new(SmallAngle.Setup);
-        double stroke = Halve(2, 30, closed => 9 - pinching.FormAtStroke(SmallAngle.Hardening, Length.FromMillimeters(closed)).RingWhen(Release.Free).InsideDiameter.Inches);
-        Assert.Contains(FormattableString.Invariant($"a stroke of {stroke:0.##} mm"), SmallAngle.Correction.Find(HypothesisKind.Stroke)!.Sentence, StringComparison.Ordinal);
-        CurvatureRatioCorrection ratio = Assert.IsType<CurvatureRatioCorrection>(SmallAngle.Correction.Find(HypothesisKind.CurvatureRatio)!.Model);
+        double stroke =
+            Halve(2, 30,
+                closed =>
+                    9 - pinching.FormAtStroke(SmallAngle.Hardening, Length.FromMillimeters(closed)).RingWhen(Release.Free).InsideDiameter.Inches);
+        Assert.Contains(FormattableString.Invariant($"a stroke of {stroke:0.##} mm"),
+            SmallAngle.Correction.Find(HypothesisKind.Stroke)!.Sentence, StringComparison.Ordinal);
+        CurvatureRatioCorrection ratio =
+            Assert.IsType<CurvatureRatioCorrection>(SmallAngle.Correction.Find(HypothesisKind.CurvatureRatio)!.Model);
         FinishedRing modeled = SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromInches(5))).Release(Release.Free).Ring;
         double fiber = modeled.LengthPreservingFiberFromInside.Inches;
         Assert.Equal((modeled.InsideRadius.Inches + fiber) / (4.5 + fiber), ratio.Ratio, 1e-9);
     }
 
-    /// <summary>One measured ring is one ring: whatever explains it, the bar under the tool was bent equally tight, and the distortion checks say the same.</summary>
+    /// <summary>
+    /// One measured ring is one ring: whatever explains it, the bar under the tool was bent equally tight, and the distortion checks say
+    /// the same.
+    /// </summary>
     [Fact]
     public void All_explanations_of_a_ring_give_one_loaded_state()
     {
-        FormedBend[] formed = [.. SmallAngle.Correction.Hypotheses.Select(explanation => explanation.Model!.Form(SmallAngle.Hardening, SmallAngle.FiveInches))];
+        FormedBend[] formed =
+            [.. SmallAngle.Correction.Hypotheses.Select(explanation => explanation.Model!.Form(SmallAngle.Hardening, SmallAngle.FiveInches))];
         Assert.All(formed, one => Assert.Equal(formed[0].Loaded.InsideRadius.Millimeters, one.Loaded.InsideRadius.Millimeters, 1e-6));
-        Assert.All(formed, one => Assert.Equal(DistortionReport.Of(formed[0].Loaded).Findings[0].Demand, DistortionReport.Of(one.Loaded).Findings[0].Demand, 1e-9));
+        Assert.All(formed,
+            one =>
+                Assert.Equal(DistortionReport.Of(formed[0].Loaded).Findings[0].Demand, DistortionReport.Of(one.Loaded).Findings[0].Demand,
+                    1e-9));
         Assert.All(formed, one => Assert.Equal(formed[0].Loaded.BendingMoment.NewtonMeters, one.Loaded.BendingMoment.NewtonMeters, 1e-6));
     }
 
@@ -64,21 +85,30 @@ public sealed class ExplanationTests
     }
 
     /// <summary>
-    /// What each explanation of the 9 in circle implies, in numbers: a face near the outside of the bar, about two thirds of the stroke the die's radius asks for (pinching over an edge bends tighter than the three contacts), or an eighth more curvature. A 10 in die tells them
-    /// apart to a rule's 1/32 in; dies of 5 and 5.05 in do not.
+    /// What each explanation of the 9 in circle implies, in numbers: a face near the outside of the bar, about two thirds of the stroke the
+    /// die's radius asks for (pinching over an edge bends tighter than the three contacts), or an eighth more curvature. A 10 in die tells
+    /// them apart to a rule's 1/32 in; dies of 5 and 5.05 in do not.
     /// </summary>
     [Fact]
     public void A_ten_inch_die_tells_the_explanations_of_the_nine_inch_circle_apart()
     {
         WrapBending face = Assert.IsType<WrapBending>(SmallAngle.Correction.Find(HypothesisKind.ReferenceFace)!.Model);
         Assert.InRange(face.FaceOf(SmallAngle.FiveInches).OffsetFor(SmallAngle.Bar.FlangeOut).Inches, 0.5, 0.75);
-        Assert.InRange(Assert.IsType<IncrementalThreePointBending>(SmallAngle.Correction.Find(HypothesisKind.Stroke)!.Model).ClosingShare, 0.6, 0.75);
-        Assert.InRange(Assert.IsType<CurvatureRatioCorrection>(SmallAngle.Correction.Find(HypothesisKind.CurvatureRatio)!.Model).Ratio, 1.1, 1.2);
+        Assert.InRange(Assert.IsType<IncrementalThreePointBending>(SmallAngle.Correction.Find(HypothesisKind.Stroke)!.Model).ClosingShare,
+            0.6, 0.75);
+        Assert.InRange(Assert.IsType<CurvatureRatioCorrection>(SmallAngle.Correction.Find(HypothesisKind.CurvatureRatio)!.Model).Ratio, 1.1,
+            1.2);
         Length rule = Length.FromInches(1.0 / 32);
-        SecondRing second = SecondRing.For(SmallAngle.Correction, new DieRack([SmallAngle.FiveInches, SmallAngle.DieOf(6, ReferenceFace.InsideOfBar), SmallAngle.DieOf(10, ReferenceFace.InsideOfBar)]), rule);
+        SecondRing second =
+            SecondRing.For(SmallAngle.Correction,
+                new DieRack(
+                    [SmallAngle.FiveInches, SmallAngle.DieOf(6, ReferenceFace.InsideOfBar),
+                        SmallAngle.DieOf(10, ReferenceFace.InsideOfBar)]), rule);
         Assert.Equal("10 in", second.Recommended!.Die.Name);
         Assert.True(second.Recommended.SeparationOverError > 2);
-        Assert.Null(SecondRing.For(SmallAngle.Correction, new DieRack([SmallAngle.FiveInches, SmallAngle.DieOf(5.05, ReferenceFace.InsideOfBar)]), rule).Recommended);
+        Assert.Null(
+            SecondRing.For(SmallAngle.Correction, new DieRack([SmallAngle.FiveInches, SmallAngle.DieOf(5.05, ReferenceFace.InsideOfBar)]),
+                rule).Recommended);
         RingFit fit = RingFit.Of([SmallAngle.Correction.Ring], SmallAngle.Hardening, new WrapBending());
         Assert.Contains("One ring shows no scatter", fit.Sentences[3], StringComparison.Ordinal);
         Assert.Equal(9, fit.Forecast(SmallAngle.FiveInches, Release.Free).Ring!.InsideDiameter.Inches, 1e-6);
@@ -88,7 +118,8 @@ public sealed class ExplanationTests
     [Fact]
     public void A_wide_ring_is_not_explained_by_the_stamped_face()
     {
-        MeasuredRing ring = new(SmallAngle.FiveInches, SmallAngle.Hardening, BendRadius.InsideDiameter(Length.FromInches(13)), Release.Free);
+        MeasuredRing ring =
+            new(SmallAngle.FiveInches, SmallAngle.Hardening, BendRadius.InsideDiameter(Length.FromInches(13)), Release.Free);
         Hypothesis? explanation = RingDiagnosis.Of(ring, new WrapBending()).Find(HypothesisKind.ReferenceFace);
         Assert.False(explanation!.Fits);
         Assert.Null(explanation.Model);

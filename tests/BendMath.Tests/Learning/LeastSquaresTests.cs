@@ -5,8 +5,9 @@ using MathNet.Numerics.LinearRegression;
 namespace BendMath.Tests.Learning;
 
 /// <summary>
-/// Least squares against a textbook's worked example, MathNet's QR solution and refitting without each point. The example: boiling point of water (°F) and 100·log₁₀ of the pressure of the air (in Hg), 17 places,
-/// rounded to two decimals as the book prints it, after J. D. Forbes, as worked in S. Weisberg, Applied Linear Regression, 2nd ed.; data and results from memory.
+/// Least squares against a textbook's worked example, MathNet's QR solution and refitting without each point. The example: boiling point of
+/// water (°F) and 100·log₁₀ of the pressure of the air (in Hg), 17 places, rounded to two decimals as the book prints it, after J. D.
+/// Forbes, as worked in S. Weisberg, Applied Linear Regression, 2nd ed.; data and results from memory.
 /// </summary>
 public sealed class LeastSquaresTests
 {
@@ -29,7 +30,9 @@ public sealed class LeastSquaresTests
         Assert.Equal(15, line.Freedom);
     }
 
-    /// <summary>The predicted value at 200 °F is 136.961 with a standard error of 0.393; the 99 % prediction interval is 135.80 to 138.12.</summary>
+    /// <summary>
+    /// The predicted value at 200 °F is 136.961 with a standard error of 0.393; the 99 % prediction interval is 135.80 to 138.12.
+    /// </summary>
     [Fact]
     public void The_textbook_prediction_interval_is_found()
     {
@@ -41,7 +44,9 @@ public sealed class LeastSquaresTests
         Near.Absolute(138.12, line.At(200) + reach, 0.01, "upper end");
     }
 
-    /// <summary>Case 12 is the outlier of the book: residual 1.36, outlier t of 12.4 on 14 degrees of freedom, which no chance explains.</summary>
+    /// <summary>
+    /// Case 12 is the outlier of the book: residual 1.36, outlier t of 12.4 on 14 degrees of freedom, which no chance explains.
+    /// </summary>
     [Fact]
     public void The_outlier_of_the_textbook_is_found()
     {
@@ -81,9 +86,11 @@ public sealed class LeastSquaresTests
             double deleted = Logs[i] - others.At(Boiling[i]);
             sum += deleted * deleted;
             Near.Absolute(deleted, all.Deleted[i]!.Value, 1e-10, $"deleted residual {i}");
-            Near.Relative(deleted / others.PredictionError(Boiling[i])!.Value, all.Studentized(i)!.Value, 1e-9, $"studentized residual {i}");
+            Near.Relative(deleted / others.PredictionError(Boiling[i])!.Value, all.Studentized(i)!.Value, 1e-9,
+                $"studentized residual {i}");
             double moved = Boiling.Sum(x => (all.At(x) - others.At(x)) * (all.At(x) - others.At(x)));
-            Near.Relative(moved / (all.Parameters * all.Deviation!.Value * all.Deviation.Value), all.CookDistance(i)!.Value, 1e-8, $"distance {i}");
+            Near.Relative(moved / (all.Parameters * all.Deviation!.Value * all.Deviation.Value), all.CookDistance(i)!.Value, 1e-8,
+                $"distance {i}");
         }
 
         Near.Relative(Math.Sqrt(sum / 17), all.LeaveOneOutError!.Value, 1e-12);
@@ -106,7 +113,8 @@ public sealed class LeastSquaresTests
     [InlineData(4, 2.776)]
     [InlineData(9, 2.262)]
     [InlineData(30, 2.042)]
-    public void Quantiles_are_those_of_the_tables(int freedom, double table) => Near.Absolute(table, LeastSquares.Quantile(freedom, 0.95), 5.1e-4);
+    public void Quantiles_are_those_of_the_tables(int freedom, double table) =>
+        Near.Absolute(table, LeastSquares.Quantile(freedom, 0.95), 5.1e-4);
 
     [Fact]
     public void What_cannot_be_told_is_null()

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Learning;
 
-/// <summary>Which further ring narrows the interval at the wanted ring most: checked by adding a ring that lies where the fit says.</summary>
+/// <summary>
+/// Which further ring narrows the interval at the wanted ring most: checked by adding a ring that lies where the fit says.
+/// </summary>
 public sealed class NextRingTests
 {
     private static readonly BendRadius Wanted = Workshop.Inside(225);
@@ -16,7 +18,8 @@ public sealed class NextRingTests
         NextRing next = NextRing.For(fit, Workshop.Rack, Wanted, Release.Free);
         double before = Width(fit);
         Near.Relative(before, next.WidthBefore!.Value.Millimeters, 1e-4, "width before");
-        (double intercept, double slope) = MathNet.Numerics.Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
+        (double intercept, double slope) =
+            MathNet.Numerics.Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
         foreach (NextRingOption option in next.Options)
         {
             double y = intercept + slope * Shop.Variable(option.Die);
@@ -37,18 +40,24 @@ public sealed class NextRingTests
     [Fact]
     public void For_one_ratio_every_die_narrows_alike_and_the_nearest_is_taken()
     {
-        NextRing next = NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1), ("C", 0.11), ("C", 0.09)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack, Workshop.Inside(280), Release.Free);
+        NextRing next =
+            NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1), ("C", 0.11), ("C", 0.09)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack,
+                Workshop.Inside(280), Release.Free);
         Assert.Single(next.Options.Select(option => Math.Round(option.Width!.Value.Millimeters, 6)).Distinct());
         Assert.Equal("C", next.Best!.Die.Name);
-        Assert.EndsWith("; the other dies would narrow it as much, this one is nearest to the wanted ring.", next.Sentence, StringComparison.Ordinal);
+        Assert.EndsWith("; the other dies would narrow it as much, this one is nearest to the wanted ring.", next.Sentence,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void After_one_ring_a_second_gives_the_first_interval()
     {
-        NextRing next = NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack, Workshop.Inside(280), Release.Free);
+        NextRing next =
+            NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack, Workshop.Inside(280),
+                Release.Free);
         Assert.Null(next.WidthBefore);
-        Assert.Equal("No interval is known yet: bend one more ring, best on die C, whose ring comes nearest to the wanted one.", next.Sentence);
+        Assert.Equal("No interval is known yet: bend one more ring, best on die C, whose ring comes nearest to the wanted one.",
+            next.Sentence);
     }
 
     private static RingFit Line() => RingFit.Of(
@@ -58,7 +67,9 @@ public sealed class NextRingTests
         Shop.Wrap,
         FitForm.Line);
 
-    /// <summary>Width of the interval on the die that leaves the wanted ring by the line carried on to it, found by trying stamps.</summary>
+    /// <summary>
+    /// Width of the interval on the die that leaves the wanted ring by the line carried on to it, found by trying stamps.
+    /// </summary>
     private static double Width(RingFit fit)
     {
         Length? stamp = fit.Model.StampFor(Workshop.RimSteel, Wanted, Release.Free, ReferenceFace.InsideOfBar);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
@@ -36,27 +37,38 @@ public sealed class DieCorrectionTests
         FormingModel model = Correction(160).Find(HypothesisKind.CurvatureRatio)!.Model!;
         DieRack rack = new([.. new[] { 1, 2, 5, 10, 20, 50, 100, 200 }.Select(radius => Workshop.Die($"R{radius}", radius))]);
         DieChoice choice = DieChoice.For(rack, Workshop.RimSteel, Workshop.Inside(100), model, Release.Free);
-        Assert.All(choice.Outcomes, outcome => Assert.True(outcome.Refusal is not null || outcome.Ring!.InsideRadius > Length.Zero, outcome.ToString()));
-        Assert.Contains(choice.Outcomes, outcome => outcome.Refusal is { } refusal && refusal.Contains("tighter than the tightest", StringComparison.Ordinal));
+        Assert.All(choice.Outcomes,
+            outcome => Assert.True(outcome.Refusal is not null || outcome.Ring!.InsideRadius > Length.Zero, outcome.ToString()));
+        Assert.Contains(choice.Outcomes,
+            outcome => outcome.Refusal is { } refusal && refusal.Contains("tighter than the tightest", StringComparison.Ordinal));
         Assert.Throws<ArgumentOutOfRangeException>("die", () => model.Form(Workshop.RimSteel, Workshop.Die("R1", 1)));
     }
 
-    /// <summary>A die tighter than the half-span implies no stroke, though some stroke leaves the ring; a ring far tighter than that no stroke leaves.</summary>
+    /// <summary>
+    /// A die tighter than the half-span implies no stroke, though some stroke leaves the ring; a ring far tighter than that no stroke
+    /// leaves.
+    /// </summary>
     [Fact]
     public void A_die_inside_the_half_span_implies_no_stroke()
     {
         MeasuredRing ring = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(150), Release.Free);
         Hypothesis stroke = RingDiagnosis.Of(ring, new WrapBending(Workshop.Bender)).Find(HypothesisKind.Stroke)!;
-        double closed = new IncrementalThreePointBending(Workshop.Bender).StrokeFor(Workshop.RimSteel, ring.Measured, Release.Free)!.Value.Millimeters;
+        double closed =
+            new IncrementalThreePointBending(Workshop.Bender).StrokeFor(Workshop.RimSteel, ring.Measured, Release.Free)!.Value.Millimeters;
         Assert.False(stroke.Fits);
         Assert.Equal(
-            FormattableString.Invariant($"pinching does not explain it: a stroke of {closed:0.##} mm leaves this ring, but the die implies none to set it against, as its inside-face radius of 120 mm is not greater than the half-span, 130 mm"),
+            string.Create(CultureInfo.InvariantCulture,
+                $"pinching does not explain it: a stroke of {closed:0.##} mm leaves this ring, but the die implies none to set it "
+                    + $"against, as its inside-face radius of 120 mm is not greater than the half-span, 130 mm"),
             stroke.Sentence);
         MeasuredRing tight = new(Workshop.Die("narrow", 120), Workshop.RimSteel, Workshop.Inside(20), Release.Free);
-        Assert.Contains(": no stroke over half-span 130 mm", RingDiagnosis.Of(tight, new WrapBending(Workshop.Bender)).Find(HypothesisKind.Stroke)!.Sentence, StringComparison.Ordinal);
+        Assert.Contains(": no stroke over half-span 130 mm",
+            RingDiagnosis.Of(tight, new WrapBending(Workshop.Bender)).Find(HypothesisKind.Stroke)!.Sentence, StringComparison.Ordinal);
     }
 
-    /// <summary>A ratio of 1 changes no ring and no force, bump by bump too, where the nose feels the ridge of a facet and the ring is their mean.</summary>
+    /// <summary>
+    /// A ratio of 1 changes no ring and no force, bump by bump too, where the nose feels the ridge of a facet and the ring is their mean.
+    /// </summary>
     [Fact]
     public void A_ratio_of_one_leaves_the_forces_as_they_are()
     {
@@ -67,7 +79,9 @@ public sealed class DieCorrectionTests
         Near.Relative(plain.Contact!.NoseForce.Newtons, corrected.Contact!.NoseForce.Newtons, 1e-9, "nose force");
     }
 
-    /// <summary>Doubling all loads of a corrected ring would be another ring: what the bender feels belongs to the ring it leaves.</summary>
+    /// <summary>
+    /// Doubling all loads of a corrected ring would be another ring: what the bender feels belongs to the ring it leaves.
+    /// </summary>
     [Fact]
     public void Forces_of_a_corrected_ring_follow_its_moment()
     {
@@ -78,7 +92,8 @@ public sealed class DieCorrectionTests
         FormedBend corrected = ratio.Form(Workshop.RimSteel, B);
         Assert.Equal(plain.Contact!.Stroke.Millimeters, corrected.Contact!.Stroke.Millimeters, 1e-12);
         Assert.NotEqual(plain.Loaded.BendingMoment.NewtonMeters, corrected.Loaded.BendingMoment.NewtonMeters, 1e-3);
-        Assert.Equal(corrected.Loaded.BendingMoment / plain.Loaded.BendingMoment, corrected.Contact.NoseForce / plain.Contact.NoseForce, 1e-12);
+        Assert.Equal(corrected.Loaded.BendingMoment / plain.Loaded.BendingMoment, corrected.Contact.NoseForce / plain.Contact.NoseForce,
+            1e-12);
     }
 
     /// <summary>Faces of the bar, flange out: its inside, the far side of the leg along the axis, its outside.</summary>
@@ -90,8 +105,10 @@ public sealed class DieCorrectionTests
     [InlineData(27, false)]
     public void An_offset_at_which_the_bar_has_no_face_is_pointed_out(double offset, bool isFace)
     {
-        BendRadius finished = BendRadius.Inside(Workshop.RimSteel.LoadedTo(Workshop.Inside(250 - offset)).Release(Release.Free).Ring.InsideRadius);
-        Hypothesis face = RingDiagnosis.Of(new(B, Workshop.RimSteel, finished, Release.Free), new WrapBending()).Find(HypothesisKind.ReferenceFace)!;
+        BendRadius finished =
+            BendRadius.Inside(Workshop.RimSteel.LoadedTo(Workshop.Inside(250 - offset)).Release(Release.Free).Ring.InsideRadius);
+        Hypothesis face =
+            RingDiagnosis.Of(new(B, Workshop.RimSteel, finished, Release.Free), new WrapBending()).Find(HypothesisKind.ReferenceFace)!;
         Assert.True(face.Fits);
         Assert.Equal(!isFace, face.Sentence.EndsWith("the bar has no face there", StringComparison.Ordinal));
         Assert.Equal(!isFace, face.Model!.Form(Workshop.RimSteel, B).Advisories.Any(advisory => advisory.Code == "no-such-face"));
@@ -107,13 +124,17 @@ public sealed class DieCorrectionTests
         Assert.True(ReferenceFace.OffsetBy(Length.FromMillimeters(3)).IsFaceOf(angle.FlangeOut));
     }
 
-    /// <summary>A channel bent the hard way has both flanges along the axis, one at the inside and one at the outside: four faces.</summary>
+    /// <summary>
+    /// A channel bent the hard way has both flanges along the axis, one at the inside and one at the outside: four faces.
+    /// </summary>
     [Fact]
     public void A_channel_the_hard_way_has_both_sides_of_both_flanges()
     {
         OrientedSection channel = new Channel(
-            Length.FromMillimeters(60), Length.FromMillimeters(30), Length.FromMillimeters(5), Length.FromMillimeters(6), FlangeFillets.Sharp).HardWay;
-        Assert.All(new[] { 0, 6, 54, 60 }, offset => Assert.True(ReferenceFace.OffsetBy(Length.FromMillimeters(offset)).IsFaceOf(channel), $"{offset} mm"));
+            Length.FromMillimeters(60), Length.FromMillimeters(30), Length.FromMillimeters(5), Length.FromMillimeters(6),
+                FlangeFillets.Sharp).HardWay;
+        Assert.All(new[] { 0, 6, 54, 60 },
+            offset => Assert.True(ReferenceFace.OffsetBy(Length.FromMillimeters(offset)).IsFaceOf(channel), $"{offset} mm"));
         Assert.False(ReferenceFace.OffsetBy(Length.FromMillimeters(30)).IsFaceOf(channel));
     }
 
@@ -124,14 +145,19 @@ public sealed class DieCorrectionTests
         OrientedSection sharp = new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp).FlangeOut;
         Assert.Equal(Workshop.Rim.ToString(), sharp.ToString());
         Assert.Empty(Said(Workshop.RimSteel, B));
-        Assert.Contains("another metal than mild steel", Said(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), B), StringComparison.Ordinal);
-        Assert.Contains("another bar than angle 30 × 30 × 3 mm, root 5 mm, toe 2.5 mm, flange out", Said(BendAnalysis.Of(sharp, Workshop.Steel), B), StringComparison.Ordinal);
-        Assert.Contains("a stamp that means the outside of the bar", Said(Workshop.RimSteel, Workshop.Die("B", 250, ReferenceFace.OutsideOfBar)), StringComparison.Ordinal);
+        Assert.Contains("another metal than mild steel", Said(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), B),
+            StringComparison.Ordinal);
+        Assert.Contains("another bar than angle 30 × 30 × 3 mm, root 5 mm, toe 2.5 mm, flange out",
+            Said(BendAnalysis.Of(sharp, Workshop.Steel), B), StringComparison.Ordinal);
+        Assert.Contains("a stamp that means the outside of the bar",
+            Said(Workshop.RimSteel, Workshop.Die("B", 250, ReferenceFace.OutsideOfBar)), StringComparison.Ordinal);
         Assert.Contains("another die than B", Said(Workshop.RimSteel, Workshop.Die("B", 260)), StringComparison.Ordinal);
 
         // The same steel by another name, and the same bar bought in inches, are the measured case.
         BarMaterial renamed = new("S235", Workshop.Steel.Law, Density.FromKilogramsPerCubicMeter(7800));
-        OrientedSection inches = new EqualAngle(Length.FromInches(30 / 25.4), Length.FromInches(3 / 25.4), AngleFillets.Of(Length.FromInches(5 / 25.4), Length.FromInches(2.5 / 25.4))).FlangeOut;
+        OrientedSection inches =
+            new EqualAngle(Length.FromInches(30 / 25.4), Length.FromInches(3 / 25.4),
+                AngleFillets.Of(Length.FromInches(5 / 25.4), Length.FromInches(2.5 / 25.4))).FlangeOut;
         Assert.Empty(Said(BendAnalysis.Of(inches, renamed), B));
 
         string Said(BendAnalysis analysis, Die die) => string.Concat(
@@ -144,7 +170,9 @@ public sealed class DieCorrectionTests
     {
         FormingModel truth = Correction(225).Find(HypothesisKind.CurvatureRatio)!.Model!;
         Die d = Workshop.Rack.Find("D")!;
-        MeasuredRing second = new(d, Workshop.RimSteel, BendRadius.Inside(truth.Form(Workshop.RimSteel, d).RingWhen(Release.Free).InsideRadius), Release.Free);
+        MeasuredRing second =
+            new(d, Workshop.RimSteel, BendRadius.Inside(truth.Form(Workshop.RimSteel, d).RingWhen(Release.Free).InsideRadius),
+                Release.Free);
         RingDiagnosis[] both = [Correction(225), RingDiagnosis.Of(second, new WrapBending())];
         IReadOnlyList<HypothesisAgreement> agreements = HypothesisAgreement.Of(both);
         HypothesisAgreement ratio = Assert.Single(agreements, one => one.Kind == HypothesisKind.CurvatureRatio);
@@ -171,11 +199,14 @@ public sealed class DieCorrectionTests
     [InlineData(0.7, "do not rely on this size")]
     public void A_large_stroke_is_advised_against_by_its_size(double share, string? said)
     {
-        FormedBend formed = new IncrementalThreePointBending(Workshop.Bender).FormAtStroke(Workshop.RimSteel, share * Workshop.Bender.HalfSpan);
-        string message = string.Concat(formed.Advisories.Where(advisory => advisory.Code == "large-stroke").Select(advisory => advisory.Message));
+        FormedBend formed =
+            new IncrementalThreePointBending(Workshop.Bender).FormAtStroke(Workshop.RimSteel, share * Workshop.Bender.HalfSpan);
+        string message =
+            string.Concat(formed.Advisories.Where(advisory => advisory.Code == "large-stroke").Select(advisory => advisory.Message));
         Assert.Equal(said is null, message.Length == 0);
         Assert.Contains(said ?? string.Empty, message, StringComparison.Ordinal);
     }
 
-    private static RingDiagnosis Correction(double inside) => RingDiagnosis.Of(new(B, Workshop.RimSteel, Workshop.Inside(inside), Release.Free), new WrapBending());
+    private static RingDiagnosis Correction(double inside) =>
+        RingDiagnosis.Of(new(B, Workshop.RimSteel, Workshop.Inside(inside), Release.Free), new WrapBending());
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
 using BendMath.Tests.Forming;
@@ -24,10 +25,14 @@ public sealed class RingFitTests
         Assert.Null(forecast.Interval);
         Assert.Null(forecast.ChanceWithin(Workshop.Inside(300), Length.FromMillimeters(5)));
         Assert.StartsWith("one measured ring shows no scatter", forecast.IntervalNote, StringComparison.Ordinal);
-        Near.Relative(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1).Ring.InsideRadius.Meters, fit.Forecast(Shop.Die("B"), Release.Free).Ring!.InsideRadius.Meters, 1e-9);
+        Near.Relative(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1).Ring.InsideRadius.Meters,
+            fit.Forecast(Shop.Die("B"), Release.Free).Ring!.InsideRadius.Meters, 1e-9);
     }
 
-    /// <summary>Mean, standard deviation and t interval of five numbers, by MathNet and the table's t₀.₉₇₅ = 2.776 (from memory), carried back to the ring.</summary>
+    /// <summary>
+    /// Mean, standard deviation and t interval of five numbers, by MathNet and the table's t₀.₉₇₅ = 2.776 (from memory), carried back to
+    /// the ring.
+    /// </summary>
     [Fact]
     public void Several_rings_give_mean_scatter_and_prediction_interval()
     {
@@ -49,14 +54,17 @@ public sealed class RingFitTests
         Assert.Equal(IntervalBasis.MeasuredRings, forecast.Basis);
     }
 
-    /// <summary>The chance of the interval's own limits is the interval's own share, to whichever line the wanted ring is measured.</summary>
+    /// <summary>
+    /// The chance of the interval's own limits is the interval's own share, to whichever line the wanted ring is measured.
+    /// </summary>
     [Theory]
     [InlineData(0.5)]
     [InlineData(0.95)]
     [InlineData(0.99)]
     public void Chance_and_interval_are_one_thing(double share)
     {
-        DiePrediction forecast = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio).Forecast(Shop.Die("C"), Release.Free);
+        DiePrediction forecast =
+            RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio).Forecast(Shop.Die("C"), Release.Free);
         LengthRange range = forecast.IntervalAt(Ratio.FromDecimalFractions(share))!;
         Length middle = (range.Low + range.High) / 2;
         Length half = (range.High - range.Low) / 2;
@@ -72,37 +80,48 @@ public sealed class RingFitTests
         double slope = 0.02;
         string[] dies = ["A", "A", "B", "C", "D", "D"];
         double[] noise = [0.001, -0.001, 0.0015, -0.0005, 0.001, -0.002];
-        MeasuredRing[] rings = [.. dies.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, 0.05 + slope * Shop.Variable(Shop.Die(name)) + noise[i]))];
+        MeasuredRing[] rings =
+            [.. dies.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, 0.05 + slope * Shop.Variable(Shop.Die(name)) + noise[i]))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(FitForm.Line, fit.Form);
         Assert.StartsWith("A line in the radius: it predicts each ring from the others to 0.", fit.FormReason, StringComparison.Ordinal);
-        (double intercept, double found) = Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
+        (double intercept, double found) =
+            Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
         double at = 9.1;
         Near.Relative(Math.Exp(intercept + found * at), fit.Model.RatioAt(at), 1e-9);
         FormedBend formed = fit.Model.Form(Workshop.RimSteel, Workshop.Die("between", 270));
-        Assert.DoesNotContain(formed.Advisories, advisory => advisory.Code is "extrapolated" or "outside-measured-radii" or "no-measured-ring");
+        Assert.DoesNotContain(formed.Advisories,
+            advisory => advisory.Code is "extrapolated" or "outside-measured-radii" or "no-measured-ring");
         Near.Relative(fit.Model.RatioAt(Shop.Variable(Workshop.Die("between", 270))), formed.CurvatureRatio, 1e-12);
         Near.Relative(Math.Exp(intercept + found * 20), fit.Model.RatioAt(20), 1e-9, "carried on");
         Assert.Equal(CurvatureRatioCorrection.MostCredible, fit.Model.RatioAt(1000), 1e-12);
-        Assert.Contains(fit.Model.Form(Workshop.RimSteel, Workshop.Die("vast", 700)).Advisories, advisory => advisory.Code == "outside-measured-radii");
+        Assert.Contains(fit.Model.Form(Workshop.RimSteel, Workshop.Die("vast", 700)).Advisories,
+            advisory => advisory.Code == "outside-measured-radii");
     }
 
     [Fact]
     public void Four_rings_or_two_dies_are_not_enough_for_a_line()
     {
-        Assert.Equal(FitForm.Ratio, RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("C", 0.3), ("D", 0.4)), Workshop.RimSteel, Shop.Wrap).Form);
-        Assert.EndsWith("and there is 1 ring on 1 die.", RingFit.Of(Shop.Rings(("A", 0.1)), Workshop.RimSteel, Shop.Wrap).FormReason, StringComparison.Ordinal);
-        RingFit twoDies = RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("A", 0.1), ("B", 0.21), ("B", 0.2), ("A", 0.11)), Workshop.RimSteel, Shop.Wrap);
+        Assert.Equal(FitForm.Ratio,
+            RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("C", 0.3), ("D", 0.4)), Workshop.RimSteel, Shop.Wrap).Form);
+        Assert.EndsWith("and there is 1 ring on 1 die.", RingFit.Of(Shop.Rings(("A", 0.1)), Workshop.RimSteel, Shop.Wrap).FormReason,
+            StringComparison.Ordinal);
+        RingFit twoDies =
+            RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("A", 0.1), ("B", 0.21), ("B", 0.2), ("A", 0.11)), Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(FitForm.Ratio, twoDies.Form);
-        Assert.Equal("One ratio for every radius: a line is tried from 5 rings on 3 dies on (a setting), and there are 6 rings on 2 dies.", twoDies.FormReason);
+        Assert.Equal("One ratio for every radius: a line is tried from 5 rings on 3 dies on (a setting), and there are 6 rings on 2 dies.",
+            twoDies.FormReason);
         Assert.Equal(FitForm.Ratio, RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).Form);
-        Assert.Throws<ArgumentException>("rings", () => RingFit.Of(Shop.Rings(("A", 0.1), ("A", 0.2)), Workshop.RimSteel, Shop.Wrap, FitForm.Line));
+        Assert.Throws<ArgumentException>("rings",
+            () => RingFit.Of(Shop.Rings(("A", 0.1), ("A", 0.2)), Workshop.RimSteel, Shop.Wrap, FitForm.Line));
     }
 
     [Fact]
     public void The_odd_ring_is_named_and_stays_in_the_fit()
     {
-        MeasuredRing[] rings = [.. Shop.Rings(Scattered), Shop.Ring(Shop.Die("C"), Workshop.RimSteel, 0.35, note: "Tuesday"), .. Shop.Rings(("A", 0.108), ("D", 0.099))];
+        MeasuredRing[] rings =
+            [.. Shop.Rings(Scattered), Shop.Ring(Shop.Die("C"), Workshop.RimSteel, 0.35, note: "Tuesday"),
+                .. Shop.Rings(("A", 0.108), ("D", 0.099))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(6, fit.OddRing!.Number);
         Assert.Equal(8, fit.Rings.Count);
@@ -118,14 +137,23 @@ public sealed class RingFitTests
     [InlineData(0.02, false)]
     public void A_line_by_which_wider_dies_leave_tighter_rings_is_doubted(double slope, bool doubted)
     {
-        MeasuredRing[] rings = [.. new[] { "A", "B", "B", "C", "D" }.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, slope * (Shop.Variable(Shop.Die(name)) - 9) + 0.001 * (i % 2)))];
+        MeasuredRing[] rings =
+            [.. new[] { "A", "B", "B", "C", "D" }.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, slope * (Shop.Variable(Shop.Die(name)) - 9) + 0.001 * (i % 2)))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
         Assert.Equal(FitForm.Line, fit.Form);
-        Assert.Equal(doubted, fit.Forecast(Shop.Die("D"), Release.Free).Ring!.InsideRadius < fit.Forecast(Shop.Die("A"), Release.Free).Ring!.InsideRadius);
-        Assert.Equal(doubted, fit.Advisories.Any(advisory => advisory.Code == "wider-die-tighter-ring" && advisory.Message.StartsWith("By this line die D leaves a tighter ring than die A,", StringComparison.Ordinal)));
+        Assert.Equal(doubted,
+            fit.Forecast(Shop.Die("D"), Release.Free).Ring!.InsideRadius < fit.Forecast(Shop.Die("A"), Release.Free).Ring!.InsideRadius);
+        Assert.Equal(doubted,
+            fit.Advisories.Any(
+                advisory =>
+                    advisory.Code == "wider-die-tighter-ring"
+                        && advisory.Message.StartsWith("By this line die D leaves a tighter ring than die A,", StringComparison.Ordinal)));
     }
 
-    /// <summary>Readings to the nearest mark often agree to the last digit, which leaves no scatter to hold an odd one against; it is odd beyond the 1 % that counts as agreement.</summary>
+    /// <summary>
+    /// Readings to the nearest mark often agree to the last digit, which leaves no scatter to hold an odd one against; it is odd beyond the
+    /// 1 % that counts as agreement.
+    /// </summary>
     [Theory]
     [InlineData(0.2, true)]
     [InlineData(0.085, true)]
@@ -136,7 +164,10 @@ public sealed class RingFitTests
         Assert.Equal(odd ? 3 : null, fit.OddRing?.Number);
         if (odd)
         {
-            string more = FormattableString.Invariant($"it is {100 * Math.Abs(Math.Exp(y - 0.1) - 1):0.0} % {(y > 0.1 ? "more" : "less")} curved than the others predict, and they agree to the last digit");
+            string more =
+                string.Create(CultureInfo.InvariantCulture,
+                    $"it is {100 * Math.Abs(Math.Exp(y - 0.1) - 1):0.0} % {(y > 0.1 ? "more" : "less")} curved than the others predict, "
+                        + $"and they agree to the last digit");
             Assert.Contains(more, Assert.Single(fit.Advisories, advisory => advisory.Code == "odd-ring").Message, StringComparison.Ordinal);
         }
     }
@@ -144,9 +175,12 @@ public sealed class RingFitTests
     [Fact]
     public void Rings_of_the_same_bar_speak_for_it_and_wider_groups_only_when_they_are_few()
     {
-        BendAnalysis small = BendAnalysis.Of(new EqualAngle(Length.FromMillimeters(25), Length.FromMillimeters(3), AngleFillets.Sharp).FlangeOut, Workshop.Steel);
+        BendAnalysis small =
+            BendAnalysis.Of(new EqualAngle(Length.FromMillimeters(25), Length.FromMillimeters(3), AngleFillets.Sharp).FlangeOut,
+                Workshop.Steel);
         BendAnalysis harder = BendAnalysis.Of(Workshop.Rim, Workshop.Mild(380, null));
-        BendAnalysis flat = BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)).EasyWay, Workshop.Mild(250, null));
+        BendAnalysis flat =
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)).EasyWay, Workshop.Mild(250, null));
         MeasuredRing[] own = Shop.Rings(("A", 0.1), ("B", 0.11), ("C", 0.12));
         MeasuredRing[] kin = [.. new[] { "A", "B" }.Select(die => Shop.Ring(Shop.Die(die), small, 0.2))];
         MeasuredRing[] stock = [.. new[] { "A", "B" }.Select(die => Shop.Ring(Shop.Die(die), harder, 0.3))];
@@ -169,22 +203,28 @@ public sealed class RingFitTests
         }
     }
 
-    /// <summary>Drawn bars of one name have no shape in common, so four rings of the thick one speak for the thin one only as any bar would; its drawing speaks for a flat as the flat itself.</summary>
+    /// <summary>
+    /// Drawn bars of one name have no shape in common, so four rings of the thick one speak for the thin one only as any bar would; its
+    /// drawing speaks for a flat as the flat itself.
+    /// </summary>
     [Fact]
     public void Rings_are_grouped_by_what_the_bar_is_and_not_by_its_name()
     {
         FlatBar flat = new(Length.FromMillimeters(10), Length.FromMillimeters(5));
         OrientedSection thin = new CustomBar("edge trim", flat.HardWay.Outline).AsDrawn;
-        OrientedSection thick = new CustomBar("edge trim", new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(20)).HardWay.Outline).AsDrawn;
+        OrientedSection thick =
+            new CustomBar("edge trim", new FlatBar(Length.FromMillimeters(40), Length.FromMillimeters(20)).HardWay.Outline).AsDrawn;
         Assert.Equal(thin.ToString(), thick.ToString());
         MeasuredRing[] mixed = [Ring(thick), Ring(thick), Ring(thick), Ring(thick), Ring(thin)];
         Assert.Equal(RingGroup.All, FitFor(thin, mixed).Group);
         Assert.Equal(RingGroup.SameBar, FitFor(thick, mixed).Group);
         MeasuredRing[] thinOnes = [.. Enumerable.Repeat(Ring(thin), 4), Ring(thick)];
         Assert.Equal((RingGroup.SameBar, 4), (FitFor(flat.HardWay, thinOnes).Group, FitFor(flat.HardWay, thinOnes).Rings.Count));
-        Assert.StartsWith("From 4 measured rings of flat 10 × 5 mm, hard way", FitFor(flat.HardWay, thinOnes).Sentences[0], StringComparison.Ordinal);
+        Assert.StartsWith("From 4 measured rings of flat 10 × 5 mm, hard way", FitFor(flat.HardWay, thinOnes).Sentences[0],
+            StringComparison.Ordinal);
 
-        static RingFit FitFor(OrientedSection section, MeasuredRing[] rings) => RingFit.Of(rings, BendAnalysis.Of(section, Workshop.Steel), Shop.Wrap);
+        static RingFit FitFor(OrientedSection section, MeasuredRing[] rings) =>
+            RingFit.Of(rings, BendAnalysis.Of(section, Workshop.Steel), Shop.Wrap);
         static MeasuredRing Ring(OrientedSection section) => Shop.Ring(Shop.Die("C"), BendAnalysis.Of(section, Workshop.Steel), 0.1);
     }
 
@@ -192,10 +232,14 @@ public sealed class RingFitTests
     public void Another_bar_metal_or_meaning_of_the_stamp_is_not_predicted_in_silence()
     {
         FormingModel model = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).Model;
-        Assert.DoesNotContain(model.Form(Workshop.RimSteel, Workshop.Die("new", 280)).Advisories, advisory => advisory.Code == "extrapolated");
-        Assert.Contains(model.Form(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), Shop.Die("B")).Advisories, advisory => advisory.Code == "extrapolated");
-        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("B", 250, ReferenceFace.OffsetBy(Length.FromMillimeters(3)))).Advisories, advisory => advisory.Code == "extrapolated");
-        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("small", 150)).Advisories, advisory => advisory.Code == "outside-measured-radii");
+        Assert.DoesNotContain(model.Form(Workshop.RimSteel, Workshop.Die("new", 280)).Advisories,
+            advisory => advisory.Code == "extrapolated");
+        Assert.Contains(model.Form(BendAnalysis.Of(Workshop.Rim, Workshop.Mild(760, null)), Shop.Die("B")).Advisories,
+            advisory => advisory.Code == "extrapolated");
+        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("B", 250, ReferenceFace.OffsetBy(Length.FromMillimeters(3)))).Advisories,
+            advisory => advisory.Code == "extrapolated");
+        Assert.Contains(model.Form(Workshop.RimSteel, Workshop.Die("small", 150)).Advisories,
+            advisory => advisory.Code == "outside-measured-radii");
     }
 
     [Fact]
@@ -228,10 +272,12 @@ public sealed class RingFitTests
             Workshop.RimSteel,
             new(BendRadius.InsideDiameter(Length.FromMillimeters(480)), ArcExtent.FullRing),
             new(Workshop.Rack, fit.Model),
-            new(BlankEnds.Of(new(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4))), Length.FromMillimeters(2)));
+            new(BlankEnds.Of(new(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4))),
+                Length.FromMillimeters(2)));
         RingPlan plan = RingPlan.For(job);
         Assert.Same(fit.Model, plan.Model);
-        Near.Relative(fit.Forecast(plan.Ring!.Outcome.Die, Release.Free).Ring!.InsideRadius.Meters, plan.Ring.Free.InsideRadius.Meters, 1e-12);
+        Near.Relative(fit.Forecast(plan.Ring!.Outcome.Die, Release.Free).Ring!.InsideRadius.Meters, plan.Ring.Free.InsideRadius.Meters,
+            1e-12);
         Assert.Contains("5 measured rings", plan.Model.Assumption, StringComparison.Ordinal);
     }
 }

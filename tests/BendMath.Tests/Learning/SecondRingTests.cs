@@ -17,15 +17,20 @@ public sealed class SecondRingTests
         SecondRing second = SecondRing.For(First, Workshop.Rack, Length.FromMillimeters(0.5));
         double[] smallest = [.. Workshop.Rack.Select(die =>
         {
-            double[] d = [.. First.Hypotheses.Where(e => e.Fits).Select(e => e.Model!.Form(Workshop.RimSteel, die).RingWhen(Release.Free).InsideDiameter.Millimeters)];
+            double[] d =
+                [.. First.Hypotheses.Where(e => e.Fits).Select(e => e.Model!.Form(Workshop.RimSteel, die).RingWhen(Release.Free).InsideDiameter.Millimeters)];
             return d.SelectMany((one, i) => d.Skip(i + 1).Select(other => Math.Abs(one - other))).Min();
         })];
         Assert.Equal(4, second.Options.Count);
-        Assert.All(second.Options.Zip(smallest), pair => Near.Absolute(pair.Second, pair.First.SmallestSeparation!.Value.Millimeters, 1e-9));
+        Assert.All(second.Options.Zip(smallest),
+            pair => Near.Absolute(pair.Second, pair.First.SmallestSeparation!.Value.Millimeters, 1e-9));
         Assert.Equal(smallest.Max(), second.Recommended!.SmallestSeparation!.Value.Millimeters, 1e-9);
         Assert.Equal(smallest.Max() / 0.5, second.Recommended.SeparationOverError!.Value, 1e-9);
-        Near.Absolute(0, second.Options.Single(option => option.Die.Name == "B").SmallestSeparation!.Value.Millimeters, 1e-5, "on the measured die they agree");
-        Assert.StartsWith($"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face, the stroke and the curvature ratio predict rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
+        Near.Absolute(0, second.Options.Single(option => option.Die.Name == "B").SmallestSeparation!.Value.Millimeters, 1e-5,
+            "on the measured die they agree");
+        Assert.StartsWith(
+            $"Bend the second ring on die {second.Recommended.Die.Name}: the stamped face, the stroke and the curvature ratio predict "
+                + $"rings there that differ by at least ", second.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -33,8 +38,10 @@ public sealed class SecondRingTests
     {
         SecondRing second = SecondRing.For(First, Workshop.Rack, Length.FromMillimeters(100));
         Assert.Null(second.Recommended);
-        Assert.StartsWith("None of your dies tells the stamped face, the stroke and the curvature ratio apart: at most, on die ", second.Sentence, StringComparison.Ordinal);
-        Assert.StartsWith("None of your dies", SecondRing.For(First, new DieRack([Shop.Die("B")]), Length.FromMillimeters(0.5)).Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("None of your dies tells the stamped face, the stroke and the curvature ratio apart: at most, on die ",
+            second.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("None of your dies", SecondRing.For(First, new DieRack([Shop.Die("B")]), Length.FromMillimeters(0.5)).Sentence,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,6 +52,7 @@ public sealed class SecondRingTests
             "Only the curvature ratio fits this ring: a second ring on another die would confirm it, there is nothing to tell apart.",
             SecondRing.For(wide, Workshop.Rack, Length.FromMillimeters(1)).Sentence);
         RingDiagnosis none = RingDiagnosis.Of(new(Shop.Die("B"), Workshop.RimSteel, Workshop.Inside(2000), Release.Free), Shop.Wrap);
-        Assert.StartsWith("No explanation fits this ring", SecondRing.For(none, Workshop.Rack, Length.FromMillimeters(1)).Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("No explanation fits this ring", SecondRing.For(none, Workshop.Rack, Length.FromMillimeters(1)).Sentence,
+            StringComparison.Ordinal);
     }
 }

@@ -24,5 +24,6 @@ internal static class Shop
     /// <summary>Inside radius of the wrapped rim over its depth.</summary>
     public static double Variable(Die die) => Wrap.Form(Workshop.RimSteel, die).RingWhen(Release.Free).InsideRadius / Workshop.Rim.Depth;
 
-    public static MeasuredRing[] Rings(params (string Die, double Y)[] rings) => [.. rings.Select(ring => Ring(Die(ring.Die), Workshop.RimSteel, ring.Y))];
+    public static MeasuredRing[] Rings(params (string Die, double Y)[] rings) =>
+        [.. rings.Select(ring => Ring(Die(ring.Die), Workshop.RimSteel, ring.Y))];
 }

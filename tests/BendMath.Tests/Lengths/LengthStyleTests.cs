@@ -97,8 +97,12 @@ public sealed class LengthStyleTests
     public void RefusesADenominatorNotOnARule(int denominator)
     {
         var sentence = FormattableString.Invariant($"denominator must be 2, 4, 8, 16, 32 or 64, but is {denominator}.");
-        Assert.StartsWith(sentence, Assert.Throws<ArgumentOutOfRangeException>(nameof(denominator), () => LengthStyle.FractionalInches(denominator, LengthRounding.Up)).Message, StringComparison.Ordinal);
-        Assert.StartsWith(sentence, Assert.Throws<ArgumentOutOfRangeException>(nameof(denominator), () => LengthStyle.FeetAndInches(denominator, LengthRounding.Up)).Message, StringComparison.Ordinal);
+        Assert.StartsWith(sentence,
+            Assert.Throws<ArgumentOutOfRangeException>(nameof(denominator),
+                () => LengthStyle.FractionalInches(denominator, LengthRounding.Up)).Message, StringComparison.Ordinal);
+        Assert.StartsWith(sentence,
+            Assert.Throws<ArgumentOutOfRangeException>(nameof(denominator),
+                () => LengthStyle.FeetAndInches(denominator, LengthRounding.Up)).Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -86,7 +86,10 @@ public sealed class LengthTextTests
     public void ReadsEveryVulgarFractionOfUnicode()
     {
         var fractions = Enumerable.Range(0x80, 0x3000).Select(code => (char)code)
-            .Where(c => char.GetUnicodeCategory(c) == UnicodeCategory.OtherNumber && c.ToString().Normalize(System.Text.NormalizationForm.FormKD) is var plain
+            .Where(
+                c =>
+                char.GetUnicodeCategory(c) == UnicodeCategory.OtherNumber
+                    && c.ToString().Normalize(System.Text.NormalizationForm.FormKD) is var plain
                 && plain.Contains('⁄', StringComparison.Ordinal) && !plain.EndsWith('⁄'))
             .ToList();
 
@@ -111,8 +114,10 @@ public sealed class LengthTextTests
     [InlineData("1 -1/4 in", "\"1 -1/4 in\" has a hyphen that does not join a whole number and a fraction, as in \"1-1/4 in\".")]
     [InlineData("2-3 ft", "\"2-3 ft\" has a hyphen that does not join a whole number and a fraction, as in \"1-1/4 in\".")]
     [InlineData("2 ft -", "\"2 ft -\" ends where a number belongs.")]
-    [InlineData("25,4 mm", "\"25,4 mm\" has a comma, which may stand for a decimal point or for thousands; write for example \"25.4 mm\" or \"1000 mm\".")]
-    [InlineData("1,000 mm", "\"1,000 mm\" has a comma, which may stand for a decimal point or for thousands; write for example \"25.4 mm\" or \"1000 mm\".")]
+    [InlineData("25,4 mm",
+        "\"25,4 mm\" has a comma, which may stand for a decimal point or for thousands; write for example \"25.4 mm\" or \"1000 mm\".")]
+    [InlineData("1,000 mm",
+        "\"1,000 mm\" has a comma, which may stand for a decimal point or for thousands; write for example \"25.4 mm\" or \"1000 mm\".")]
     [InlineData("5/0 in", "\"5/0 in\" has a fraction with the denominator 0.")]
     [InlineData("1 0/0 in", "\"1 0/0 in\" has a fraction with the denominator 0.")]
     [InlineData("1/ in", "\"1/ in\" has a fraction bar that is not between two whole numbers.")]
@@ -137,16 +142,21 @@ public sealed class LengthTextTests
     [InlineData("2 ft 3 in 4 in", "\"2 ft 3 in 4 in\" goes on after its inches.")]
     [InlineData("30 mm in", "\"30 mm in\" has no number before in.")]
     [InlineData("mm", "\"mm\" has no number before mm.")]
-    [InlineData("2ft.5in", "\"2ft.5in\" has a point between ft and 5 that may end the unit or start a decimal; put a space on one side of it.")]
+    [InlineData("2ft.5in",
+        "\"2ft.5in\" has a point between ft and 5 that may end the unit or start a decimal; put a space on one side of it.")]
     [InlineData("1e400 mm", "\"1e400 mm\" has a number with an exponent; write the digits out.")]
     [InlineData("1E3 mm", "\"1E3 mm\" has a number with an exponent; write the digits out.")]
     [InlineData("NaN", "\"NaN\" has the word NaN, which is not a unit of length known here; use mm, cm, m, in or ft.")]
     [InlineData("3 yd", "\"3 yd\" has the word yd, which is not a unit of length known here; use mm, cm, m, in or ft.")]
-    [InlineData("∞ mm", "\"∞ mm\" has the character ∞ (U+221E) where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
+    [InlineData("∞ mm",
+        "\"∞ mm\" has the character ∞ (U+221E) where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
     [InlineData("+3 mm", "\"+3 mm\" has the character + where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
-    [InlineData("3\u200B mm", "\"3\\u200b mm\" has the character U+200B where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
-    [InlineData("3\0mm", "\"3\\u0000mm\" has the character U+0000 where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
-    [InlineData("٣ mm", "\"٣ mm\" has the character ٣ (U+0663) where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
+    [InlineData("3\u200B mm",
+        "\"3\\u200b mm\" has the character U+200B where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
+    [InlineData("3\0mm",
+        "\"3\\u0000mm\" has the character U+0000 where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
+    [InlineData("٣ mm",
+        "\"٣ mm\" has the character ٣ (U+0663) where a number or a unit belongs; write for example \"30 mm\" or \"1 1/4 in\".")]
     [InlineData("", "There is no length; write for example \"30 mm\" or \"1 1/4 in\".")]
     [InlineData(" \t", "There is no length; write for example \"30 mm\" or \"1 1/4 in\".")]
     [InlineData(null, "There is no length; write for example \"30 mm\" or \"1 1/4 in\".")]

@@ -18,7 +18,9 @@ public sealed class HotRolledSteelTests
     public void Printed_curve_has_the_stresses_of_the_formula(ReferenceRow row)
     {
         HotRolledSteel steel = Steel(row.Number("yield_mpa"), row.Number("ultimate_mpa"), HotRolledForm.PrintedCurve);
-        Comparison comparison = new Comparison(row).Printed("plateau_end", steel.PlateauEnd.DecimalFractions).Printed("ultimate_strain", steel.UltimateStrain.DecimalFractions);
+        Comparison comparison =
+            new Comparison(row).Printed("plateau_end", steel.PlateauEnd.DecimalFractions)
+                .Printed("ultimate_strain", steel.UltimateStrain.DecimalFractions);
         foreach (int percent in Percents)
         {
             comparison.Printed($"at_{percent}", steel.StressAt(Ratio.FromPercent(percent)).Megapascals);
@@ -37,7 +39,8 @@ public sealed class HotRolledSteelTests
     {
         HotRolledSteel curve = Steel(row.Number("yield_mpa"), row.Number("ultimate_mpa"), HotRolledForm.PrintedCurve);
         HotRolledSteel lines = Steel(row.Number("yield_mpa"), row.Number("ultimate_mpa"), HotRolledForm.FourLines);
-        double[] apart = [.. Enumerable.Range(1, 1000).Select(i => Ratio.FromDecimalFractions(i * curve.UltimateStrain.DecimalFractions / 1000)).Select(e => (lines.StressAt(e) / curve.StressAt(e)) - 1)];
+        double[] apart =
+            [.. Enumerable.Range(1, 1000).Select(i => Ratio.FromDecimalFractions(i * curve.UltimateStrain.DecimalFractions / 1000)).Select(e => (lines.StressAt(e) / curve.StressAt(e)) - 1)];
         Assert.InRange(apart.Min(), -0.0185, 0);
         Assert.InRange(apart.Max(), 0, 0.0265);
         Assert.Equal(curve.UltimateStrength.Megapascals, lines.StressAt(curve.UltimateStrain).Megapascals, 1e-9);
@@ -60,7 +63,11 @@ public sealed class HotRolledSteelTests
 
     [Fact]
     public void Printed_curve_is_far_below_the_coupon_where_it_hardens() => Assert.InRange(
-        Coupon.Select(data => data.Data).Min(row => (Steel(320, 490, HotRolledForm.PrintedCurve).StressAt(Ratio.FromDecimalFractions(row.Number("true_strain"))).Megapascals / row.Number("true_stress_mpa")) - 1), -0.135, -0.12);
+        Coupon.Select(data => data.Data)
+            .Min(
+                row =>
+                    (Steel(320, 490, HotRolledForm.PrintedCurve).StressAt(Ratio.FromDecimalFractions(row.Number("true_strain"))).Megapascals
+                        / row.Number("true_stress_mpa")) - 1), -0.135, -0.12);
 
     /// <summary>σ = f(exp(e) − 1)·exp(e), written from the definition.</summary>
     [Fact]
@@ -71,7 +78,8 @@ public sealed class HotRolledSteelTests
         foreach (double e in new[] { 0.002, 0.01, 0.0149, 0.02, 0.1, 0.19, 0.3 })
         {
             double grown = Math.Exp(e);
-            Near.Relative(printed.StressAt(Ratio.FromDecimalFractions(grown - 1)).Pascals * grown, real.StressAt(Ratio.FromDecimalFractions(e)).Pascals, 1e-12, $"stress at {e}");
+            Near.Relative(printed.StressAt(Ratio.FromDecimalFractions(grown - 1)).Pascals * grown,
+                real.StressAt(Ratio.FromDecimalFractions(e)).Pascals, 1e-12, $"stress at {e}");
         }
     }
 
@@ -83,7 +91,9 @@ public sealed class HotRolledSteelTests
         foreach (double e in new[] { 0.0005, 0.004, 0.013, 0.02, 0.05, 0.1, 0.2, 0.25 })
         {
             double step = 1e-6;
-            double slope = (steel.StressAt(Ratio.FromDecimalFractions(e + step)) - steel.StressAt(Ratio.FromDecimalFractions(e - step))).Pascals / (2 * step);
+            double slope =
+                (steel.StressAt(Ratio.FromDecimalFractions(e + step)) - steel.StressAt(Ratio.FromDecimalFractions(e - step))).Pascals
+                    / (2 * step);
             Near.Absolute(slope, steel.TangentModulusAt(Ratio.FromDecimalFractions(e)).Pascals, 1e-7 * 210e9, $"slope at {e}");
         }
     }
@@ -106,7 +116,8 @@ public sealed class HotRolledSteelTests
         Assert.True(advice.IsOnPlateau);
         Assert.IsType<PerfectlyPlastic>(advice.Law);
         Near.Relative(Bend(advice.Law, 400).BendingMoment.NewtonMeters, loaded.BendingMoment.NewtonMeters, 1e-12);
-        Assert.False(LawAdvice.For(Bend(Steel(320, 490, HotRolledForm.TrueStress), 100), Steel(320, 490, HotRolledForm.TrueStress)).IsOnPlateau);
+        Assert.False(
+            LawAdvice.For(Bend(Steel(320, 490, HotRolledForm.TrueStress), 100), Steel(320, 490, HotRolledForm.TrueStress)).IsOnPlateau);
     }
 
     /// <summary>
@@ -118,13 +129,16 @@ public sealed class HotRolledSteelTests
     {
         HotRolledSteel steel = Steel(250, 400, form);
         BarMaterial material = new("steel", steel, Density.FromKilogramsPerCubicMeter(7850), poissonsRatio: 0.3);
-        StressStrainLaw wide = BendAnalysis.Of(new FlatBar(Length.FromMillimeters(60), Length.FromMillimeters(5)).EasyWay, material, StressState.PlaneStrain).Law;
+        StressStrainLaw wide =
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(60), Length.FromMillimeters(5)).EasyWay, material,
+                StressState.PlaneStrain).Law;
         double factor = 2 / Math.Sqrt(3);
         foreach (double e in new[] { 0.001, 0.01, 0.03, 0.1, 0.15 })
         {
             double stress = steel.StressAt(Ratio.FromDecimalFractions(e)).Pascals;
             double strain = ((e - (stress / 210e9)) / factor) + (factor * stress * (1 - 0.09) / 210e9);
-            Near.Relative(factor * stress, wide.StressAt(Ratio.FromDecimalFractions(strain)).Pascals, e < 0.002 ? double.PositiveInfinity : 1e-12, $"stress at {e}");
+            Near.Relative(factor * stress, wide.StressAt(Ratio.FromDecimalFractions(strain)).Pascals,
+                e < 0.002 ? double.PositiveInfinity : 1e-12, $"stress at {e}");
         }
 
         Near.Relative(210e9 / 0.91, wide.StressAt(Ratio.FromDecimalFractions(1e-4)).Pascals / 1e-4, 1e-12);
@@ -132,19 +146,22 @@ public sealed class HotRolledSteelTests
 
     [Fact]
     public void Beyond_the_ultimate_strain_an_advisory_says_so() =>
-        Assert.Contains(Bend(Steel(250, 400, HotRolledForm.TrueStress), 5).Advisories, advisory => advisory.Code == "beyond-ultimate-strain");
+        Assert.Contains(Bend(Steel(250, 400, HotRolledForm.TrueStress), 5).Advisories,
+            advisory => advisory.Code == "beyond-ultimate-strain");
 
     [Fact]
     public void Steel_without_a_plateau_or_without_hardening_is_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Steel(400, 400, HotRolledForm.TrueStress));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new HotRolledSteel(Pressure.FromGigapascals(10), Pressure.FromMegapascals(250), Pressure.FromMegapascals(400)));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => new HotRolledSteel(Pressure.FromGigapascals(10), Pressure.FromMegapascals(250), Pressure.FromMegapascals(400)));
     }
 
     private static HotRolledSteel Steel(double yield, double ultimate, HotRolledForm form) =>
         new(Pressure.FromGigapascals(210), Pressure.FromMegapascals(yield), Pressure.FromMegapascals(ultimate), form);
 
     private static LoadedBend Bend(StressStrainLaw law, double radius) => BendAnalysis
-        .Of(new FlatBar(Length.FromMillimeters(30), Length.FromMillimeters(6)).EasyWay, new BarMaterial("steel", law, Density.FromKilogramsPerCubicMeter(7850)))
+        .Of(new FlatBar(Length.FromMillimeters(30), Length.FromMillimeters(6)).EasyWay,
+        new BarMaterial("steel", law, Density.FromKilogramsPerCubicMeter(7850)))
         .LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius)));
 }

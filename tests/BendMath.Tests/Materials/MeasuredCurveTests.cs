@@ -8,7 +8,8 @@ public sealed class MeasuredCurveTests
 {
     private static readonly Pressure Modulus = Pressure.FromGigapascals(200);
 
-    private static readonly EqualAngle Angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+    private static readonly EqualAngle Angle =
+        new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
 
     public static TheoryData<string> Sections { get; } = new("angle out", "angle in", "flat", "round", "tube");
 
@@ -31,7 +32,8 @@ public sealed class MeasuredCurveTests
     {
         PowerHardening power = new(Modulus, Pressure.FromMegapascals(600), 0.2);
         double[] exact = Bend("angle out", power, 240);
-        double[] errors = [.. new[] { 16, 32, 64, 128 }.Select(count => Math.Abs(Bend("angle out", Sampled(power, count), 240)[1] / exact[1] - 1))];
+        double[] errors =
+            [.. new[] { 16, 32, 64, 128 }.Select(count => Math.Abs(Bend("angle out", Sampled(power, count), 240)[1] / exact[1] - 1))];
         Assert.All(Enumerable.Range(0, 3), i => Assert.InRange(Math.Log(errors[i] / errors[i + 1], 2), 1.85, 2.15));
         Assert.InRange(errors[3], 1e-9, 1e-4);
     }
@@ -84,7 +86,9 @@ public sealed class MeasuredCurveTests
         MeasuredCurve harder = (MeasuredCurve)curve.WithYield(Pressure.FromMegapascals(350));
         Assert.Equal(500, harder.Points[2].Stress.Megapascals, 1e-9);
         Assert.Equal(0.1 - 0.002, harder.Points[2].Strain.DecimalFractions - 500.0 / 200e3, 1e-14);
-        Assert.Equal("measured curve of 3 engineering points to a strain of 10.05 %, yield 350 MPa, E 200 GPa, scaled from a yield of 280 MPa", harder.ToString());
+        Assert.Equal(
+            "measured curve of 3 engineering points to a strain of 10.05 %, yield 350 MPa, E 200 GPa, scaled from a yield of 280 MPa",
+                harder.ToString());
         Assert.NotEqual(curve, harder);
         Assert.Equal(280, harder.MeasuredYield.Megapascals, 1e-9);
     }
@@ -100,11 +104,16 @@ public sealed class MeasuredCurveTests
     }
 
     [Theory]
-    [InlineData(new[] { 0.14, 280.0, 2, 300, 2, 310 }, "points: point 3 must have a strain greater than that of the point before, 2 %, but is 310 MPa at 2 %.")]
-    [InlineData(new[] { 0.14, 280.0, 2, 300, 3, 299 }, "points: point 3 must not have a stress below that of the point before, 300 MPa, but is 299 MPa at 3 %.")]
-    [InlineData(new[] { 0.14, 280.0, 0.2, 410 }, "points: point 2 must be reached by a slope smaller than the elastic modulus, 200 GPa, not 216.667 GPa, but is 410 MPa at 0.2 %.")]
-    [InlineData(new[] { 0.14, 280.0, 2, 290, 3, 450 }, "points: point 3 must not have a larger stress over strain, 15000 MPa, than the point before, 14500 MPa, but is 450 MPa at 3 %.")]
-    [InlineData(new[] { 0.2, 280.0, 2, 290 }, "points: point 1 must lie within 2 % of the elastic line, which has 400 MPa there, but is 280 MPa at 0.2 %.")]
+    [InlineData(new[] { 0.14, 280.0, 2, 300, 2, 310 },
+        "points: point 3 must have a strain greater than that of the point before, 2 %, but is 310 MPa at 2 %.")]
+    [InlineData(new[] { 0.14, 280.0, 2, 300, 3, 299 },
+        "points: point 3 must not have a stress below that of the point before, 300 MPa, but is 299 MPa at 3 %.")]
+    [InlineData(new[] { 0.14, 280.0, 0.2, 410 },
+        "points: point 2 must be reached by a slope smaller than the elastic modulus, 200 GPa, not 216.667 GPa, but is 410 MPa at 0.2 %.")]
+    [InlineData(new[] { 0.14, 280.0, 2, 290, 3, 450 },
+        "points: point 3 must not have a larger stress over strain, 15000 MPa, than the point before, 14500 MPa, but is 450 MPa at 3 %.")]
+    [InlineData(new[] { 0.2, 280.0, 2, 290 },
+        "points: point 1 must lie within 2 % of the elastic line, which has 400 MPa there, but is 280 MPa at 0.2 %.")]
     [InlineData(new[] { 0.0, 0.0, 0.14, 280 }, "points: point 1 must have a strain between 0.0001 % and 100 %, but is 0 MPa at 0 %.")]
     [InlineData(new[] { 0.14, 280.0, 101, 290 }, "points: point 2 must have a strain between 0.0001 % and 100 %, but is 290 MPa at 101 %.")]
     [InlineData(new[] { 0.14, -280.0, 2, 290 }, "points: point 1 must have a stress greater than 0 MPa, but is -280 MPa at 0.14 %.")]
@@ -118,23 +127,32 @@ public sealed class MeasuredCurveTests
 
     [Fact]
     public void One_point_is_refused() => Assert.StartsWith(
-        "points must be at least 2, but are 1.", Assert.Throws<ArgumentException>(() => Curve((0.14, 280))).Message, StringComparison.Ordinal);
+        "points must be at least 2, but are 1.", Assert.Throws<ArgumentException>(() => Curve((0.14, 280))).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void True_points_past_necking_are_refused_since_engineering_stress_falls()
     {
         // K·εⁿ past its uniform strain n = 0.1.
-        (double, double)[] points = [(0.2, 400), (5, 1000 * Math.Pow(0.05, 0.1)), (10, 1000 * Math.Pow(0.1, 0.1)), (15, 1000 * Math.Pow(0.15, 0.1))];
-        ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredCurve.FromTrue(Modulus, Points(points)));
+        (double, double)[] points =
+            [(0.2, 400), (5, 1000 * Math.Pow(0.05, 0.1)), (10, 1000 * Math.Pow(0.1, 0.1)), (15, 1000 * Math.Pow(0.15, 0.1))];
+        ArgumentOutOfRangeException refused =
+            Assert.Throws<ArgumentOutOfRangeException>(() => MeasuredCurve.FromTrue(Modulus, Points(points)));
         Assert.StartsWith("points: point 4 must not have a stress below", refused.Message, StringComparison.Ordinal);
     }
 
-    private static MeasuredCurve Curve(params (double Percent, double Megapascals)[] points) => MeasuredCurve.FromEngineering(Modulus, Points(points));
+    private static MeasuredCurve Curve(params (double Percent, double Megapascals)[] points) =>
+        MeasuredCurve.FromEngineering(Modulus, Points(points));
 
     private static IEnumerable<(Ratio Strain, Pressure Stress)> Points(params (double Percent, double Megapascals)[] points) =>
-        points.Select(point => (new Ratio(point.Percent, UnitsNet.Units.RatioUnit.Percent), new Pressure(point.Megapascals, UnitsNet.Units.PressureUnit.Megapascal)));
+        points.Select(
+            point =>
+                (new Ratio(point.Percent, UnitsNet.Units.RatioUnit.Percent),
+                    new Pressure(point.Megapascals, UnitsNet.Units.PressureUnit.Megapascal)));
 
-    /// <summary>Knots at equal steps of the logarithm of strain, from the yield to twenty percent, beyond every fiber of the bend.</summary>
+    /// <summary>
+    /// Knots at equal steps of the logarithm of strain, from the yield to twenty percent, beyond every fiber of the bend.
+    /// </summary>
     private static MeasuredCurve Sampled(PowerHardening law, int count)
     {
         double first = law.YieldStress.Pascals / law.ElasticModulus.Pascals;
@@ -159,6 +177,7 @@ public sealed class MeasuredCurveTests
     private static double[] Bend(string section, StressStrainLaw law, double radius)
     {
         LoadedBend loaded = Analysis(section, law).LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius)));
-        return [loaded.NeutralAxisFromInside.Meters, loaded.BendingMoment.NewtonMeters, loaded.Release(Release.HeldFlat).Ring.InsideRadius.Meters];
+        return [loaded.NeutralAxisFromInside.Meters, loaded.BendingMoment.NewtonMeters,
+            loaded.Release(Release.HeldFlat).Ring.InsideRadius.Meters];
     }
 }

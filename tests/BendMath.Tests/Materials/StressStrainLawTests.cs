@@ -35,7 +35,8 @@ public sealed class StressStrainLawTests
             before = stress;
         }
 
-        Assert.InRange(Math.Abs(At(law, yieldStrain * (1 + 1e-9)) - At(law, yieldStrain * (1 - 1e-9))), 0, 2.1e-9 * law.YieldStress.Pascals);
+        Assert.InRange(Math.Abs(At(law, yieldStrain * (1 + 1e-9)) - At(law, yieldStrain * (1 - 1e-9))), 0,
+            2.1e-9 * law.YieldStress.Pascals);
     }
 
     [Theory]
@@ -82,7 +83,8 @@ public sealed class StressStrainLawTests
     public void The_power_law_tends_to_perfectly_plastic_in_proportion_to_its_exponent()
     {
         PerfectlyPlastic plastic = new(Modulus, Yield);
-        double Gap(double exponent) => Deviation((PowerHardening)new PowerHardening(Modulus, Pressure.FromMegapascals(600), exponent).WithYield(Yield), plastic);
+        double Gap(double exponent) =>
+            Deviation((PowerHardening)new PowerHardening(Modulus, Pressure.FromMegapascals(600), exponent).WithYield(Yield), plastic);
         Assert.Equal(10, Gap(1e-4) / Gap(1e-5), 0.01);
         Assert.InRange(Gap(1e-5), 1e-5, 1e-4);
     }
@@ -94,9 +96,11 @@ public sealed class StressStrainLawTests
         Assert.Equal(0.3, steel.WithYield(Yield).PoissonsRatio);
         Assert.Equal(0.5, new BarMaterial("rubbery", Curve(), steel.Density, poissonsRatio: 0.5).PoissonsRatio);
         Assert.Null(new BarMaterial("unknown", Curve(), steel.Density).PoissonsRatio);
-        ArgumentOutOfRangeException high = Assert.Throws<ArgumentOutOfRangeException>(() => new BarMaterial("x", Curve(), steel.Density, poissonsRatio: 0.51));
+        ArgumentOutOfRangeException high =
+            Assert.Throws<ArgumentOutOfRangeException>(() => new BarMaterial("x", Curve(), steel.Density, poissonsRatio: 0.51));
         Assert.StartsWith("poissonsRatio must not be greater than 0.5, but is 0.51.", high.Message, StringComparison.Ordinal);
-        Assert.Equal("poissonsRatio", Assert.Throws<ArgumentOutOfRangeException>(() => new BarMaterial("x", Curve(), steel.Density, poissonsRatio: -0.1)).ParamName);
+        Assert.Equal("poissonsRatio",
+            Assert.Throws<ArgumentOutOfRangeException>(() => new BarMaterial("x", Curve(), steel.Density, poissonsRatio: -0.1)).ParamName);
     }
 
     /// <summary>A record is what it says: laws of the same numbers are equal, and each number counts.</summary>
@@ -124,7 +128,9 @@ public sealed class StressStrainLawTests
     }
 
     private static MeasuredCurve Curve() => MeasuredCurve.FromEngineering(
-        Modulus, [(Ratio.FromDecimalFractions(290.0 / 205e3), Yield), (Ratio.FromPercent(1.5), Pressure.FromMegapascals(300)), (Ratio.FromPercent(10), Pressure.FromMegapascals(400))]);
+        Modulus,
+            [(Ratio.FromDecimalFractions(290.0 / 205e3), Yield), (Ratio.FromPercent(1.5), Pressure.FromMegapascals(300)),
+                (Ratio.FromPercent(10), Pressure.FromMegapascals(400))]);
 
     private static double At(StressStrainLaw law, double strain) => law.StressAt(Ratio.FromDecimalFractions(strain)).Pascals;
 

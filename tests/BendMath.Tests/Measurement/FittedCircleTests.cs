@@ -14,7 +14,10 @@ namespace BendMath.Tests.Measurement;
 
 public sealed class FittedCircleTests
 {
-    /// <summary>The six points of W. Gander, G. H. Golub, R. Strebel, BIT 34 (1994) 558-578, in millimeters; points and results from memory, and both results agree with the points.</summary>
+    /// <summary>
+    /// The six points of W. Gander, G. H. Golub, R. Strebel, BIT 34 (1994) 558-578, in millimeters; points and results from memory, and
+    /// both results agree with the points.
+    /// </summary>
     private static readonly (double X, double Y)[] Six = [(1, 7), (2, 6), (5, 8), (7, 7), (9, 5), (3, 7)];
 
     [Fact]
@@ -33,17 +36,22 @@ public sealed class FittedCircleTests
         Near.Absolute(3.0370, Math.Sqrt((u[1] * u[1] + u[2] * u[2]) / (4 * u[0] * u[0]) - u[3] / u[0]), 5e-5);
     }
 
-    /// <summary>On a short arc the middle point moved by a thousandth of a millimeter moves the radius by as much as the advisory and the page say: 6.5 times over 60°, 64.8 times over 20°.</summary>
+    /// <summary>
+    /// On a short arc the middle point moved by a thousandth of a millimeter moves the radius by as much as the advisory and the page say:
+    /// 6.5 times over 60°, 64.8 times over 20°.
+    /// </summary>
     [Theory]
     [InlineData(60, "6.5")]
     [InlineData(20, "64.8")]
     public void The_middle_point_of_a_short_arc_moves_the_radius_as_the_advisory_says(double degrees, string times)
     {
         double half = degrees / 2 * Math.PI / 180;
-        FittedCircle Of(double off) => Fit([(-300 * Math.Sin(half), 300 * Math.Cos(half)), (0, 300 + off), (300 * Math.Sin(half), 300 * Math.Cos(half))]);
+        FittedCircle Of(double off) =>
+            Fit([(-300 * Math.Sin(half), 300 * Math.Cos(half)), (0, 300 + off), (300 * Math.Sin(half), 300 * Math.Cos(half))]);
         double moved = (Of(0).Radius.Millimeters - Of(0.001).Radius.Millimeters) / 0.001;
         Assert.Equal(times, moved.ToString("0.0", CultureInfo.InvariantCulture));
-        Assert.Contains($"by about {times} times as much", Of(0).Advisories.Single(advisory => advisory.Code == "short-arc").Message, StringComparison.Ordinal);
+        Assert.Contains($"by about {times} times as much", Of(0).Advisories.Single(advisory => advisory.Code == "short-arc").Message,
+            StringComparison.Ordinal);
     }
 
     /// <summary>MathNet's Levenberg-Marquardt minimizer from another start, with its covariance, is the reference.</summary>
@@ -54,8 +62,10 @@ public sealed class FittedCircleTests
         (double X, double Y)[] points = [.. Arc(300, 100, 15).Select(p => (p.X + Gauss(random, 0.4), p.Y + Gauss(random, 0.4)))];
         Vector<double> index = Vector<double>.Build.Dense(points.Length, i => i);
         IObjectiveModel model = ObjectiveFunction.NonlinearModel(
-            (p, at) => at.Map(i => Math.Sqrt(Math.Pow(points[(int)i].X - p[0], 2) + Math.Pow(points[(int)i].Y - p[1], 2)) - p[2]), index, Vector<double>.Build.Dense(points.Length));
-        NonlinearMinimizationResult result = new LevenbergMarquardtMinimizer(gradientTolerance: 1e-16, stepTolerance: 1e-14, functionTolerance: 1e-18)
+            (p, at) => at.Map(i => Math.Sqrt(Math.Pow(points[(int)i].X - p[0], 2) + Math.Pow(points[(int)i].Y - p[1], 2)) - p[2]), index,
+                Vector<double>.Build.Dense(points.Length));
+        NonlinearMinimizationResult result =
+            new LevenbergMarquardtMinimizer(gradientTolerance: 1e-16, stepTolerance: 1e-14, functionTolerance: 1e-18)
             .FindMinimum(model, Vector<double>.Build.DenseOfArray([20, -10, 250]));
         FittedCircle fit = Fit(points);
         Near.Absolute(result.MinimizingPoint[0], fit.CenterX.Millimeters, 2e-4, "x");
@@ -69,7 +79,8 @@ public sealed class FittedCircleTests
     /// <summary>Exact points, on arcs down to 3°, anywhere: the circle they were taken from.</summary>
     [Property(MaxTest = 300)]
     public Property Exact_points_give_their_circle() => Prop.ForAll(
-        Sold.Part.Select(part => Sold.Between(20, 5000, part)).ToArbitrary(), Sold.Part.Select(part => Sold.Between(3, 360, part)).ToArbitrary(), Gen.Choose(4, 40).ToArbitrary(), (radius, degrees, count) =>
+        Sold.Part.Select(part => Sold.Between(20, 5000, part)).ToArbitrary(),
+        Sold.Part.Select(part => Sold.Between(3, 360, part)).ToArbitrary(), Gen.Choose(4, 40).ToArbitrary(), (radius, degrees, count) =>
         {
             FittedCircle fit = Fit([.. Arc(radius, degrees, count).Select(p => (p.X + 3 * radius, p.Y - radius))]);
 
@@ -79,7 +90,9 @@ public sealed class FittedCircleTests
             Near.Absolute(3 * radius, fit.CenterX.Millimeters, (1e-11 + 30 * magnified) * radius, "center");
         });
 
-    /// <summary>The interval at 95 % holds the radius in 93 to 97 of 100 cases, on half circles and on arcs of 60°; so does that of the center.</summary>
+    /// <summary>
+    /// The interval at 95 % holds the radius in 93 to 97 of 100 cases, on half circles and on arcs of 60°; so does that of the center.
+    /// </summary>
     [Theory]
     [InlineData(180, 20, 0.3, 1)]
     [InlineData(60, 25, 0.05, 2)]
@@ -99,7 +112,8 @@ public sealed class FittedCircleTests
 
         Assert.InRange(radius / (double)Trials, 0.93, 0.97);
         Assert.InRange(center / (double)Trials, 0.93, 0.97);
-        static int Holds(LengthRange range, double millimeters) => range.Low.Millimeters <= millimeters && millimeters <= range.High.Millimeters ? 1 : 0;
+        static int Holds(LengthRange range, double millimeters) =>
+            range.Low.Millimeters <= millimeters && millimeters <= range.High.Millimeters ? 1 : 0;
     }
 
     [Fact]
@@ -143,9 +157,11 @@ public sealed class FittedCircleTests
     }
 
     private static IEnumerable<(double X, double Y)> Arc(double radius, double degrees, int count) => Enumerable.Range(0, count)
-        .Select(i => 0.3 + degrees * Math.PI / 180 * i / (degrees < 360 ? count - 1 : count)).Select(angle => (radius * Math.Cos(angle), radius * Math.Sin(angle)));
+        .Select(i => 0.3 + degrees * Math.PI / 180 * i / (degrees < 360 ? count - 1 : count))
+            .Select(angle => (radius * Math.Cos(angle), radius * Math.Sin(angle)));
 
-    private static FittedCircle Fit((double X, double Y)[] points) => FittedCircle.Of([.. points.Select(p => new OutlinePoint(Length.FromMillimeters(p.X), Length.FromMillimeters(p.Y)))]);
+    private static FittedCircle Fit((double X, double Y)[] points) =>
+        FittedCircle.Of([.. points.Select(p => new OutlinePoint(Length.FromMillimeters(p.X), Length.FromMillimeters(p.Y)))]);
 
     private static double Gauss(Random random, double deviation) => Normal.Sample(random, 0, deviation);
 }

@@ -14,17 +14,23 @@ public sealed class RingChecksTests
     [Fact]
     public void A_tape_shows_the_length_of_its_middle()
     {
-        MeasuredLength outside = TapeMeasure.DiameterAround(Length.FromMillimeters(Math.PI * 500.2), Length.FromMillimeters(1), Length.FromMillimeters(0.2));
+        MeasuredLength outside =
+            TapeMeasure.DiameterAround(Length.FromMillimeters(Math.PI * 500.2), Length.FromMillimeters(1), Length.FromMillimeters(0.2));
         Near.Relative(500, outside.Value.Millimeters, 1e-12);
         Near.Relative(1 / Math.PI, outside.Error.Millimeters, 1e-12);
-        Near.Relative(500, TapeMeasure.DiameterWithin(Length.FromMillimeters(Math.PI * 499.8), Length.Zero, Length.FromMillimeters(0.2)).Value.Millimeters, 1e-12);
-        Assert.Throws<ArgumentOutOfRangeException>("tapeThickness", () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.Zero, Length.FromMillimeters(4)));
-        Assert.Throws<ArgumentOutOfRangeException>("readingError", () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.FromMillimeters(11), Length.Zero));
+        Near.Relative(500,
+            TapeMeasure.DiameterWithin(Length.FromMillimeters(Math.PI * 499.8), Length.Zero, Length.FromMillimeters(0.2)).Value.Millimeters,
+                1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>("tapeThickness",
+            () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.Zero, Length.FromMillimeters(4)));
+        Assert.Throws<ArgumentOutOfRangeException>("readingError",
+            () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.FromMillimeters(11), Length.Zero));
     }
 
     [Property(MaxTest = 200)]
     public Property An_oval_is_found_with_its_axis() => Prop.ForAll(
-        Sold.Part.Select(part => Sold.Between(0.1, 8, part)).ToArbitrary(), Gen.Choose(-89, 89).ToArbitrary(), Gen.Choose(3, 12).ToArbitrary(), (amplitude, axis, count) =>
+        Sold.Part.Select(part => Sold.Between(0.1, 8, part)).ToArbitrary(), Gen.Choose(-89, 89).ToArbitrary(),
+        Gen.Choose(3, 12).ToArbitrary(), (amplitude, axis, count) =>
         {
             OutOfRound oval = OutOfRound.Of([.. Enumerable.Range(0, count).Select(i => 180d * i / count).Select(at => new DiameterReading(
                 Angle.FromDegrees(at), Length.FromMillimeters(500 + amplitude * Math.Cos(2 * (at - axis) * Math.PI / 180))))]);
@@ -38,21 +44,28 @@ public sealed class RingChecksTests
     [Fact]
     public void Two_directions_show_no_oval()
     {
-        OutOfRound two = OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(90), Length.FromMillimeters(498)), new(Angle.FromDegrees(180), Length.FromMillimeters(503))]);
+        OutOfRound two =
+            OutOfRound.Of(
+                [new(Angle.Zero, Length.FromMillimeters(503)), new(Angle.FromDegrees(90), Length.FromMillimeters(498)),
+                    new(Angle.FromDegrees(180), Length.FromMillimeters(503))]);
         Assert.Null(two.OvalAmplitude);
         Assert.Null(two.LongAxis);
         Near.Relative(5, two.Difference.Millimeters, 1e-12);
         Assert.Throws<ArgumentException>("readings", () => OutOfRound.Of([new(Angle.Zero, Length.FromMillimeters(503))]));
     }
 
-    /// <summary>A dished ring tilted on the plate: the plane takes the tilt, the edges show the dish, and a saddle of ±1 mm stays as 2 mm of flatness.</summary>
+    /// <summary>
+    /// A dished ring tilted on the plate: the plane takes the tilt, the edges show the dish, and a saddle of ±1 mm stays as 2 mm of
+    /// flatness.
+    /// </summary>
     [Fact]
     public void A_tilted_dished_saddle_is_taken_apart()
     {
         double lean = 2 * Math.PI / 180;
         RingFlatness ring = RingFlatness.Of(
             [.. Enumerable.Range(0, 8).Select(i => Math.PI * i / 4).Select(at => (At: at, Height: 5 + 3 * Math.Cos(at - 0.4) + Math.Cos(2 * at))).Select(reading => new HeightReading(
-                Angle.FromRadians(reading.At), Length.FromMillimeters(reading.Height), Length.FromMillimeters(reading.Height - 30 * Math.Sin(lean))))],
+                Angle.FromRadians(reading.At), Length.FromMillimeters(reading.Height),
+                    Length.FromMillimeters(reading.Height - 30 * Math.Sin(lean))))],
             Length.FromMillimeters(30));
         Near.Absolute(2, ring.Flatness.Millimeters, 1e-9);
         Near.Absolute(6, ring.Tilt.Millimeters, 1e-9);
@@ -67,9 +80,11 @@ public sealed class RingChecksTests
         HeightReading[] heap = [.. Enumerable.Range(0, 5).Select(i => new HeightReading(Angle.FromDegrees(i), Length.FromMillimeters(1)))];
         Assert.Throws<ArgumentException>("readings", () => RingFlatness.Of(heap, Length.FromMillimeters(30)));
         Assert.Throws<ArgumentException>("readings", () => RingFlatness.Of([.. heap.Take(3)], Length.FromMillimeters(30)));
-        HeightReading[] steep = [.. Enumerable.Range(0, 4).Select(i => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(31), Length.Zero))];
+        HeightReading[] steep =
+            [.. Enumerable.Range(0, 4).Select(i => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(31), Length.Zero))];
         Assert.Throws<ArgumentOutOfRangeException>("edgeDistance", () => RingFlatness.Of(steep, Length.FromMillimeters(30)));
-        Assert.Null(RingFlatness.Of([.. steep.Select(reading => new HeightReading(reading.At, reading.Inner))], Length.FromMillimeters(30)).Dish);
+        Assert.Null(
+            RingFlatness.Of([.. steep.Select(reading => new HeightReading(reading.At, reading.Inner))], Length.FromMillimeters(30)).Dish);
     }
 
     [Theory]
@@ -82,9 +97,14 @@ public sealed class RingChecksTests
     [InlineData(497.99, 0, RingConformity.TooTight)]
     [InlineData(500, 2.1, RingConformity.CannotBeTold)]
     public void The_error_counts_against_whoever_claims(double measured, double error, RingConformity expected) => Assert.Equal(
-        expected, RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(2)).Conformity);
+        expected,
+            RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500),
+                Length.FromMillimeters(2)).Conformity);
 
-    /// <summary>At the limit itself the chance is one half; an error of two standard deviations inside it, the normal distribution gives 97.72 % (two-sided rest negligible).</summary>
+    /// <summary>
+    /// At the limit itself the chance is one half; an error of two standard deviations inside it, the normal distribution gives 97.72 %
+    /// (two-sided rest negligible).
+    /// </summary>
     [Fact]
     public void Chances_are_those_of_the_normal_distribution()
     {
@@ -97,17 +117,28 @@ public sealed class RingChecksTests
     /// <summary>More tolerance, more chance, and a verdict that never gets worse.</summary>
     [Property(MaxTest = 500)]
     public Property More_tolerance_gives_more_chance() => Prop.ForAll(
-        Gen.Choose(-400, 400).Select(hundredths => hundredths / 100d).ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.01, 3, part)).ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 4, part)).ToArbitrary(), (off, error, tolerance) =>
+        Gen.Choose(-400, 400).Select(hundredths => hundredths / 100d).ToArbitrary(),
+        Sold.Part.Select(part => Sold.Between(0.01, 3, part)).ToArbitrary(),
+        Sold.Part.Select(part => Sold.Between(0.1, 4, part)).ToArbitrary(), (off, error, tolerance) =>
         {
             Assert.True(Chance(500 + off, error, 1.1 * tolerance) >= Chance(500 + off, error, tolerance));
             RingConformity tight = Fit(tolerance);
             RingConformity wide = Fit(1.1 * tolerance);
-            Assert.True(tight switch { RingConformity.Within => wide == RingConformity.Within, RingConformity.CannotBeTold => wide is RingConformity.Within or RingConformity.CannotBeTold, _ => true });
+            Assert.True(
+                tight switch
+                {
+                    RingConformity.Within => wide == RingConformity.Within,
+                    RingConformity.CannotBeTold => wide is RingConformity.Within or RingConformity.CannotBeTold,
+                    _ => true
+                });
             Assert.Equal(tight == RingConformity.CannotBeTold, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
             RingConformity Fit(double accepted) => Verdict(accepted).Conformity;
-            RingVerdict Verdict(double accepted) => RingVerdict.Of(new(Length.FromMillimeters(500 + off), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(accepted));
+            RingVerdict Verdict(double accepted) =>
+                RingVerdict.Of(new(Length.FromMillimeters(500 + off), Length.FromMillimeters(error)), Length.FromMillimeters(500),
+                    Length.FromMillimeters(accepted));
         });
 
     private static double Chance(double measured, double error, double tolerance) =>
-        RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500), Length.FromMillimeters(tolerance)).ChanceWithin.Percent;
+        RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500),
+            Length.FromMillimeters(tolerance)).ChanceWithin.Percent;
 }

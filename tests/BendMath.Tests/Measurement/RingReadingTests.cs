@@ -17,7 +17,8 @@ public sealed class RingReadingTests
     {
         RingReading reading = Read(way, 0);
         Near.Relative(250, reading.Radius.Value.Millimeters, 1e-12);
-        Assert.Equal(way.EndsWith("outside", StringComparison.Ordinal) ? RadiusReference.OutsideFace : RadiusReference.InsideFace, reading.Radius.Reference);
+        Assert.Equal(way.EndsWith("outside", StringComparison.Ordinal) ? RadiusReference.OutsideFace : RadiusReference.InsideFace,
+            reading.Radius.Reference);
     }
 
     /// <summary>The error of the radius is the difference quotient of the radius.</summary>
@@ -41,7 +42,10 @@ public sealed class RingReadingTests
         Near.Relative(1650 / (2 * Math.PI), new MarkedLength(Mm(1650), Angle.FromDegrees(360)).KeptRadius.Millimeters, 1e-12);
     }
 
-    /// <summary>What a reading keeps is what its radius was computed from, whatever the unit: the same chord and rise in meters make the same ring, to the last bit.</summary>
+    /// <summary>
+    /// What a reading keeps is what its radius was computed from, whatever the unit: the same chord and rise in meters make the same ring,
+    /// to the last bit.
+    /// </summary>
     [Fact]
     public void A_reading_in_millimeters_is_the_reading_in_meters_to_the_last_bit()
     {
@@ -50,7 +54,9 @@ public sealed class RingReadingTests
             foreach (double rise in Enumerable.Range(0, 31).Select(i => 10 + 1.3 * i))
             {
                 RingReading given = RingReading.ChordAgainstInside(Mm(chord), Mm(rise));
-                RingReading again = RingReading.ChordAgainstInside(Length.FromMeters(given.Chord!.Value.Meters), Length.FromMeters(given.Rise!.Value.Meters));
+                RingReading again =
+                    RingReading.ChordAgainstInside(Length.FromMeters(given.Chord!.Value.Meters),
+                        Length.FromMeters(given.Rise!.Value.Meters));
                 Assert.Equal((given.Radius.Value.Meters, given.Chord, given.Rise), (again.Radius.Value.Meters, again.Chord, again.Rise));
             }
         }

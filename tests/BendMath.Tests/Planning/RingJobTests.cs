@@ -31,13 +31,16 @@ public sealed class RingJobTests
         Assert.Equal(Workshop.Range(235, 360), ranged.Scatter.Yield);
         Assert.Null(ranged.WithMaterial(Workshop.Steel).Scatter.Yield);
         RingJob strict = ranged.With(scatter: ranged.Scatter);
-        Assert.StartsWith("scatter must have a yield range about the yield", Refused("scatter", () => strict.WithMaterial(Workshop.Mild(400, Workshop.Range(380, 420)))), StringComparison.Ordinal);
+        Assert.StartsWith("scatter must have a yield range about the yield",
+            Refused("scatter", () => strict.WithMaterial(Workshop.Mild(400, Workshop.Range(380, 420)))), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Parts_are_changed_one_by_one_and_checked()
     {
-        RingJob three = Wrapped.With(name: "hoop", wanted: Wrapped.Wanted.With(quantity: 3), cutting: Wrapped.Cutting.With(barLength: Length.FromMeters(6)));
+        RingJob three =
+            Wrapped.With(name: "hoop", wanted: Wrapped.Wanted.With(quantity: 3),
+                cutting: Wrapped.Cutting.With(barLength: Length.FromMeters(6)));
         Assert.Equal("hoop", three.Name);
         Assert.Equal(3, three.Wanted.Quantity);
         Assert.Equal(6, three.Cutting.BarLength!.Value.Meters);
@@ -45,8 +48,10 @@ public sealed class RingJobTests
         Assert.Throws<ArgumentOutOfRangeException>("quantity", () => Wrapped.Wanted.With(quantity: 0));
         Assert.Throws<ArgumentException>("cutStyle", () => Wrapped.Cutting.With(cutStyle: LengthStyle.Millimeters(0)));
         Assert.Throws<ArgumentException>("correction", () => Calibration.None.With(correction: HypothesisKind.Stroke));
-        Assert.Throws<ArgumentOutOfRangeException>("wanted", () => Wrapped.With(wanted: new(BendRadius.Outside(Length.FromMillimeters(20)), ArcExtent.FullRing)));
-        Assert.Throws<ArgumentOutOfRangeException>("unsupportedLength", () => Wrapped.Distortion.Support.With(unsupportedLength: Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("wanted",
+            () => Wrapped.With(wanted: new(BendRadius.Outside(Length.FromMillimeters(20)), ArcExtent.FullRing)));
+        Assert.Throws<ArgumentOutOfRangeException>("unsupportedLength",
+            () => Wrapped.Distortion.Support.With(unsupportedLength: Length.Zero));
     }
 
     [Fact]
@@ -54,7 +59,8 @@ public sealed class RingJobTests
     {
         InputVariation stroke = new(stroke: Length.FromMillimeters(0.2));
         Assert.Equal(
-            "scatter must not name a stroke for wrap bending, which has none, but names 0.2 mm. (Parameter 'scatter')", Refused("scatter", () => Wrapped.With(scatter: stroke)));
+            "scatter must not name a stroke for wrap bending, which has none, but names 0.2 mm. (Parameter 'scatter')",
+                Refused("scatter", () => Wrapped.With(scatter: stroke)));
         Assert.NotNull(RingPlan.For(Of(new IncrementalThreePointBending(Workshop.Bender)).With(scatter: stroke)).Ring);
 
         // What decides is the model the plan rests on: a ring may tell that the bar was pinched after all, or that it was not.
@@ -68,7 +74,8 @@ public sealed class RingJobTests
     public void A_pair_has_no_stroke()
     {
         RingJob pair = Of(new PairBending(), rack: Mates);
-        Assert.Contains("a stroke for closing a die pair", Refused("scatter", () => pair.With(scatter: new(stroke: Length.FromMillimeters(0.2)))), StringComparison.Ordinal);
+        Assert.Contains("a stroke for closing a die pair",
+            Refused("scatter", () => pair.With(scatter: new(stroke: Length.FromMillimeters(0.2)))), StringComparison.Ordinal);
         Assert.NotNull(RingPlan.For(pair).Ring);
     }
 
@@ -76,7 +83,8 @@ public sealed class RingJobTests
     public void The_mill_tolerance_is_that_of_the_bar()
     {
         FlatBar other = new(Length.FromMillimeters(40), Length.FromMillimeters(5));
-        Assert.Contains("must hold the mill tolerance of the bar that is bent", Refused("scatter", () => Wrapped.With(scatter: new(mill: MillTolerance.En10058(other)))), StringComparison.Ordinal);
+        Assert.Contains("must hold the mill tolerance of the bar that is bent",
+            Refused("scatter", () => Wrapped.With(scatter: new(mill: MillTolerance.En10058(other)))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -94,7 +102,8 @@ public sealed class RingJobTests
     [InlineData(HypothesisKind.Stroke, 20, "pinching does not explain it")]
     [InlineData(HypothesisKind.CurvatureRatio, 90, "would fit only with a curvature ratio")]
     public void A_correction_explains_its_ring(HypothesisKind kind, double measured, string why) =>
-        Assert.Contains(why, Refused("calibration", () => Of(new WrapBending(Workshop.Bender), [Measured("B", measured)], kind)), StringComparison.Ordinal);
+        Assert.Contains(why, Refused("calibration", () => Of(new WrapBending(Workshop.Bender), [Measured("B", measured)], kind)),
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_stroke_corrects_only_where_the_bender_is_known() => Assert.StartsWith(
@@ -105,8 +114,11 @@ public sealed class RingJobTests
     [Fact]
     public void Rings_on_a_die_without_a_mate_correct_no_pair()
     {
-        string refused = Refused("calibration", () => Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], HypothesisKind.CurvatureRatio, Mates));
-        Assert.Contains("must explain at least one of its rings, but by the curvature ratio it explains none", refused, StringComparison.Ordinal);
+        string refused =
+            Refused("calibration",
+                () => Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], HypothesisKind.CurvatureRatio, Mates));
+        Assert.Contains("must explain at least one of its rings, but by the curvature ratio it explains none", refused,
+            StringComparison.Ordinal);
         Assert.Contains("it has no mating face", refused, StringComparison.Ordinal);
         Assert.NotNull(RingPlan.For(Of(new PairBending(), [Measured("B", 240), Measured("B", 242)], rack: Mates)).Ring);
     }
@@ -119,17 +131,22 @@ public sealed class RingJobTests
             "must have a saw cut of less than a tenth of the ring that is closed",
             Refused("cutting", () => Wrapped.With(wanted: closed, cutting: Wrapped.Cutting.With(kerf: Length.FromMillimeters(200)))),
             StringComparison.Ordinal);
-        Assert.Contains("must have a root opening of less than a tenth", Refused("wanted", () => Wrapped.With(wanted: closed.With(joint: new(TrimCut.Together, Length.FromMillimeters(200))))), StringComparison.Ordinal);
+        Assert.Contains("must have a root opening of less than a tenth",
+            Refused("wanted", () => Wrapped.With(wanted: closed.With(joint: new(TrimCut.Together, Length.FromMillimeters(200))))),
+                StringComparison.Ordinal);
 
         // A ring that is wanted wide enough may come off a die too tight for the cut: the plan says so and goes on.
         RingJob wide = Wrapped.With(
-            wanted: closed.With(radius: Workshop.Inside(800)), bender: new(new DieRack([Workshop.Die("A", 200)]), new WrapBending()), cutting: Wrapped.Cutting.With(kerf: Length.FromMillimeters(200)));
+            wanted: closed.With(radius: Workshop.Inside(800)), bender: new(new DieRack([Workshop.Die("A", 200)]), new WrapBending()),
+                cutting: Wrapped.Cutting.With(kerf: Length.FromMillimeters(200)));
         RingPlan plan = RingPlan.For(wide);
         Assert.Null(plan.Ring!.Closure);
         Assert.Contains(plan.Advisories, advisory => advisory.Code == "no-closure");
     }
 
-    /// <summary>A hexagon whose stiffest ring is all but straight: the stiffer the bar may be, the wider the ring, until no length says how wide.</summary>
+    /// <summary>
+    /// A hexagon whose stiffest ring is all but straight: the stiffer the bar may be, the wider the ring, until no length says how wide.
+    /// </summary>
     [Theory]
     [InlineData(760, false)]
     [InlineData(785, true)]
@@ -143,7 +160,8 @@ public sealed class RingJobTests
             yieldRange: Workshop.Range(570, hardest));
         Assert.Equal(straight, Plan(spring).Advisories.Any(advisory => advisory.Code == "may-spring-straight"));
 
-        // Down to the last digits before the bar stays elastic on this die, every job has a plan. A symmetric bar that stays elastic is bent about its middle.
+        // Down to the last digits before the bar stays elastic on this die, every job has a plan. A symmetric bar that stays elastic is
+        // bent about its middle.
         double half = section.Depth.Millimeters / 2;
         double limit = 70e3 * half / (1228.7 + half);
         List<string?> notes = [];
@@ -170,7 +188,10 @@ public sealed class RingJobTests
     [Fact]
     public void A_job_is_planned_without_counting_a_million_blanks()
     {
-        RingPlan plan = RingPlan.For(Wrapped.With(cutting: Wrapped.Cutting.With(barLength: Length.FromKilometers(1000)), wanted: Wrapped.Wanted.With(arc: ArcExtent.Of(Angle.FromDegrees(1e-3)))));
+        RingPlan plan =
+            RingPlan.For(
+                Wrapped.With(cutting: Wrapped.Cutting.With(barLength: Length.FromKilometers(1000)),
+                    wanted: Wrapped.Wanted.With(arc: ArcExtent.Of(Angle.FromDegrees(1e-3)))));
         Assert.Null(plan.Ring!.Bar);
         Assert.Contains(plan.Advisories, advisory => advisory.Code == "bar-not-counted");
         Assert.True(plan.Ring.Check.Rise > Length.Zero);
@@ -183,7 +204,8 @@ public sealed class RingJobTests
     [InlineData("two\u2028lines", "2028")]
     public void A_name_is_one_line_that_steers_no_terminal(string name, string found)
     {
-        Assert.Contains($"must be one line of printable characters, but holds U+{found}", Refused("name", () => Wrapped.With(name: name)), StringComparison.Ordinal);
+        Assert.Contains($"must be one line of printable characters, but holds U+{found}", Refused("name", () => Wrapped.With(name: name)),
+            StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(nameof(name), () => Workshop.Die(name, 250));
         Assert.Throws<ArgumentException>(nameof(name), () => new BarMaterial(name, Workshop.Steel.Law, Workshop.Steel.Density));
     }
@@ -198,7 +220,8 @@ public sealed class RingJobTests
         return refused.Message;
     }
 
-    private static RingJob Of(FormingModel model, MeasuredRing[]? rings = null, HypothesisKind? correction = null, DieRack? rack = null) => new(
+    private static RingJob Of(FormingModel model, MeasuredRing[]? rings = null, HypothesisKind? correction = null, DieRack? rack = null) =>
+        new(
         "planter rim",
         Workshop.RimSteel,
         new(Workshop.Inside(260), ArcExtent.FullRing),
@@ -206,8 +229,10 @@ public sealed class RingJobTests
         new(BlankEnds.None, Length.FromMillimeters(2)),
         calibration: new(rings ?? [], correction));
 
-    private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
+    private static MeasuredRing Measured(string die, double inside) =>
+        new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
     private static Die Pair(string name, double stamp) => new(
-        name, Length.FromMillimeters(stamp), ReferenceFace.InsideOfBar, mate: MatingDie.OfSupports(Length.FromMillimeters(120), Length.FromMillimeters(20), Length.Zero));
+        name, Length.FromMillimeters(stamp), ReferenceFace.InsideOfBar,
+            mate: MatingDie.OfSupports(Length.FromMillimeters(120), Length.FromMillimeters(20), Length.Zero));
 }

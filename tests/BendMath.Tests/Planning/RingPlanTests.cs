@@ -21,7 +21,8 @@ public sealed class RingPlanTests
         Assert.Null(plan.UsedRing);
         Assert.Empty(plan.Corrections);
         Assert.Same(plan.Job.Bender.Model, plan.Model);
-        Assert.Equal("no range: the yield of mild steel is given as one number, and nothing else is said to scatter", plan.Ring!.Range.Note);
+        Assert.Equal("no range: the yield of mild steel is given as one number, and nothing else is said to scatter",
+            plan.Ring!.Range.Note);
         Assert.Null(plan.Ring.Range.InsideDiameter);
     }
 
@@ -52,7 +53,9 @@ public sealed class RingPlanTests
     [Fact]
     public void A_correction_that_explains_nothing_is_refused()
     {
-        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 300), correction: HypothesisKind.ReferenceFace));
+        ArgumentException refused =
+            Assert.Throws<ArgumentException>("calibration",
+                () => Job(new WrapBending(), measured: Measured("B", 300), correction: HypothesisKind.ReferenceFace));
         Assert.Contains("wider than the 250 mm stamp", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("correction", () => Job(new WrapBending(), correction: HypothesisKind.Stroke));
     }
@@ -71,7 +74,8 @@ public sealed class RingPlanTests
     [Fact]
     public void Rings_measured_to_different_faces_are_compared_at_the_inside_of_the_bar()
     {
-        MeasuredRing tighter = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
+        MeasuredRing tighter =
+            new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing near = Measured("B", 240);
         RingPlan plan = RingPlan.For(Plain(rings: [tighter, near], correction: HypothesisKind.ReferenceFace));
         Assert.Same(near, plan.UsedRing);
@@ -109,7 +113,9 @@ public sealed class RingPlanTests
         Assert.EndsWith("no die leaves a ring", plan.ToString(), StringComparison.Ordinal);
     }
 
-    /// <summary>The longest round chord that fits between the ends of a short arc, or into nine tenths of the diameter: a short one hides the error.</summary>
+    /// <summary>
+    /// The longest round chord that fits between the ends of a short arc, or into nine tenths of the diameter: a short one hides the error.
+    /// </summary>
     [Theory]
     [InlineData(5)]
     [InlineData(40)]
@@ -176,7 +182,8 @@ public sealed class RingPlanTests
     [InlineData(HypothesisKind.CurvatureRatio)]
     public void A_correction_that_does_not_fit_is_refused(HypothesisKind kind)
     {
-        ArgumentException refused = Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 100), correction: kind));
+        ArgumentException refused =
+            Assert.Throws<ArgumentException>("calibration", () => Job(new WrapBending(), measured: Measured("B", 100), correction: kind));
         Assert.Contains($"by the {Hypothesis.Words(kind)} it does not", refused.Message, StringComparison.Ordinal);
     }
 
@@ -184,13 +191,16 @@ public sealed class RingPlanTests
     [Fact]
     public void Measured_rings_are_compared_by_their_inside_radius()
     {
-        MeasuredRing outside = new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
+        MeasuredRing outside =
+            new(Workshop.Rack.Find("A")!, Workshop.RimSteel, BendRadius.Outside(Length.FromMillimeters(262)), Release.Free);
         MeasuredRing inside = Measured("B", 242);
         RingPlan plan = RingPlan.For(Plain(rings: [outside, inside], correction: HypothesisKind.ReferenceFace));
         Assert.Same(inside, plan.UsedRing);
     }
 
-    /// <summary>Several rings and a curvature ratio: the plan is that of their fit, with the interval and the chances the fit gives by itself.</summary>
+    /// <summary>
+    /// Several rings and a curvature ratio: the plan is that of their fit, with the interval and the chances the fit gives by itself.
+    /// </summary>
     [Fact]
     public void Several_rings_are_fitted_together()
     {
@@ -216,7 +226,8 @@ public sealed class RingPlanTests
         RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: HypothesisKind.CurvatureRatio));
         Assert.Null(plan.Fit);
         Assert.Null(plan.NextRing);
-        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence, plan.SecondRing!.Sentence);
+        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence,
+            plan.SecondRing!.Sentence);
         Assert.Null(RingPlan.For(Plain()).SecondRing);
     }
 
@@ -226,14 +237,17 @@ public sealed class RingPlanTests
     {
         RingJob plain = Plain(model: Pinching);
         RingJob job = plain.With(
-            wanted: plain.Wanted.With(joint: new(TrimCut.Together, Length.FromMillimeters(3))), cutting: plain.Cutting.With(ends: BlankEnds.FromModel(Length.FromMillimeters(9))));
+            wanted: plain.Wanted.With(joint: new(TrimCut.Together, Length.FromMillimeters(3))),
+                cutting: plain.Cutting.With(ends: BlankEnds.FromModel(Length.FromMillimeters(9))));
         PlannedRing ring = RingPlan.For(job).Ring!;
         Assert.Equal(EndAllowance.For(ring.Outcome.Formed!, Length.FromMillimeters(9)), ring.Layout.Ends);
         Assert.Equal(RingClosure.For(ring.Layout, TrimCut.Together, Length.FromMillimeters(3)).ToString(), ring.Closure!.ToString());
         Assert.Contains(RingPlan.For(job).Advisories, advisory => advisory.Code == "welded-ring");
         Assert.DoesNotContain(RingPlan.For(job).Advisories, advisory => advisory.Code == "short-ends");
         Assert.Null(RingPlan.For(Plain()).Ring!.Closure);
-        Assert.Contains("must be a full ring", Assert.Throws<ArgumentException>("arc", () => job.Wanted.With(arc: ArcExtent.Of(Angle.FromDegrees(90)))).Message, StringComparison.Ordinal);
+        Assert.Contains("must be a full ring",
+            Assert.Throws<ArgumentException>("arc", () => job.Wanted.With(arc: ArcExtent.Of(Angle.FromDegrees(90)))).Message,
+                StringComparison.Ordinal);
     }
 
     /// <summary>After the ring is made: twice the inside radius of 260 mm is wanted, within 6 mm, and measured to within 1 mm.</summary>
@@ -253,14 +267,16 @@ public sealed class RingPlanTests
         double second = truth.Form(Workshop.RimSteel, Workshop.Rack.Find("D")!).RingWhen(Release.Free).InsideRadius.Millimeters;
         MeasuredRing[] rings = [Measured("B", 238), Measured("D", second)];
         RingPlan face = RingPlan.For(Plain(rings: rings, correction: HypothesisKind.ReferenceFace));
-        Assert.Contains("Use the curvature ratio", Assert.Single(face.Advisories, advisory => advisory.Code == "correction-disagrees").Message, StringComparison.Ordinal);
+        Assert.Contains("Use the curvature ratio",
+            Assert.Single(face.Advisories, advisory => advisory.Code == "correction-disagrees").Message, StringComparison.Ordinal);
         RingPlan ratio = RingPlan.For(Plain(rings: rings, correction: HypothesisKind.CurvatureRatio));
         Assert.DoesNotContain(ratio.Advisories, advisory => advisory.Code == "correction-disagrees");
         Assert.Equal(2, ratio.Agreements.Count);
     }
 
     private static RingJob Plain(
-        FormingModel? model = null, double wanted = 260, ArcExtent? arc = null, EndAllowance? ends = null, Length? bar = null, Length? tolerance = null,
+        FormingModel? model = null, double wanted = 260, ArcExtent? arc = null, EndAllowance? ends = null, Length? bar = null,
+        Length? tolerance = null,
         MeasuredRing[]? rings = null, HypothesisKind? correction = null) => new(
         "planter rim",
         Workshop.RimSteel,
@@ -269,13 +285,16 @@ public sealed class RingPlanTests
         new(BlankEnds.Of(ends ?? EndAllowance.None), Length.FromMillimeters(2), bar),
         calibration: new(rings ?? [], correction));
 
-    private static MeasuredRing Measured(string die, double inside) => new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
+    private static MeasuredRing Measured(string die, double inside) =>
+        new(Workshop.Rack.Find(die)!, Workshop.RimSteel, Workshop.Inside(inside), Release.Free);
 
-    private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null, HypothesisKind? correction = null) => new(
+    private static RingJob Job(FormingModel model, BarMaterial? material = null, MeasuredRing? measured = null,
+        HypothesisKind? correction = null) => new(
         "planter rim",
         BendAnalysis.Of(Workshop.Rim, material ?? Workshop.Steel),
         new(Workshop.Inside(260), ArcExtent.FullRing),
         new(Workshop.Rack, model, new(Length.FromMeters(0.9))),
-        new(BlankEnds.Of(new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20))), Length.FromMillimeters(2), Length.FromMeters(4)),
+        new(BlankEnds.Of(new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20))),
+            Length.FromMillimeters(2), Length.FromMeters(4)),
         calibration: new(measured is null ? [] : [measured], correction));
 }

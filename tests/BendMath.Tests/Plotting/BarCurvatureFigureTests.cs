@@ -17,34 +17,44 @@ public sealed class BarCurvatureFigureTests
 
     private static readonly BumpedBar Kinked = Model.BendWhole(BumpCase.Hardening, BumpCase.M(0.66), BumpCase.Stroke(BumpCase.Nominal));
 
-    private static readonly BumpedBar Backward = Model.Bend(BumpCase.Hardening, BumpCase.M(0.66), [.. Kinked.Outcomes.Select(outcome => outcome.Bump).Reverse()]);
+    private static readonly BumpedBar Backward =
+        Model.Bend(BumpCase.Hardening, BumpCase.M(0.66), [.. Kinked.Outcomes.Select(outcome => outcome.Bump).Reverse()]);
 
     private static readonly BumpedBar Even = Model.Bend(
-        BumpCase.Hardening, BumpCase.M(0.66), Model.PassWithLighterFirstBites(BumpCase.Hardening, BumpCase.M(0.66), BumpCase.Stroke(BumpCase.Nominal)));
+        BumpCase.Hardening, BumpCase.M(0.66),
+            Model.PassWithLighterFirstBites(BumpCase.Hardening, BumpCase.M(0.66), BumpCase.Stroke(BumpCase.Nominal)));
 
     private static readonly BumpedBar Straight = Model.Bend(BumpCase.Hardening, BumpCase.M(0.3), []);
 
-    private static readonly BumpedBar Once = Model.Bend(BumpCase.Hardening, BumpCase.M(0.12), [new(BumpCase.M(0.06), BumpCase.Stroke(BumpCase.Nominal))]);
+    private static readonly BumpedBar Once =
+        Model.Bend(BumpCase.Hardening, BumpCase.M(0.12), [new(BumpCase.M(0.06), BumpCase.Stroke(BumpCase.Nominal))]);
 
-    private static readonly BumpedBar Fine = BumpCase.Feeding(0.002).BendWhole(BumpCase.WithoutHardening, BumpCase.M(0.6), BumpCase.Stroke(BumpCase.Nominal));
+    private static readonly BumpedBar Fine =
+        BumpCase.Feeding(0.002).BendWhole(BumpCase.WithoutHardening, BumpCase.M(0.6), BumpCase.Stroke(BumpCase.Nominal));
 
     public static TheoryData<string> Bars => [.. Named.Keys];
 
-    private static Dictionary<string, BumpedBar> Named { get; } = new() { ["kinked"] = Kinked, ["backward"] = Backward, ["even"] = Even, ["straight"] = Straight, ["once"] = Once, ["fine"] = Fine };
+    private static Dictionary<string, BumpedBar> Named { get; } =
+        new() { ["kinked"] = Kinked, ["backward"] = Backward, ["even"] = Even, ["straight"] = Straight, ["once"] = Once, ["fine"] = Fine };
 
     [Theory]
     [InlineData(FigureUnit.Millimeters, 1000, 1)]
     [InlineData(FigureUnit.Inches, 1 / 0.0254, 0.0254)]
-    public void The_curve_is_the_curvature_of_the_bar_and_meets_every_peak_and_valley(FigureUnit unit, double perMeter, double perInverseMeter)
+    public void The_curve_is_the_curvature_of_the_bar_and_meets_every_peak_and_valley(FigureUnit unit, double perMeter,
+        double perInverseMeter)
     {
         using Plot plot = new BarCurvatureFigure(Kinked, unit).ToPlot();
-        Coordinates[] curve = [.. plot.GetPlottables<Scatter>().Select(scatter => scatter.Data.GetScatterPoints()).MaxBy(points => points.Count)!];
+        Coordinates[] curve =
+            [.. plot.GetPlottables<Scatter>().Select(scatter => scatter.Data.GetScatterPoints()).MaxBy(points => points.Count)!];
         Assert.All(curve, point => Near.Absolute(
-            Kinked.PermanentCurvatureAt(Length.FromMeters(Math.Min(0.66, point.X / perMeter))).InverseMeters * perInverseMeter, point.Y, 1e-9, FormattableString.Invariant($"curvature at {point.X:R}")));
+            Kinked.PermanentCurvatureAt(Length.FromMeters(Math.Min(0.66, point.X / perMeter))).InverseMeters * perInverseMeter, point.Y,
+                1e-9, FormattableString.Invariant($"curvature at {point.X:R}")));
         double[] bumps = [.. Kinked.Outcomes.Select(outcome => outcome.Bump.Position.Meters)];
-        Assert.All(bumps.Concat(bumps.Zip(bumps.Skip(1), (a, b) => (a + b) / 2)), at => Assert.Contains(curve, point => Math.Abs(point.X - (at * perMeter)) < 1e-9));
+        Assert.All(bumps.Concat(bumps.Zip(bumps.Skip(1), (a, b) => (a + b) / 2)),
+            at => Assert.Contains(curve, point => Math.Abs(point.X - (at * perMeter)) < 1e-9));
         AxisLimits limits = plot.Axes.GetLimits();
-        Assert.All(curve, point => Assert.True(limits.Contains(point.X, point.Y) || point.X >= limits.Right - 1e-9 || point.X <= limits.Left + 1e-9));
+        Assert.All(curve,
+            point => Assert.True(limits.Contains(point.X, point.Y) || point.X >= limits.Right - 1e-9 || point.X <= limits.Left + 1e-9));
     }
 
     /// <summary>Tails, mean radius and kink are named with the numbers of the bar; no word covers another or leaves the picture.</summary>
@@ -59,14 +69,19 @@ public sealed class BarCurvatureFigureTests
         string all = string.Join('|', words.Select(word => word.LabelStyle.Text.Replace('\n', ' ')));
         Assert.Equal(!bar.IsStraight, all.Contains($"tail {Number(bar.LeadingTail.Millimeters)} mm", StringComparison.Ordinal));
         Assert.Equal(!bar.IsStraight, all.Contains($"tail {Number(bar.TrailingTail.Millimeters)} mm", StringComparison.Ordinal));
-        Assert.Equal(!bar.IsStraight, all.Contains($"radius {Number(1 / bar.MeanCurvature.InverseMillimeters)} mm", StringComparison.Ordinal));
+        Assert.Equal(!bar.IsStraight,
+            all.Contains($"radius {Number(1 / bar.MeanCurvature.InverseMillimeters)} mm", StringComparison.Ordinal));
         Assert.Equal(bar.FirstBiteKink > 1.5, all.Contains("kink of the first bite", StringComparison.Ordinal));
         PixelRect paper = plot.LastRender.DataRect;
         for (int i = 0; i < words.Length; i++)
         {
             PixelRect one = words[i].LabelStyle.LastRenderPixelRect;
-            Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom, words[i].LabelStyle.Text);
-            Assert.All(words.Take(i), other => Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect), $"{words[i].LabelStyle.Text} on {other.LabelStyle.Text}"));
+            Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom,
+                words[i].LabelStyle.Text);
+            Assert.All(words.Take(i),
+                other =>
+                    Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect),
+                        $"{words[i].LabelStyle.Text} on {other.LabelStyle.Text}"));
         }
     }
 
@@ -85,7 +100,8 @@ public sealed class BarCurvatureFigureTests
     }
 
     [Fact]
-    public void Pictures_are_black_and_gray_and_do_not_depend_on_the_culture() => InkRules.Hold(new BarCurvatureFigure(Kinked, FigureUnit.Millimeters));
+    public void Pictures_are_black_and_gray_and_do_not_depend_on_the_culture() =>
+        InkRules.Hold(new BarCurvatureFigure(Kinked, FigureUnit.Millimeters));
 
     [Fact]
     public void Bad_arguments_are_refused_by_name()

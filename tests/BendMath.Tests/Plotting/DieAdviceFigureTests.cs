@@ -17,9 +17,12 @@ public sealed class DieAdviceFigureTests
     private static readonly MeasuredRing[] Even = Shop.Rings(("A", 0.1), ("B", 0.105), ("B", 0.095), ("C", 0.102), ("D", 0.099));
 
     private static readonly MeasuredRing[] WithOdd =
-        [.. Shop.Rings(("A", 0.02), ("A", 0.021), ("B", 0.051), ("B", 0.05), ("C", 0.081), ("C", 0.15)), .. Shop.Rings(("D", 0.116), ("D", 0.115))];
+        [.. Shop.Rings(("A", 0.02), ("A", 0.021), ("B", 0.051), ("B", 0.05), ("C", 0.081), ("C", 0.15)),
+            .. Shop.Rings(("D", 0.116), ("D", 0.115))];
 
-    private static readonly MeasuredRing Other = Shop.Ring(Shop.Die("A"), BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)).EasyWay, Workshop.Steel), 0.1);
+    private static readonly MeasuredRing Other =
+        Shop.Ring(Shop.Die("A"),
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(25), Length.FromMillimeters(5)).EasyWay, Workshop.Steel), 0.1);
 
     private static readonly BendAnalysis Ranged = BendAnalysis.Of(Workshop.Rim, Workshop.Mild(290, Workshop.Range(235, 355)));
 
@@ -37,19 +40,27 @@ public sealed class DieAdviceFigureTests
         ["other bars too"] = Fitted([.. Shop.Rings(("B", 0.1)), Other, Other], 480),
         ["wanted far off"] = Fitted(Even, 2000),
         ["wanted to the outside"] = new(
-            DieAdvice.For(Workshop.Rack, Workshop.RimSteel, BendRadius.OutsideDiameter(Length.FromMillimeters(600)), Length.FromMillimeters(4), Shop.Wrap, Release.HeldFlat), FigureUnit.Millimeters),
-        ["no ring at all"] = new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), FigureUnit.Millimeters),
+            DieAdvice.For(Workshop.Rack, Workshop.RimSteel, BendRadius.OutsideDiameter(Length.FromMillimeters(600)),
+                Length.FromMillimeters(4), Shop.Wrap, Release.HeldFlat), FigureUnit.Millimeters),
+        ["no ring at all"] =
+            new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), FigureUnit.Millimeters),
         ["one die"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("the only die there is", 250)])), FigureUnit.Inches),
-        ["many dies"] = new(Advice(Ranged, Shop.Wrap, 540, new([.. Enumerable.Range(0, 40).Select(i => Workshop.Die($"number {i}", 200 + (5 * i)))])), FigureUnit.Millimeters),
-        ["other faces"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("A", 250), Workshop.Die("B", 270, ReferenceFace.OutsideOfBar)])), FigureUnit.Millimeters),
+        ["many dies"] =
+            new(Advice(Ranged, Shop.Wrap, 540, new([.. Enumerable.Range(0, 40).Select(i => Workshop.Die($"number {i}", 200 + (5 * i)))])),
+                FigureUnit.Millimeters),
+        ["other faces"] =
+            new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("A", 250), Workshop.Die("B", 270, ReferenceFace.OutsideOfBar)])),
+                FigureUnit.Millimeters),
         ["other noses"] = new(Advice(Ranged, new IncrementalThreePointBending(Bender), 540, Noses), FigureUnit.Millimeters),
         ["a stroke from one ring"] = new(Advice(Workshop.RimSteel, Stroke, 540), FigureUnit.Millimeters),
     };
 
     private static DieRack Noses => new(
-        [Workshop.Die("sharp", 250), new("blunt", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: Length.FromMillimeters(30))]);
+        [Workshop.Die("sharp", 250),
+            new("blunt", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: Length.FromMillimeters(30))]);
 
-    private static FormingModel Stroke => RingDiagnosis.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), new WrapBending(Bender)).Find(HypothesisKind.Stroke)!.Model!;
+    private static FormingModel Stroke =>
+        RingDiagnosis.Of(Shop.Ring(Shop.Die("B"), Workshop.RimSteel, 0.1), new WrapBending(Bender)).Find(HypothesisKind.Stroke)!.Model!;
 
     [Theory]
     [InlineData("ratio", 1000)]
@@ -60,12 +71,19 @@ public sealed class DieAdviceFigureTests
         DieAdviceFigure figure = Named[which];
         DieAdvice advice = figure.Advice;
         using Plot plot = figure.ToPlot();
-        Coordinates[] fit = [.. Curves(plot, 1.8f).Where(points => points.Length > 2 || points[0].Y != points[1].Y).SelectMany(points => points)];
+        Coordinates[] fit =
+            [.. Curves(plot, 1.8f).Where(points => points.Length > 2 || points[0].Y != points[1].Y).SelectMany(points => points)];
         Assert.True(fit.Length > 20);
-        Assert.All(fit, point => Near.Relative(Predicted(point.X).Ring!.InsideDiameter.Meters * perMeter, point.Y, 1e-9, FormattableString.Invariant($"fit at {point.X:R}")));
+        Assert.All(fit,
+            point =>
+                Near.Relative(Predicted(point.X).Ring!.InsideDiameter.Meters * perMeter, point.Y, 1e-9,
+                    FormattableString.Invariant($"fit at {point.X:R}")));
         Coordinates[] plain = [.. Curves(plot, 1.2f).Where(points => points.Length > 2).SelectMany(points => points)];
         Assert.Equal(which != "bounds", plain.Length > 0);
-        Assert.All(plain, point => Near.Relative(Shop.Wrap.Form(advice.Analysis, At(point.X)).RingWhen(Release.Free).InsideDiameter.Meters * perMeter, point.Y, 1e-9, "uncorrected"));
+        Assert.All(plain,
+            point =>
+                Near.Relative(Shop.Wrap.Form(advice.Analysis, At(point.X)).RingWhen(Release.Free).InsideDiameter.Meters * perMeter, point.Y,
+                    1e-9, "uncorrected"));
 
         Polygon band = plot.GetPlottables<Polygon>().MaxBy(area => area.GetAxisLimits().HorizontalSpan)!;
         Coordinates[] edge = [.. band.Coordinates];
@@ -95,9 +113,11 @@ public sealed class DieAdviceFigureTests
             Near.Relative(pair.First.X, pair.Second.X, 1e-12);
             Near.Relative(pair.First.Y, pair.Second.Y, 1e-9);
         });
-        Assert.Contains(plot.GetPlottables<Scatter>(), marks => marks.MarkerShape == MarkerShape.Eks && Math.Abs(marks.Data.GetScatterPoints()[0].Y - Place(WithOdd[5]).Y) < 1e-6);
+        Assert.Contains(plot.GetPlottables<Scatter>(),
+            marks => marks.MarkerShape == MarkerShape.Eks && Math.Abs(marks.Data.GetScatterPoints()[0].Y - Place(WithOdd[5]).Y) < 1e-6);
         string all = All(plot);
-        Assert.Contains("7 measured rings|ring 6 does not fit with the others: look at it again|fit to the rings: a line", all, StringComparison.Ordinal);
+        Assert.Contains("7 measured rings|ring 6 does not fit with the others: look at it again|fit to the rings: a line", all,
+            StringComparison.Ordinal);
         Assert.Contains("|6", all, StringComparison.Ordinal);
 
         static (double X, double Y) Place(MeasuredRing ring) => (ring.Die.StampedRadius.Millimeters, 2 * ring.Measured.Value.Millimeters);
@@ -109,19 +129,23 @@ public sealed class DieAdviceFigureTests
     {
         DieAdviceFigure figure = Named["ratio"];
         using Plot plot = figure.ToPlot();
-        double[] levels = [.. Curves(plot, 0.8f).Where(points => points[1].X - points[0].X > 150).Select(points => points[0].Y).OrderBy(y => y)];
+        double[] levels =
+            [.. Curves(plot, 0.8f).Where(points => points[1].X - points[0].X > 150).Select(points => points[0].Y).OrderBy(y => y)];
         Assert.Equal([555, 560, 565], levels.Select(level => Math.Round(level, 6)));
         DieProspect best = figure.Advice.Best!;
         (double x, double y) = Assert.Single(Marks(plot, MarkerShape.OpenCircle, 1));
         Near.Relative(best.Outcome.Die.StampedRadius.Millimeters, x, 1e-12);
         Near.Relative(best.Outcome.Ring!.InsideDiameter.Millimeters, y, 1e-12);
         AxisLimits limits = plot.Axes.GetLimits();
-        double[] dies = [.. plot.GetPlottables<Scatter>().Where(marks => marks.MarkerShape is MarkerShape.OpenTriangleUp or MarkerShape.FilledTriangleUp)
-            .Select(marks => marks.Data.GetScatterPoints()[0]).Where(point => point.Y < limits.Bottom + (0.05 * limits.VerticalSpan)).Select(point => Math.Round(point.X, 6)).OrderBy(place => place)];
+        double[] dies =
+            [.. plot.GetPlottables<Scatter>().Where(marks => marks.MarkerShape is MarkerShape.OpenTriangleUp or MarkerShape.FilledTriangleUp)
+            .Select(marks => marks.Data.GetScatterPoints()[0]).Where(point => point.Y < limits.Bottom + (0.05 * limits.VerticalSpan))
+                .Select(point => Math.Round(point.X, 6)).OrderBy(place => place)];
         Assert.Equal([200, 250, 300, 360], dies);
         string all = All(plot);
         Assert.Contains("wanted: 560 ± 5 mm", all, StringComparison.Ordinal);
-        Assert.Contains(FormattableString.Invariant($"best die: C, {best.Chance!.Value.Percent:0} of 100 within"), all, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"best die: C, {best.Chance!.Value.Percent:0} of 100 within"), all,
+            StringComparison.Ordinal);
     }
 
     /// <summary>A wanted ring given to the outside is drawn at the inside diameter of the ring that has that outside.</summary>
@@ -138,8 +162,10 @@ public sealed class DieAdviceFigureTests
     }
 
     [Theory]
-    [InlineData("ratio", "5 measured rings|fit to the rings: one ratio|carried on beyond these rings|95 % of rings to come|wrap bending, uncorrected|")]
-    [InlineData("bounds", "wrap bending|bounds for yield 235 to 355 MPa, not a measured scatter|wanted: 21.26 ± 0.197 in|die of the rack|best die: B")]
+    [InlineData("ratio",
+        "5 measured rings|fit to the rings: one ratio|carried on beyond these rings|95 % of rings to come|wrap bending, uncorrected|")]
+    [InlineData("bounds",
+        "wrap bending|bounds for yield 235 to 355 MPa, not a measured scatter|wanted: 21.26 ± 0.197 in|die of the rack|best die: B")]
     [InlineData("nothing scatters", "no interval: no measured rings, so no scatter is known|")]
     [InlineData("one ring", "1 measured ring|corrected by one ring|no interval: one measured ring shows no scatter|")]
     [InlineData("other bars too", "1 measured ring|2 measured rings of another kind are not drawn|")]
@@ -159,14 +185,19 @@ public sealed class DieAdviceFigureTests
         plot.GetSvgXml(640, 480);
         Text[] words = [.. plot.GetPlottables<Text>()];
         PixelRect paper = plot.LastRender.DataRect;
-        Pixel[] points = [.. plot.GetPlottables<Scatter>().Where(curve => curve.MarkerSize == 0).SelectMany(curve => curve.Data.GetScatterPoints()).Select(point => plot.GetPixel(point))];
+        Pixel[] points =
+            [.. plot.GetPlottables<Scatter>().Where(curve => curve.MarkerSize == 0).SelectMany(curve => curve.Data.GetScatterPoints()).Select(point => plot.GetPixel(point))];
         for (int i = 0; i < words.Length; i++)
         {
             PixelRect one = words[i].LabelStyle.LastRenderPixelRect;
             string text = words[i].LabelStyle.Text;
             Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom, text);
-            Assert.All(words.Take(i), other => Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect), $"{text} on {other.LabelStyle.Text}"));
-            Assert.All(points, point => Assert.False(point.X > one.Left + 5 && point.X < one.Right && point.Y > one.Top && point.Y < one.Bottom, $"a line runs through {text}"));
+            Assert.All(words.Take(i),
+                other => Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect), $"{text} on {other.LabelStyle.Text}"));
+            Assert.All(points,
+                point =>
+                    Assert.False(point.X > one.Left + 5 && point.X < one.Right && point.Y > one.Top && point.Y < one.Bottom,
+                        $"a line runs through {text}"));
         }
     }
 
@@ -187,8 +218,11 @@ public sealed class DieAdviceFigureTests
         using Plot plot = Named["other noses"].ToPlot();
         Assert.All(Curves(plot, 1.8f), points => Assert.True(points.Length == 2 && points[1].X - points[0].X < 5));
         DieProspect[] prospects = [.. Named["other noses"].Advice.Prospects];
-        Assert.All(prospects, one => Assert.Contains(Curves(plot, 1.8f), points => Math.Abs(points[0].Y - one.Outcome.Ring!.InsideDiameter.Millimeters) < 1e-6));
-        Assert.All(prospects, one => Assert.Contains(Curves(plot, 6f), points => Math.Abs(points[0].Y - one.Forecast.Interval!.Low.Millimeters) < 1e-6));
+        Assert.All(prospects,
+            one =>
+                Assert.Contains(Curves(plot, 1.8f), points => Math.Abs(points[0].Y - one.Outcome.Ring!.InsideDiameter.Millimeters) < 1e-6));
+        Assert.All(prospects,
+            one => Assert.Contains(Curves(plot, 6f), points => Math.Abs(points[0].Y - one.Forecast.Interval!.Low.Millimeters) < 1e-6));
     }
 
     [Fact]
@@ -201,7 +235,8 @@ public sealed class DieAdviceFigureTests
         Assert.Throws<ArgumentNullException>("advice", () => new DieAdviceFigure(null!, FigureUnit.Inches));
         Assert.Throws<ArgumentOutOfRangeException>("unit", () => new DieAdviceFigure(advice, (FigureUnit)7));
         Assert.Throws<ArgumentException>("name", () => new DieAdviceFigure(advice, FigureUnit.Inches, name: "two\nlines"));
-        ArgumentException other = Assert.Throws<ArgumentException>("fit", () => new DieAdviceFigure(advice, FigureUnit.Inches, Named["one ring"].Fit));
+        ArgumentException other =
+            Assert.Throws<ArgumentException>("fit", () => new DieAdviceFigure(advice, FigureUnit.Inches, Named["one ring"].Fit));
         Assert.StartsWith("fit must be the one whose model the advice was asked with, ", other.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>("height", () => new DieAdviceFigure(advice, FigureUnit.Inches).ToPng(320, 239));
         Assert.Equal("angle 30 × 30 × 3 mm, flange out: ring against die", new DieAdviceFigure(advice, FigureUnit.Inches).ToString());
@@ -214,7 +249,8 @@ public sealed class DieAdviceFigureTests
     }
 
     private static DieAdvice Advice(BendAnalysis bending, FormingModel model, double wanted, DieRack? rack = null) =>
-        DieAdvice.For(rack ?? Workshop.Rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(wanted)), Length.FromMillimeters(5), model, Release.Free);
+        DieAdvice.For(rack ?? Workshop.Rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(wanted)), Length.FromMillimeters(5),
+            model, Release.Free);
 
     /// <summary>The lines of a width, at the usual size of a figure.</summary>
     private static IEnumerable<Coordinates[]> Curves(Plot plot, float width) => plot.GetPlottables<Scatter>()
@@ -222,9 +258,13 @@ public sealed class DieAdviceFigureTests
 
     /// <summary>Marks of a shape in a set of so many, in order; the key has sets of one.</summary>
     private static (double X, double Y)[] Marks(Plot plot, MarkerShape shape, int count) => [.. plot.GetPlottables<Scatter>()
-        .Where(marks => marks.MarkerSize > 0 && marks.MarkerShape == shape && marks.Data.GetScatterPoints().Count == count).SelectMany(marks => marks.Data.GetScatterPoints()).Select(point => (point.X, point.Y))];
+        .Where(marks => marks.MarkerSize > 0 && marks.MarkerShape == shape && marks.Data.GetScatterPoints().Count == count)
+            .SelectMany(marks => marks.Data.GetScatterPoints()).Select(point => (point.X, point.Y))];
 
-    private static string All(Plot plot) => string.Join('|', plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text.Replace('\n', ' ')).Where(text => text.Length > 2).Concat(plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text).Where(text => text.Length <= 2)));
+    private static string All(Plot plot) =>
+        string.Join('|',
+            plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text.Replace('\n', ' ')).Where(text => text.Length > 2)
+                .Concat(plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text).Where(text => text.Length <= 2)));
 
     private static bool Meet(PixelRect a, PixelRect b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
 }

@@ -12,7 +12,10 @@ internal static class InkRules
         string svg = figure.ToSvg();
         string[] colors = [.. Regex.Matches(svg, "(?:fill|stroke)=\"([^\"]+)\"").Select(match => match.Groups[1].Value).Distinct()];
         Assert.NotEmpty(colors);
-        Assert.All(colors, color => Assert.Matches("^(?:none|black|white|#(?<hex>[0-9A-Fa-f]{2})\\k<hex>\\k<hex>|rgb\\((?<part>\\d+),\\k<part>,\\k<part>\\))$", color));
+        Assert.All(colors,
+            color =>
+                Assert.Matches("^(?:none|black|white|#(?<hex>[0-9A-Fa-f]{2})\\k<hex>\\k<hex>|rgb\\((?<part>\\d+),\\k<part>,\\k<part>\\))$",
+                    color));
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {

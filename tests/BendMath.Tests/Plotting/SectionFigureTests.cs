@@ -19,11 +19,15 @@ public sealed class SectionFigureTests
 {
     private static readonly EqualAngle Angle = new(Mm(30), Mm(3), AngleFillets.Of(root: Mm(5), toe: Mm(2.5)));
 
-    private static readonly CustomBar WithHoles = new("plate with holes", new Outline([Drawn.Slot(), Drawn.Circle(8, 5, 2), Drawn.Circle(32, 5, 3)]));
+    private static readonly CustomBar WithHoles =
+        new("plate with holes", new Outline([Drawn.Slot(), Drawn.Circle(8, 5, 2), Drawn.Circle(32, 5, 3)]));
 
-    public static TheoryData<OrientedSection> Sections => [.. Stock.Shapes.All.SelectMany(bar => bar.Orientations), WithHoles.AsDrawn, WithHoles.TurnedBy(UnitsNet.Angle.FromDegrees(30))];
+    public static TheoryData<OrientedSection> Sections =>
+        [.. Stock.Shapes.All.SelectMany(bar => bar.Orientations), WithHoles.AsDrawn, WithHoles.TurnedBy(UnitsNet.Angle.FromDegrees(30))];
 
-    /// <summary>A chord with a rise s takes at most two thirds of s times the arc from the area (or adds it, on a hole or fillet).</summary>
+    /// <summary>
+    /// A chord with a rise s takes at most two thirds of s times the arc from the area (or adds it, on a hole or fillet).
+    /// </summary>
     [Theory]
     [MemberData(nameof(Sections))]
     public void Drawn_area_is_the_area_of_the_section_but_for_the_chords(OrientedSection section)
@@ -54,13 +58,18 @@ public sealed class SectionFigureTests
         Assert.Contains("to the center of the bend", all, StringComparison.Ordinal);
         Assert.Contains(Number(p.Width), all.Split('|'));
         Assert.Contains(Number(p.Depth), all.Split('|'));
-        Assert.Contains(plot.GetPlottables<ScottPlot.Plottables.Marker>(), mark => Near(mark.X, p.CentroidAxial) && Near(mark.Y, p.CentroidFromInside));
+        Assert.Contains(plot.GetPlottables<ScottPlot.Plottables.Marker>(),
+            mark => Near(mark.X, p.CentroidAxial) && Near(mark.Y, p.CentroidFromInside));
         PixelRect paper = plot.LastRender.DataRect;
         for (int i = 0; i < words.Length; i++)
         {
             PixelRect one = words[i].LabelStyle.LastRenderPixelRect;
-            Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom, words[i].LabelStyle.Text);
-            Assert.All(words.Take(i), other => Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect), $"{words[i].LabelStyle.Text} on {other.LabelStyle.Text}"));
+            Assert.True(one.Left >= paper.Left && one.Right <= paper.Right && one.Top >= paper.Top && one.Bottom <= paper.Bottom,
+                words[i].LabelStyle.Text);
+            Assert.All(words.Take(i),
+                other =>
+                    Assert.False(Meet(one, other.LabelStyle.LastRenderPixelRect),
+                        $"{words[i].LabelStyle.Text} on {other.LabelStyle.Text}"));
         }
     }
 
@@ -76,7 +85,8 @@ public sealed class SectionFigureTests
         XDocument named = XDocument.Parse(new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters, name).ToSvg());
         Assert.Equal(plain.Descendants().Select(element => element.Name), named.Descendants().Select(element => element.Name));
         Assert.Contains(named.Descendants(), element => element.Name.LocalName == "text" && element.Value.Trim() == $"{name}, flange out");
-        Assert.DoesNotContain(named.Descendants().Attributes(), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        Assert.DoesNotContain(named.Descendants().Attributes(),
+            attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -94,7 +104,10 @@ public sealed class SectionFigureTests
         Assert.Contains(inches.GetPlottables<Text>(), word => word.LabelStyle.Text == "outside face, y = 2");
     }
 
-    /// <summary>Leg and thickness of an angle on its bisector, side of a square on the diagonal, wall of a round tube: distances that are no extents.</summary>
+    /// <summary>
+    /// Leg and thickness of an angle on its bisector, side of a square on the diagonal, wall of a round tube: distances that are no
+    /// extents.
+    /// </summary>
     [Fact]
     public void Sizes_that_are_bought_are_dimensioned()
     {
@@ -116,7 +129,8 @@ public sealed class SectionFigureTests
         plot.RenderInMemory(width, height);
         Assert.Equal(1, plot.LastRender.PxPerUnitX / plot.LastRender.PxPerUnitY, 1e-6);
         byte[] png = figure.ToPng(width, height);
-        Assert.Equal((width, height), (BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(20))));
+        Assert.Equal((width, height),
+            (BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(16)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(20))));
         Assert.Contains($"width=\"{width}\" height=\"{height}\"", figure.ToSvg(width, height), StringComparison.Ordinal);
     }
 
@@ -147,7 +161,10 @@ public sealed class SectionFigureTests
         string svg = new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters).ToSvg();
         string[] colors = [.. Regex.Matches(svg, "(?:fill|stroke)=\"([^\"]+)\"").Select(match => match.Groups[1].Value).Distinct()];
         Assert.NotEmpty(colors);
-        Assert.All(colors, color => Assert.Matches("^(?:none|black|white|#(?<hex>[0-9A-Fa-f]{2})\\k<hex>\\k<hex>|rgb\\((?<part>\\d+),\\k<part>,\\k<part>\\))$", color));
+        Assert.All(colors,
+            color =>
+                Assert.Matches("^(?:none|black|white|#(?<hex>[0-9A-Fa-f]{2})\\k<hex>\\k<hex>|rgb\\((?<part>\\d+),\\k<part>,\\k<part>\\))$",
+                    color));
     }
 
     [Fact]
@@ -189,10 +206,13 @@ public sealed class SectionFigureTests
     private static string[] Numbers(OrientedSection section)
     {
         using Plot plot = new SectionFigure(section, FigureUnit.Millimeters).ToPlot();
-        return [.. plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text).Where(text => char.IsAsciiDigit(text[0])).Order(StringComparer.Ordinal)];
+        return [
+            .. plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text).Where(text => char.IsAsciiDigit(text[0]))
+                .Order(StringComparer.Ordinal)];
     }
 
-    private static double Shoelace(IReadOnlyList<Coordinates> polygon) => polygon.Select((a, i) => (a, b: polygon[(i + 1) % polygon.Count])).Sum(edge => (edge.a.X * edge.b.Y) - (edge.b.X * edge.a.Y)) / 2;
+    private static double Shoelace(IReadOnlyList<Coordinates> polygon) =>
+        polygon.Select((a, i) => (a, b: polygon[(i + 1) % polygon.Count])).Sum(edge => (edge.a.X * edge.b.Y) - (edge.b.X * edge.a.Y)) / 2;
 
     private static bool Meet(PixelRect a, PixelRect b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
 

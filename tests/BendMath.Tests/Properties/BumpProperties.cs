@@ -20,7 +20,8 @@ public sealed class BumpProperties
 
     /// <summary>Of the steady state, without exception: no facet noise is left in the mean over one feed.</summary>
     [Property(MaxTest = 30)]
-    public Property A_smaller_feed_makes_a_tighter_ring() => Prop.ForAll(Passes.ToArbitrary(), Sold.Releases.ToArbitrary(), Sold.Part.ToArbitrary(), (pass, release, part) =>
+    public Property A_smaller_feed_makes_a_tighter_ring() =>
+        Prop.ForAll(Passes.ToArbitrary(), Sold.Releases.ToArbitrary(), Sold.Part.ToArbitrary(), (pass, release, part) =>
     {
         Length one = pass.Form().RingWhen(release).InsideRadius;
         Length finer = (pass with { Feed = pass.Feed * (0.3 + (0.65 * part)) }).Form().RingWhen(release).InsideRadius;
@@ -48,14 +49,19 @@ public sealed class BumpProperties
             Near.Relative(s * pass.Form().Contact!.FacetRise.Meters, pass.Form(s).Contact!.FacetRise.Meters, 1e-6, "facet");
         });
 
-    /// <summary>Strokes of a bar never unbend it: permanent curvature is nowhere less after a further bump, and turns of parts add up.</summary>
+    /// <summary>
+    /// Strokes of a bar never unbend it: permanent curvature is nowhere less after a further bump, and turns of parts add up.
+    /// </summary>
     [Property(MaxTest = 15)]
-    public Property A_further_bump_unbends_nothing_and_parts_add_up() => Prop.ForAll(Passes.ToArbitrary(), Sold.Part.ToArbitrary(), Sold.Part.ToArbitrary(), (pass, place, more) =>
+    public Property A_further_bump_unbends_nothing_and_parts_add_up() =>
+        Prop.ForAll(Passes.ToArbitrary(), Sold.Part.ToArbitrary(), Sold.Part.ToArbitrary(), (pass, place, more) =>
     {
         BumpedBar bar = pass.Bend();
         double a = pass.HalfSpan();
         double length = bar.BarLength.Meters;
-        BumpedBar further = bar.Again([new(Length.FromMeters(a + (place * (length - (2 * a)))), (pass with { Nominal = pass.Nominal * (1 + more) }).Stroke())]);
+        BumpedBar further =
+            bar.Again(
+                [new(Length.FromMeters(a + (place * (length - (2 * a)))), (pass with { Nominal = pass.Nominal * (1 + more) }).Stroke())]);
         for (int i = 0; i <= 200; i++)
         {
             Length at = Length.FromMeters(length * i / 200);
@@ -67,7 +73,10 @@ public sealed class BumpProperties
         Near.Relative(further.TurnBetween(Length.Zero, further.BarLength).Radians, parts, 1e-10, "turn");
     });
 
-    /// <summary>Half-span 4 to 12 depths, an edge for a nose, three contacts on a circle of at least 2 times the yield curvature and at most 0.35/a; feed from a twentieth of the half-span to half of it.</summary>
+    /// <summary>
+    /// Half-span 4 to 12 depths, an edge for a nose, three contacts on a circle of at least 2 times the yield curvature and at most 0.35/a;
+    /// feed from a twentieth of the half-span to half of it.
+    /// </summary>
     private static Gen<Row> Passes { get; } =
         from bar in Sold.Bars
         from metal in Sold.AnyMetal
@@ -93,8 +102,10 @@ public sealed class BumpProperties
 
         public FormedBend Form(double scale = 1) => Model(scale).FormAtStroke(Bar.Analysis(scale), Stroke(scale));
 
-        public BumpedBar Bend(double scale = 1) => Model(scale).BendWhole(Bar.Analysis(scale), Length.FromMeters(8 * HalfSpan(scale)), Stroke(scale));
+        public BumpedBar Bend(double scale = 1) =>
+            Model(scale).BendWhole(Bar.Analysis(scale), Length.FromMeters(8 * HalfSpan(scale)), Stroke(scale));
 
-        private BumpBending Model(double scale) => new(new ThreePointSetup(Length.FromMeters(HalfSpan(scale)), Length.Zero), Length.FromMeters(Feed * HalfSpan(scale)));
+        private BumpBending Model(double scale) =>
+            new(new ThreePointSetup(Length.FromMeters(HalfSpan(scale)), Length.Zero), Length.FromMeters(Feed * HalfSpan(scale)));
     }
 }

@@ -21,14 +21,17 @@ public sealed class ChanceProperties
            select new MeasuredRing(Workshop.Rack.Find(pair.Item1)!, Workshop.RimSteel, Workshop.Inside(pair.Item2), Release.Free),
     ];
 
-    private static readonly DiePrediction Forecast = RingFit.Of(Rings, Workshop.RimSteel, new WrapBending()).Forecast(Workshop.Rack.Find("B")!, Release.Free);
+    private static readonly DiePrediction Forecast =
+        RingFit.Of(Rings, Workshop.RimSteel, new WrapBending()).Forecast(Workshop.Rack.Find("B")!, Release.Free);
 
     private static readonly MonteCarloSample Sample = MonteCarloSample.Of(
-        new WrapBending(), Workshop.RimSteel, Workshop.Rack.Find("B")!, Release.Free, Turn, new(Workshop.Range(235, 360), curvature: Ratio.FromPercent(2)), count: 500, cancel: CancellationToken.None);
+        new WrapBending(), Workshop.RimSteel, Workshop.Rack.Find("B")!, Release.Free, Turn,
+            new(Workshop.Range(235, 360), curvature: Ratio.FromPercent(2)), count: 500, cancel: CancellationToken.None);
 
     [Property]
     public Property More_tolerance_more_chance() => Prop.ForAll(
-        Gen.Choose(-200, 200).Select(off => off / 10.0).ToArbitrary(), Gen.Choose(1, 400).Select(i => i / 10.0).ToArbitrary(), Gen.Choose(1, 400).Select(i => i / 10.0).ToArbitrary(), (off, tolerance, more) =>
+        Gen.Choose(-200, 200).Select(off => off / 10.0).ToArbitrary(), Gen.Choose(1, 400).Select(i => i / 10.0).ToArbitrary(),
+        Gen.Choose(1, 400).Select(i => i / 10.0).ToArbitrary(), (off, tolerance, more) =>
         {
             BendRadius wanted = Workshop.Inside(Forecast.Ring!.InsideRadius.Millimeters + off);
             Length less = Length.FromMillimeters(tolerance), wider = Length.FromMillimeters(tolerance + more);

@@ -12,11 +12,13 @@ public sealed class DistortionProperties
 {
     private static readonly string[] FallWithRadius =
     [
-        "leg to radius", "compressed free edge", "leg angle", "keystoning", "tube radius in diameters", "tube wall thinning", "tube ovality", "tube wrinkling", "inside radius of 10 depths", "extreme fiber strain of 5 %",
+        "leg to radius", "compressed free edge", "leg angle", "keystoning", "tube radius in diameters", "tube wall thinning",
+        "tube ovality", "tube wrinkling", "inside radius of 10 depths", "extreme fiber strain of 5 %",
     ];
 
     [Property(MaxTest = 60)]
-    public Property A_wider_ring_asks_less() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Sold.Part.Select(part => 1.001 + part).ToArbitrary(), (bend, wider) =>
+    public Property A_wider_ring_asks_less() =>
+        Prop.ForAll(Sold.AnyBend.ToArbitrary(), Sold.Part.Select(part => 1.001 + part).ToArbitrary(), (bend, wider) =>
     {
         DistortionSettings settings = new(rules: [StrainRule.FivePercent, StrainRule.TenThicknesses]);
         DistortionReport tight = DistortionReport.Of(bend.Loaded(), settings);
@@ -29,10 +31,14 @@ public sealed class DistortionProperties
     });
 
     [Property(MaxTest = 60)]
-    public Property Demands_do_not_depend_on_the_unit_of_length() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), Gen.Elements(0.1, 25.4).ToArbitrary(), (bend, scale) =>
+    public Property Demands_do_not_depend_on_the_unit_of_length() =>
+        Prop.ForAll(Sold.AnyBend.ToArbitrary(), Gen.Elements(0.1, 25.4).ToArbitrary(), (bend, scale) =>
     {
-        DistortionReport Report(double times) => DistortionReport.Of(bend.Loaded(times), new DistortionSettings(new(unsupportedLength: Length.FromMillimeters(300 * times))));
-        foreach ((DistortionFinding one, DistortionFinding other) in Report(1).Findings.OrderBy(finding => finding.Check).Zip(Report(scale).Findings.OrderBy(finding => finding.Check)))
+        DistortionReport Report(double times) =>
+            DistortionReport.Of(bend.Loaded(times), new DistortionSettings(new(unsupportedLength: Length.FromMillimeters(300 * times))));
+        foreach ((DistortionFinding one,
+            DistortionFinding other) in Report(1).Findings.OrderBy(finding => finding.Check)
+                .Zip(Report(scale).Findings.OrderBy(finding => finding.Check)))
         {
             Assert.Equal(one.Check, other.Check);
             Near.Relative(one.Demand, other.Demand, 1e-7, one.Check);
@@ -42,11 +48,14 @@ public sealed class DistortionProperties
 
     [Property(MaxTest = 60)]
     public Property The_demand_of_rolling_over_is_the_distance_in_its_largest() => Prop.ForAll(
-        Sold.Bends(Sold.Symmetric, Sold.AnyMetal).ToArbitrary(), Sold.Part.Select(part => Sold.Between(10, 3000, part)).ToArbitrary(), (bend, distance) =>
+        Sold.Bends(Sold.Symmetric, Sold.AnyMetal).ToArbitrary(), Sold.Part.Select(part => Sold.Between(10, 3000, part)).ToArbitrary(),
+        (bend, distance) =>
         {
             LoadedBend loaded = bend.Loaded();
             LateralBuckling buckling = LateralBuckling.Of(loaded, DistortionSettings.Default)!;
-            Assert.True(buckling.LargestSupportDistance <= buckling.DistanceByIncrementalTheory && buckling.LargestSupportDistance <= buckling.DistanceIfElastic);
+            Assert.True(
+                buckling.LargestSupportDistance <= buckling.DistanceByIncrementalTheory
+                    && buckling.LargestSupportDistance <= buckling.DistanceIfElastic);
             if (RollOverCheck.Of(loaded, new(new(unsupportedLength: Length.FromMillimeters(distance)))) is { } finding)
             {
                 Near.Relative(distance / buckling.LargestSupportDistance.Millimeters, finding.Demand, 1e-12);
@@ -55,10 +64,12 @@ public sealed class DistortionProperties
 
     [Property(MaxTest = 60)]
     public Property A_thicker_leg_bears_more_and_an_even_strain_is_the_worst() => Prop.ForAll(
-        Sold.AnyMetal.ToArbitrary(), Sold.Part.Select(part => 0.03 + 0.3 * part).ToArbitrary(), Sold.Part.Select(part => 1 - 1.9 * part).ToArbitrary(), (metal, slenderness, ratio) =>
+        Sold.AnyMetal.ToArbitrary(), Sold.Part.Select(part => 0.03 + 0.3 * part).ToArbitrary(),
+        Sold.Part.Select(part => 1 - 1.9 * part).ToArbitrary(), (metal, slenderness, ratio) =>
         {
             StressStrainLaw law = metal.Material().Law;
-            double Critical(double thickness, double hinge) => FreeEdgeCheck.CriticalStrain(law, Length.FromMeters(1), Length.FromMeters(thickness), hinge).DecimalFractions;
+            double Critical(double thickness, double hinge) =>
+                FreeEdgeCheck.CriticalStrain(law, Length.FromMeters(1), Length.FromMeters(thickness), hinge).DecimalFractions;
             Assert.True(Critical(1.05 * slenderness, ratio) >= Critical(slenderness, ratio), "thickness");
             Assert.True(Critical(slenderness, ratio) >= Critical(slenderness, 1) * (1 - 1e-9), "gradient");
         });

@@ -9,11 +9,12 @@ namespace BendMath.Tests.Properties;
 public sealed class LoadedProperties
 {
     /// <summary>
-    /// y → h − y turns flange out into flange in and every strain into its opposite. Hence y_n → h − y_n, the same bending moment, the opposite
-    /// hold-down moment, the same finished curvature and the opposite dish.
+    /// y → h − y turns flange out into flange in and every strain into its opposite. Hence y_n → h − y_n, the same bending moment, the
+    /// opposite hold-down moment, the same finished curvature and the opposite dish.
     /// </summary>
     [Property(MaxTest = 300)]
-    public Property Flange_in_mirrors_flange_out_at_equal_curvature() => Prop.ForAll(Sold.Bends(Sold.Angles, Sold.AnyMetal).ToArbitrary(), bend =>
+    public Property Flange_in_mirrors_flange_out_at_equal_curvature() =>
+        Prop.ForAll(Sold.Bends(Sold.Angles, Sold.AnyMetal).ToArbitrary(), bend =>
     {
         LoadedBend first = bend.Loaded();
         LoadedBend second = (bend with { Bar = bend.Bar with { Lies = 1 - bend.Bar.Lies } }).Analysis().LoadedAt(first.Curvature);
@@ -34,7 +35,8 @@ public sealed class LoadedProperties
 
     /// <summary>By symmetry the neutral axis of tube, solid bar and bore is the center, so moments subtract as areas do.</summary>
     [Property(MaxTest = 200)]
-    public Property Moment_of_a_tube_is_that_of_the_solid_less_that_of_the_bore() => Prop.ForAll(Sold.Bends(Sold.Tubes, Sold.AnyMetal).ToArbitrary(), bend =>
+    public Property Moment_of_a_tube_is_that_of_the_solid_less_that_of_the_bore() =>
+        Prop.ForAll(Sold.Bends(Sold.Tubes, Sold.AnyMetal).ToArbitrary(), bend =>
     {
         LoadedBend tube = bend.Loaded();
         BarMaterial material = tube.Analysis.Material;
@@ -48,22 +50,27 @@ public sealed class LoadedProperties
     {
         LoadedBend loaded = bend.Loaded();
         double less = loaded.Analysis.MomentAt(loaded.Curvature * part).NewtonMeters;
-        Assert.True(less <= loaded.BendingMoment.NewtonMeters * (1 + 1e-13), FormattableString.Invariant($"{less:R} at {part} of the curvature, then {loaded.BendingMoment.NewtonMeters:R}"));
+        Assert.True(less <= loaded.BendingMoment.NewtonMeters * (1 + 1e-13),
+            FormattableString.Invariant($"{less:R} at {part} of the curvature, then {loaded.BendingMoment.NewtonMeters:R}"));
     });
 
     /// <summary>
     /// M_b = ∫σ(y − ȳ)dA = ∫σ(y − y_p)dA because N = 0, and |σ| ≤ σ_y: so M_b ≤ σ_y·Z for every section, the unsymmetric ones included.
     /// </summary>
     [Property(MaxTest = 300)]
-    public Property Perfectly_plastic_moment_stays_between_first_yield_and_fully_plastic() => Prop.ForAll(Sold.Bends(Sold.Bars, Sold.PerfectlyPlastic).ToArbitrary(), bend =>
+    public Property Perfectly_plastic_moment_stays_between_first_yield_and_fully_plastic() =>
+        Prop.ForAll(Sold.Bends(Sold.Bars, Sold.PerfectlyPlastic).ToArbitrary(), bend =>
     {
         LoadedBend loaded = bend.Loaded();
         double fully = loaded.Analysis.PlasticMoment.NewtonMeters;
         Assert.True(loaded.BendingMoment.NewtonMeters > loaded.Analysis.YieldMoment.NewtonMeters);
-        Assert.True(loaded.BendingMoment.NewtonMeters <= fully * (1 + 1e-13), FormattableString.Invariant($"{loaded.BendingMoment.NewtonMeters:R} > {fully:R}"));
+        Assert.True(loaded.BendingMoment.NewtonMeters <= fully * (1 + 1e-13),
+            FormattableString.Invariant($"{loaded.BendingMoment.NewtonMeters:R} > {fully:R}"));
     });
 
-    /// <summary>The neutral axis wanders from the centroid (elastic) toward the equal-area axis (fully plastic) and never past either.</summary>
+    /// <summary>
+    /// The neutral axis wanders from the centroid (elastic) toward the equal-area axis (fully plastic) and never past either.
+    /// </summary>
     [Property(MaxTest = 300)]
     public Property Neutral_axis_lies_between_centroid_and_equal_area_axis() => Prop.ForAll(Sold.AnyBend.ToArbitrary(), bend =>
     {
@@ -71,8 +78,10 @@ public sealed class LoadedProperties
         double depth = loaded.Analysis.Section.Depth.Meters;
         double centroid = loaded.Analysis.Section.Properties.CentroidFromInside.Meters;
         double equal = loaded.Analysis.Section.Properties.EqualAreaAxisFromInside.Meters;
-        Assert.InRange(loaded.NeutralAxisFromInside.Meters, Math.Min(centroid, equal) - 1e-12 * depth, Math.Max(centroid, equal) + 1e-12 * depth);
+        Assert.InRange(loaded.NeutralAxisFromInside.Meters, Math.Min(centroid, equal) - 1e-12 * depth,
+            Math.Max(centroid, equal) + 1e-12 * depth);
     });
 
-    private static BendAnalysis Round(double millimeters, BarMaterial material) => BendAnalysis.Of(new RoundBar(Length.FromMillimeters(millimeters)).Section, material);
+    private static BendAnalysis Round(double millimeters, BarMaterial material) =>
+        BendAnalysis.Of(new RoundBar(Length.FromMillimeters(millimeters)).Section, material);
 }

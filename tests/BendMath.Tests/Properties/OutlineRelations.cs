@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace BendMath.Tests.Properties;
 
-/// <summary>Relations between the figures of random outlines of lines and arcs: moved, turned, scaled, mirrored, cut in two, drilled.</summary>
+/// <summary>
+/// Relations between the figures of random outlines of lines and arcs: moved, turned, scaled, mirrored, cut in two, drilled.
+/// </summary>
 public sealed class OutlineRelations
 {
     private const double Rounding = 1e-11;
@@ -21,7 +23,8 @@ public sealed class OutlineRelations
     });
 
     [Property(MaxTest = 100)]
-    public Property Turning_follows_Mohr_and_keeps_its_invariants() => Prop.ForAll(Star.Any.ToArbitrary(), Star.Angles.ToArbitrary(), (star, turn) =>
+    public Property Turning_follows_Mohr_and_keeps_its_invariants() =>
+        Prop.ForAll(Star.Any.ToArbitrary(), Star.Angles.ToArbitrary(), (star, turn) =>
     {
         CustomBar bar = Drawn.Bar(star.Loop());
         Figures flat = new(bar.AsDrawn.Properties);
@@ -31,12 +34,14 @@ public sealed class OutlineRelations
         double scale = flat.Second + flat.Radial;
         Near.Relative(flat.Area, turned.Area, Rounding, "area");
         Near.Relative(flat.Perimeter, turned.Perimeter, Rounding, "perimeter");
-        Near.Absolute(c * c * flat.Second + s * s * flat.Radial + 2 * s * c * flat.Product, turned.Second, Rounding * scale, "bending axis");
+        Near.Absolute(c * c * flat.Second + s * s * flat.Radial + 2 * s * c * flat.Product, turned.Second, Rounding * scale,
+            "bending axis");
         Near.Absolute(s * s * flat.Second + c * c * flat.Radial - 2 * s * c * flat.Product, turned.Radial, Rounding * scale, "radial axis");
         Near.Absolute((c * c - s * s) * flat.Product + s * c * (flat.Radial - flat.Second), turned.Product, Rounding * scale, "product");
         Near.Absolute(scale, turned.Major + turned.Minor, Rounding * scale, "sum");
         Near.Absolute(flat.Major, turned.Major, Rounding * scale, "major");
-        Near.Absolute(flat.Second * flat.Radial - flat.Product * flat.Product, turned.Major * turned.Minor, Rounding * scale * scale, "determinant");
+        Near.Absolute(flat.Second * flat.Radial - flat.Product * flat.Product, turned.Major * turned.Minor, Rounding * scale * scale,
+            "determinant");
         if (flat.Major > 1.001 * flat.Minor)
         {
             Near.Relative(flat.MajorModulus, turned.MajorModulus, 1e-8, "principal modulus");
@@ -58,7 +63,8 @@ public sealed class OutlineRelations
     });
 
     [Property(MaxTest = 100)]
-    public Property Scaling_scales_each_figure_by_its_power() => Prop.ForAll(Star.Any.ToArbitrary(), Sold.Part.ToArbitrary(), (star, part) =>
+    public Property Scaling_scales_each_figure_by_its_power() =>
+        Prop.ForAll(Star.Any.ToArbitrary(), Sold.Part.ToArbitrary(), (star, part) =>
     {
         double by = Sold.Between(0.05, 40, part);
         Figures one = new(Of(star.Loop()));
@@ -75,7 +81,8 @@ public sealed class OutlineRelations
         Assert.Equal("reversed-winding", Assert.Single(image.Advisories).Code);
         Near.Absolute(-here.Product, there.Product, Rounding * here.Second, "product");
         Near.Relative(here.Width - here.CentroidAxial, there.CentroidAxial, Rounding, "centroid");
-        (here with { Product = 0, CentroidAxial = 1, EqualAreaAxial = 1 }).Near(there with { Product = 0, CentroidAxial = 1, EqualAreaAxial = 1 });
+        (here with { Product = 0, CentroidAxial = 1, EqualAreaAxial = 1 }).Near(
+            there with { Product = 0, CentroidAxial = 1, EqualAreaAxial = 1 });
     });
 
     [Property(MaxTest = 100)]
@@ -90,7 +97,8 @@ public sealed class OutlineRelations
         Near.Relative(whole.Area, figures.Sum(figure => figure.Area), Rounding, "area");
         Near.Relative(whole.Area * whole.Centroid, figures.Select((figure, i) => figure.Area * levels[i]).Sum(), Rounding, "first moment");
         Near.Relative(
-            whole.Second, figures.Select((figure, i) => figure.Second + figure.Area * Math.Pow(levels[i] - whole.Centroid, 2)).Sum(), Rounding, "second moment");
+            whole.Second, figures.Select((figure, i) => figure.Second + figure.Area * Math.Pow(levels[i] - whole.Centroid, 2)).Sum(),
+                Rounding, "second moment");
     });
 
     [Property(MaxTest = 100)]
@@ -105,21 +113,26 @@ public sealed class OutlineRelations
         Near.Relative(whole.Area - taken.Area, left.Area, Rounding, "area");
         Near.Relative(whole.Area * whole.Centroid - taken.Area * at, left.Area * left.Centroid, Rounding, "first moment");
         Near.Relative(
-            whole.Second + whole.Area * Math.Pow(whole.Centroid - left.Centroid, 2) - taken.Second - taken.Area * Math.Pow(at - left.Centroid, 2), left.Second, Rounding, "second moment");
+            whole.Second + whole.Area * Math.Pow(whole.Centroid - left.Centroid, 2) - taken.Second
+                - taken.Area * Math.Pow(at - left.Centroid, 2), left.Second, Rounding, "second moment");
         Near.Relative(whole.Perimeter + taken.Perimeter, left.Perimeter, Rounding, "perimeter");
     });
 
     [Property(MaxTest = 200)]
-    public Property Plastic_exceeds_elastic_and_axes_lie_inside() => Prop.ForAll(Star.Any.ToArbitrary(), Star.Angles.ToArbitrary(), (star, turn) =>
+    public Property Plastic_exceeds_elastic_and_axes_lie_inside() =>
+        Prop.ForAll(Star.Any.ToArbitrary(), Star.Angles.ToArbitrary(), (star, turn) =>
     {
         OrientedSection section = Drawn.Bar(star.Loop(), Drawn.Circle(2, 3, 4)).TurnedBy(Angle.FromDegrees(turn));
         SectionProperties p = section.Properties;
         Assert.True(p.ShapeFactor > 1);
         Assert.True(p.PlasticModulus.CubicMeters > Math.Min(p.ElasticModulusInside.CubicMeters, p.ElasticModulusOutside.CubicMeters));
-        Assert.True(p.PlasticModulusAboutRadialAxis.CubicMeters > Math.Min(p.ElasticModulusAboutRadialAxisNear.CubicMeters, p.ElasticModulusAboutRadialAxisFar.CubicMeters));
+        Assert.True(
+            p.PlasticModulusAboutRadialAxis.CubicMeters
+                > Math.Min(p.ElasticModulusAboutRadialAxisNear.CubicMeters, p.ElasticModulusAboutRadialAxisFar.CubicMeters));
         Assert.InRange(p.EqualAreaAxisFromInside.Meters, 0.01 * p.Depth.Meters, 0.99 * p.Depth.Meters);
         Assert.InRange(p.EqualAreaAxisAxial.Meters, 0.01 * p.Width.Meters, 0.99 * p.Width.Meters);
-        Assert.InRange(p.PrincipalSecondMomentMajor.MetersToTheFourth, p.SecondMomentAboutBendingAxis.MetersToTheFourth * (1 - Rounding), double.MaxValue);
+        Assert.InRange(p.PrincipalSecondMomentMajor.MetersToTheFourth, p.SecondMomentAboutBendingAxis.MetersToTheFourth * (1 - Rounding),
+            double.MaxValue);
     });
 
     private static SectionProperties Of(params OutlineLoop[] loops) => Drawn.Bar(loops).AsDrawn.Properties;
@@ -128,15 +141,19 @@ public sealed class OutlineRelations
 
     /// <summary>In meters and their powers.</summary>
     private sealed record Figures(
-        double Area, double Depth, double Width, double Centroid, double CentroidAxial, double Second, double Radial, double Product, double Major, double Minor,
-        double EqualArea, double EqualAreaAxial, double Plastic, double PlasticRadial, double Perimeter, double MajorModulus, double MinorModulus)
+        double Area, double Depth, double Width, double Centroid, double CentroidAxial, double Second, double Radial, double Product,
+        double Major, double Minor,
+        double EqualArea, double EqualAreaAxial, double Plastic, double PlasticRadial, double Perimeter, double MajorModulus,
+        double MinorModulus)
     {
         public Figures(SectionProperties p)
             : this(
                 p.Area.SquareMeters, p.Depth.Meters, p.Width.Meters, p.CentroidFromInside.Meters, p.CentroidAxial.Meters,
-                p.SecondMomentAboutBendingAxis.MetersToTheFourth, p.SecondMomentAboutRadialAxis.MetersToTheFourth, p.ProductOfInertia.MetersToTheFourth,
+                p.SecondMomentAboutBendingAxis.MetersToTheFourth, p.SecondMomentAboutRadialAxis.MetersToTheFourth,
+                p.ProductOfInertia.MetersToTheFourth,
                 p.PrincipalSecondMomentMajor.MetersToTheFourth, p.PrincipalSecondMomentMinor.MetersToTheFourth,
-                p.EqualAreaAxisFromInside.Meters, p.EqualAreaAxisAxial.Meters, p.PlasticModulus.CubicMeters, p.PlasticModulusAboutRadialAxis.CubicMeters,
+                p.EqualAreaAxisFromInside.Meters, p.EqualAreaAxisAxial.Meters, p.PlasticModulus.CubicMeters,
+                p.PlasticModulusAboutRadialAxis.CubicMeters,
                 p.Perimeter.Meters, p.PrincipalElasticModulusMajor.CubicMeters, p.PrincipalElasticModulusMinor.CubicMeters)
         {
         }
@@ -145,8 +162,10 @@ public sealed class OutlineRelations
         {
             (double two, double three, double four) = (by * by, Math.Pow(by, 3), Math.Pow(by, 4));
             return new(
-                Area * two, Depth * by, Width * by, Centroid * by, CentroidAxial * by, Second * four, Radial * four, Product * four, Major * four, Minor * four,
-                EqualArea * by, EqualAreaAxial * by, Plastic * three, PlasticRadial * three, Perimeter * by, MajorModulus * three, MinorModulus * three);
+                Area * two, Depth * by, Width * by, Centroid * by, CentroidAxial * by, Second * four, Radial * four, Product * four,
+                Major * four, Minor * four,
+                EqualArea * by, EqualAreaAxial * by, Plastic * three, PlasticRadial * three, Perimeter * by, MajorModulus * three,
+                    MinorModulus * three);
         }
 
         public void Near(Figures other)

@@ -6,7 +6,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Properties;
 
-/// <summary>Residual stress is in equilibrium: integrated over the rectangles a flat or a sharp angle is made of, by quadrature that shares nothing with the library.</summary>
+/// <summary>
+/// Residual stress is in equilibrium: integrated over the rectangles a flat or a sharp angle is made of, by quadrature that shares nothing
+/// with the library.
+/// </summary>
 public sealed class ResidualStressProperties
 {
     private const double Tolerance = 1e-10;
@@ -23,11 +26,14 @@ public sealed class ResidualStressProperties
             double stress = loaded.Analysis.Law.YieldStress.Pascals;
             double force = stress * section.Area.SquareMeters;
             Near.Absolute(0, Integral(bend.Bar, released, (_, _) => 1), Tolerance * force, "axial force");
-            Near.Absolute(0, Integral(bend.Bar, released, (level, _) => level - y), Tolerance * force * section.Depth.Meters, "bending moment");
+            Near.Absolute(0, Integral(bend.Bar, released, (level, _) => level - y), Tolerance * force * section.Depth.Meters,
+                "bending moment");
             double remaining = release == Release.Free
                 ? 0
-                : loaded.HoldDownMoment.NewtonMeters - loaded.BendingMoment.NewtonMeters * (section.ProductOfInertia / section.SecondMomentAboutBendingAxis);
-            Near.Absolute(remaining, Integral(bend.Bar, released, (_, axial) => axial - z), Tolerance * force * section.Width.Meters, "moment about the radial axis");
+                : loaded.HoldDownMoment.NewtonMeters
+                    - loaded.BendingMoment.NewtonMeters * (section.ProductOfInertia / section.SecondMomentAboutBendingAxis);
+            Near.Absolute(remaining, Integral(bend.Bar, released, (_, axial) => axial - z), Tolerance * force * section.Width.Meters,
+                "moment about the radial axis");
         });
 
     /// <summary>The stress is linear between the depths at which the fibers yielded, so Gauss points between them are exact.</summary>
@@ -43,7 +49,8 @@ public sealed class ResidualStressProperties
             for (int i = 1; i < levels.Length; i++)
             {
                 sum += GaussLegendreRule.Integrate(
-                    (level, axial) => weight(level, axial) * released.ResidualStressAt(Length.FromMeters(level), Length.FromMeters(axial)).Pascals,
+                    (level, axial) =>
+                        weight(level, axial) * released.ResidualStressAt(Length.FromMeters(level), Length.FromMeters(axial)).Pascals,
                     levels[i - 1], levels[i], 0, width, 4);
             }
         }

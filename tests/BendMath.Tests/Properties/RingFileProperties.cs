@@ -27,7 +27,8 @@ public sealed class RingFileProperties
         from rise in Sold.Part
         from support in Sold.Part
         from shims in Maybe
-        select (MatingDie?)MatingDie.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * Sold.Between(0.02, 0.9, support), shims));
+        select (MatingDie?)MatingDie.OfSupports(span, span * Sold.Between(0.05, 0.99, rise), span * Sold.Between(0.02, 0.9, support),
+            shims));
 
     private static Gen<Die> Dies { get; } =
         from stamp in Sold.Part
@@ -35,12 +36,15 @@ public sealed class RingFileProperties
         from face in Maybe
         from nose in Maybe
         from mate in Mates
-        select new Die("A", Length.FromMeters(1.2 + stamp), offset is { } distance ? ReferenceFace.OffsetBy(distance) : ReferenceFace.OutsideOfBar, face, nose, mate);
+        select new Die("A", Length.FromMeters(1.2 + stamp),
+            offset is { } distance ? ReferenceFace.OffsetBy(distance) : ReferenceFace.OutsideOfBar, face, nose, mate);
 
     [Property(MaxTest = 200)]
     public Property Any_die_and_softness_come_back() => Prop.ForAll(Dies.ToArbitrary(), Sold.Part.ToArbitrary(), (die, part) =>
     {
-        BarMaterial soft = new BarMaterial("metal", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(280)), Density.FromKilogramsPerCubicMeter(7850))
+        BarMaterial soft =
+            new BarMaterial("metal", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(280)),
+                Density.FromKilogramsPerCubicMeter(7850))
             .WithSofterUnloading(Ratio.FromDecimalFractions(Sold.Between(0.5, 1, part)));
         MeasuredRing ring = new(die, BendAnalysis.Of(Flat.EasyWay, soft), BendRadius.Inside(Length.FromMillimeters(250)), Release.Free);
         IReadOnlyList<MeasuredRing>[] read =

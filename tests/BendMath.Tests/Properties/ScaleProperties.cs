@@ -10,7 +10,10 @@ public sealed class ScaleProperties
 {
     private const double Tolerance = 1e-10;
 
-    /// <summary>All lengths times s: radii and distances times s, curvatures by s, moments times s³, couples per length times s², strains as they were.</summary>
+    /// <summary>
+    /// All lengths times s: radii and distances times s, curvatures by s, moments times s³, couples per length times s², strains as they
+    /// were.
+    /// </summary>
     [Property(MaxTest = 300)]
     public Property Scaling_all_lengths_scales_every_result() => Prop.ForAll(
         Sold.AnyBend.ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.02, 50, part)).ToArbitrary(), (bend, s) =>
@@ -21,7 +24,8 @@ public sealed class ScaleProperties
             Near.Relative(one.Curvature.InverseMeters / s, scaled.Curvature.InverseMeters, Tolerance, "curvature");
             double moment = one.BendingMoment.NewtonMeters;
             Near.Relative(s * s * s * moment, scaled.BendingMoment.NewtonMeters, Tolerance, "bending moment");
-            Near.Absolute(s * s * s * one.HoldDownMoment.NewtonMeters, scaled.HoldDownMoment.NewtonMeters, Tolerance * s * s * s * moment, "hold-down moment");
+            Near.Absolute(s * s * s * one.HoldDownMoment.NewtonMeters, scaled.HoldDownMoment.NewtonMeters, Tolerance * s * s * s * moment,
+                "hold-down moment");
             Near.Absolute(
                 s * s * one.HoldDownCouplePerLength.Newtons,
                 scaled.HoldDownCouplePerLength.Newtons,
@@ -44,8 +48,10 @@ public sealed class ScaleProperties
     {
         LoadedBend metric = bend.Loaded();
         OrientedSection section = bend.Bar.Section(millimeters => Length.FromInches(millimeters / 25.4));
-        BarMaterial material = bend.Metal.Material(megapascals => Pressure.FromKilopoundsForcePerSquareInch(megapascals / 6.894757293168361));
-        LoadedBend imperial = BendAnalysis.Of(section, material).LoadedTo(BendRadius.Inside(Length.FromInches(metric.InsideRadius.Millimeters / 25.4)));
+        BarMaterial material =
+            bend.Metal.Material(megapascals => Pressure.FromKilopoundsForcePerSquareInch(megapascals / 6.894757293168361));
+        LoadedBend imperial =
+            BendAnalysis.Of(section, material).LoadedTo(BendRadius.Inside(Length.FromInches(metric.InsideRadius.Millimeters / 25.4)));
         Near.Relative(metric.NeutralAxisFromInside.Millimeters, imperial.NeutralAxisFromInside.Inches * 25.4, Tolerance, "neutral axis");
         Near.Relative(metric.BendingMoment.NewtonMeters, imperial.BendingMoment.NewtonMeters, Tolerance, "bending moment");
         foreach (Release release in Enum.GetValues<Release>())
@@ -54,7 +60,8 @@ public sealed class ScaleProperties
             FinishedRing other = imperial.Release(release).Ring;
             Near.Relative(ring.InsideRadius.Millimeters, other.InsideRadius.Inches * 25.4, Tolerance, "finished radius");
             Near.Relative(
-                ring.BlankLengthFor(Angle.FromDegrees(360)).Millimeters, other.BlankLengthFor(Angle.FromRevolutions(1)).Inches * 25.4, Tolerance, "blank length");
+                ring.BlankLengthFor(Angle.FromDegrees(360)).Millimeters, other.BlankLengthFor(Angle.FromRevolutions(1)).Inches * 25.4,
+                    Tolerance, "blank length");
         }
     });
 }

@@ -16,7 +16,8 @@ public sealed class SectionRelations
         SectionProperties bore = Round(bar.Size - 2 * bar.Thickness);
         Near.Relative(solid.Area.SquareMeters - bore.Area.SquareMeters, tube.Area.SquareMeters, 1e-12, "area");
         Near.Relative(Second(solid) - Second(bore), Second(tube), 1e-12, "second moment");
-        Near.Relative(solid.PlasticModulus.CubicMeters - bore.PlasticModulus.CubicMeters, tube.PlasticModulus.CubicMeters, 1e-12, "plastic modulus");
+        Near.Relative(solid.PlasticModulus.CubicMeters - bore.PlasticModulus.CubicMeters, tube.PlasticModulus.CubicMeters, 1e-12,
+            "plastic modulus");
     });
 
     /// <summary>A sharp angle is a square less a smaller square, each moved to the common centroid by the parallel-axis theorem.</summary>
@@ -36,7 +37,8 @@ public sealed class SectionRelations
         double fromTaken = b * (d - centroid) * (d - centroid);
         Near.Relative(a - b, angle.Area.SquareMeters, 1e-12, "area");
         Near.Relative(centroid, angle.CentroidAxial.Meters, 1e-12, "centroid along the axis");
-        Near.Relative(flange > 0 ? centroid : bar.Size * 1e-3 - centroid, angle.CentroidFromInside.Meters, 1e-12, "centroid from the inside");
+        Near.Relative(flange > 0 ? centroid : bar.Size * 1e-3 - centroid, angle.CentroidFromInside.Meters, 1e-12,
+            "centroid from the inside");
         Near.Relative(Second(whole) - Second(taken) + fromWhole - fromTaken, Second(angle), 1e-11, "second moment");
         Near.Relative(Second(angle), angle.SecondMomentAboutRadialAxis.MetersToTheFourth, 1e-12, "second moment about the radial axis");
         Near.Relative(flange * (fromWhole - fromTaken), angle.ProductOfInertia.MetersToTheFourth, 1e-11, "product of inertia");

@@ -15,7 +15,9 @@ internal sealed record SoldBar(string Kind, double Size, double Thickness, doubl
         Length size = millimeters(Size);
         BarStock stock = Kind switch
         {
-            "angle" => new EqualAngle(size, millimeters(Thickness), Root > 0 ? AngleFillets.Of(millimeters(Root), millimeters(Root / 2)) : AngleFillets.Sharp),
+            "angle" =>
+                new EqualAngle(size, millimeters(Thickness),
+                    Root > 0 ? AngleFillets.Of(millimeters(Root), millimeters(Root / 2)) : AngleFillets.Sharp),
             "flat" => new FlatBar(size, millimeters(Thickness)),
             "square" => new SquareBar(size),
             "round" => new RoundBar(size),
@@ -25,7 +27,9 @@ internal sealed record SoldBar(string Kind, double Size, double Thickness, doubl
     }
 }
 
-/// <summary>A metal in gigapascals (E) and megapascals (yield, slope beyond yield; 0 for none). Round values of common grades, from memory.</summary>
+/// <summary>
+/// A metal in gigapascals (E) and megapascals (yield, slope beyond yield; 0 for none). Round values of common grades, from memory.
+/// </summary>
 internal sealed record Metal(string Name, double Modulus, double Yield, double Tangent)
 {
     public double YieldStrain => Yield / (Modulus * 1e3);
@@ -52,7 +56,10 @@ internal sealed record Bend(SoldBar Bar, Metal Metal, double Depths)
     }
 }
 
-/// <summary>Generators of sizes that are sold. Sizes and root radii (toe radius half of it) as in EN 10056-1, EN 10058 to EN 10060 and EN 10220, from memory.</summary>
+/// <summary>
+/// Generators of sizes that are sold. Sizes and root radii (toe radius half of it) as in EN 10056-1, EN 10058 to EN 10060 and EN 10220,
+/// from memory.
+/// </summary>
 internal static class Sold
 {
     private static readonly (double Leg, double Thickness, double Root)[] AngleSizes =
@@ -79,7 +86,9 @@ internal static class Sold
         select new SoldBar("flat", size.Item1, size.Item2, 0, lies);
 
     public static Gen<SoldBar> Tubes { get; } =
-        from size in Gen.Elements((21.3, 2.6), (26.9, 2.6), (33.7, 3.2), (42.4, 3.2), (48.3, 4), (60.3, 3.6)) select new SoldBar("tube", size.Item1, size.Item2, 0, 0);
+        from size in Gen.Elements((21.3, 2.6), (26.9, 2.6), (33.7, 3.2), (42.4, 3.2), (48.3, 4),
+            (60.3, 3.6))
+        select new SoldBar("tube", size.Item1, size.Item2, 0, 0);
 
     public static Gen<SoldBar> Symmetric { get; } = Gen.OneOf(
         Flats,
@@ -115,6 +124,7 @@ internal static class Sold
     }
 
     private static Gen<Metal> Metals(double slope) =>
-        Gen.Elements(("steel", 210d, 235d), ("steel", 210d, 355d), ("aluminum", 70d, 150d), ("aluminum", 70d, 215d), ("stainless", 200d, 230d), ("stainless", 200d, 300d))
+        Gen.Elements(("steel", 210d, 235d), ("steel", 210d, 355d), ("aluminum", 70d, 150d), ("aluminum", 70d, 215d),
+        ("stainless", 200d, 230d), ("stainless", 200d, 300d))
             .Select(grade => new Metal(grade.Item1, grade.Item2, grade.Item3, grade.Item2 * 1e3 * slope));
 }

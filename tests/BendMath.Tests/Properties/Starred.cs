@@ -7,8 +7,9 @@ using FsCheck.Fluent;
 namespace BendMath.Tests.Properties;
 
 /// <summary>
-/// A star-shaped outline around the origin, in millimeters: corners at given distances and directions, each rounded by a tangent arc that takes
-/// the given share of the shorter neighboring side. Every side keeps a straight part around its middle. No point lies nearer to the origin than 10 mm.
+/// A star-shaped outline around the origin, in millimeters: corners at given distances and directions, each rounded by a tangent arc that
+/// takes the given share of the shorter neighboring side. Every side keeps a straight part around its middle. No point lies nearer to the
+/// origin than 10 mm.
 /// </summary>
 internal sealed record Star((double Distance, double Direction, double Share)[] Corners)
 {
@@ -17,11 +18,13 @@ internal sealed record Star((double Distance, double Direction, double Share)[] 
         from distances in Gen.Choose(200, 600).ArrayOf(count)
         from places in Gen.Choose(300, 700).ArrayOf(count)
         from shares in Gen.Elements(0, 100, 200, 300, 400).ArrayOf(count)
-        select new Star([.. Enumerable.Range(0, count).Select(i => (distances[i] / 10.0, 2 * Math.PI * (i + places[i] / 1000.0) / count, shares[i] / 1000.0))]);
+        select new Star(
+            [.. Enumerable.Range(0, count).Select(i => (distances[i] / 10.0, 2 * Math.PI * (i + places[i] / 1000.0) / count, shares[i] / 1000.0))]);
 
     public static Gen<double> Angles { get; } = Gen.Choose(-180_000, 180_000).Select(angle => angle / 1000.0);
 
-    public OutlineLoop Loop(Func<(double X, double Y), (double X, double Y)>? move = null, bool mirrored = false) => new(Edges(move ?? (point => point), mirrored));
+    public OutlineLoop Loop(Func<(double X, double Y), (double X, double Y)>? move = null, bool mirrored = false) =>
+        new(Edges(move ?? (point => point), mirrored));
 
     /// <summary>The part from the middle of one side to the middle of another and back over the origin.</summary>
     public OutlineLoop Part(int from, int to)
@@ -65,7 +68,8 @@ internal sealed record Star((double Distance, double Direction, double Share)[] 
         return new(part);
     }
 
-    public override string ToString() => string.Join("; ", Corners.Select(c => FormattableString.Invariant($"{c.Distance} mm at {c.Direction:R}, share {c.Share}")));
+    public override string ToString() =>
+        string.Join("; ", Corners.Select(c => FormattableString.Invariant($"{c.Distance} mm at {c.Direction:R}, share {c.Share}")));
 
     private (double X, double Y) Point(int i)
     {

@@ -10,7 +10,8 @@ namespace BendMath.Tests.Properties;
 public sealed class ThreePointProperties
 {
     [Property(MaxTest = 60)]
-    public Property More_stroke_makes_a_tighter_ring() => Prop.ForAll(Pinches.ToArbitrary(), Sold.Releases.ToArbitrary(), (pinch, release) =>
+    public Property More_stroke_makes_a_tighter_ring() =>
+        Prop.ForAll(Pinches.ToArbitrary(), Sold.Releases.ToArbitrary(), (pinch, release) =>
     {
         FinishedRing ring = pinch.Form().RingWhen(release);
         FinishedRing tighter = (pinch with { Nominal = 1.02 * pinch.Nominal }).Form().RingWhen(release);
@@ -18,7 +19,8 @@ public sealed class ThreePointProperties
     });
 
     [Property(MaxTest = 60)]
-    public Property The_stroke_for_a_ring_is_the_stroke_that_made_it() => Prop.ForAll(Pinches.ToArbitrary(), Sold.Releases.ToArbitrary(), (pinch, release) =>
+    public Property The_stroke_for_a_ring_is_the_stroke_that_made_it() =>
+        Prop.ForAll(Pinches.ToArbitrary(), Sold.Releases.ToArbitrary(), (pinch, release) =>
     {
         FormedBend formed = pinch.Form();
         Length? stroke = pinch.Model().StrokeFor(formed.Loaded.Analysis, BendRadius.Inside(formed.RingWhen(release).InsideRadius), release);
@@ -32,9 +34,11 @@ public sealed class ThreePointProperties
         {
             FormedBend one = pinch.Form();
             FormedBend scaled = pinch.Form(s);
-            Near.Relative(s * one.RingWhen(Release.Free).InsideRadius.Meters, scaled.RingWhen(Release.Free).InsideRadius.Meters, 1e-10, "finished radius");
+            Near.Relative(s * one.RingWhen(Release.Free).InsideRadius.Meters, scaled.RingWhen(Release.Free).InsideRadius.Meters, 1e-10,
+                "finished radius");
             Near.Relative(s * s * one.Contact!.NoseForce.Newtons, scaled.Contact!.NoseForce.Newtons, 1e-10, "nose force");
-            Near.Absolute(s * one.Contact.ContactShift.Meters, scaled.Contact.ContactShift.Meters, 1e-10 * s * pinch.HalfSpan(), "contact shift");
+            Near.Absolute(s * one.Contact.ContactShift.Meters, scaled.Contact.ContactShift.Meters, 1e-10 * s * pinch.HalfSpan(),
+                "contact shift");
         });
 
     /// <summary>The forces of the three contacts balance, and both supports see the same moment under the nose.</summary>
@@ -45,13 +49,18 @@ public sealed class ThreePointProperties
         ThreePointContact contact = formed.Contact!;
         double a = pinch.HalfSpan();
         double moment = formed.Loaded.BendingMoment.NewtonMeters;
-        Near.Relative(moment, contact.IncomingSupportForce.Newtons * (a - contact.ContactShift.Meters), 1e-12, "moment of the incoming support");
-        Near.Relative(moment, contact.OutgoingSupportForce.Newtons * (a + contact.ContactShift.Meters), 1e-12, "moment of the outgoing support");
-        Near.Relative(contact.NoseForce.Newtons, (contact.IncomingSupportForce + contact.OutgoingSupportForce).Newtons, 1e-12, "nose force");
+        Near.Relative(moment, contact.IncomingSupportForce.Newtons * (a - contact.ContactShift.Meters), 1e-12,
+            "moment of the incoming support");
+        Near.Relative(moment, contact.OutgoingSupportForce.Newtons * (a + contact.ContactShift.Meters), 1e-12,
+            "moment of the outgoing support");
+        Near.Relative(contact.NoseForce.Newtons, (contact.IncomingSupportForce + contact.OutgoingSupportForce).Newtons, 1e-12,
+            "nose force");
         Assert.False(contact.WrapsNose);
     });
 
-    /// <summary>Elastic: κ₀ = (3/2)·κ_nom, the deflection F·(2a)³/(48·E·I) of a beam on two supports, so nothing stays up to κ_nom = (2/3)·κ_y.</summary>
+    /// <summary>
+    /// Elastic: κ₀ = (3/2)·κ_nom, the deflection F·(2a)³/(48·E·I) of a beam on two supports, so nothing stays up to κ_nom = (2/3)·κ_y.
+    /// </summary>
     [Property(MaxTest = 60)]
     public Property A_small_stroke_leaves_the_bar_straight() => Prop.ForAll(Pinches.ToArbitrary(), Sold.Part.ToArbitrary(), (pinch, part) =>
     {
@@ -74,12 +83,14 @@ public sealed class ThreePointProperties
         FormedBend wrapped = new WrapBending().Form(analysis, die);
         Assert.True(formed.Contact!.WrapsNose);
         Assert.Contains(formed.Advisories, advisory => advisory.Code == "wraps-nose");
-        Near.Relative(wrapped.RingWhen(release).InsideRadius.Meters, formed.RingWhen(release).InsideRadius.Meters, 1e-12, "finished radius");
+        Near.Relative(wrapped.RingWhen(release).InsideRadius.Meters, formed.RingWhen(release).InsideRadius.Meters, 1e-12,
+            "finished radius");
     });
 
     /// <summary>
-    /// Rigid, perfectly plastic, edge for a nose: B₁ = 0 and B₂ = κ₀/2, so √(1 − κ₀y_n) = √(1 − κ_nom·y_n)/(2 − √(1 − κ_nom·y_n)), and for rings much
-    /// wider than the bar R/R_nom = (4n + 1)/(4n + 2) at n = 0: one half. The distance from the limit falls with the elastic strain.
+    /// Rigid, perfectly plastic, edge for a nose: B₁ = 0 and B₂ = κ₀/2, so √(1 − κ₀y_n) = √(1 − κ_nom·y_n)/(2 − √(1 − κ_nom·y_n)), and for
+    /// rings much wider than the bar R/R_nom = (4n + 1)/(4n + 2) at n = 0: one half. The distance from the limit falls with the elastic
+    /// strain.
     /// </summary>
     [Theory]
     [InlineData(100)]
@@ -109,8 +120,9 @@ public sealed class ThreePointProperties
     }
 
     /// <summary>
-    /// Rigid power law σ ∝ eⁿ, edge for a nose: B₁ = κ₀·n/(2n + 1) and B₂ = κ₀/2, and for rings much wider than the bar R/R_nom = (4n + 1)/(4n + 2): 9/14 at n = 0.2, 3/4 at
-    /// n = 0.5. The part of the radius that is the depth of the bar falls with the depth over the radius, the elastic part with the modulus.
+    /// Rigid power law σ ∝ eⁿ, edge for a nose: B₁ = κ₀·n/(2n + 1) and B₂ = κ₀/2, and for rings much wider than the bar R/R_nom = (4n +
+    /// 1)/(4n + 2): 9/14 at n = 0.2, 3/4 at n = 0.5. The part of the radius that is the depth of the bar falls with the depth over the
+    /// radius, the elastic part with the modulus.
     /// </summary>
     [Theory]
     [InlineData(0.2, 9 / 14.0, 100)]
@@ -120,7 +132,9 @@ public sealed class ThreePointProperties
         double[] distances = [.. new[] { 1, 2, 3 }.Select(step =>
         {
             PowerHardening law = new(Pressure.FromGigapascals(210 * Math.Pow(stiffer, step)), Pressure.FromMegapascals(600), n);
-            BendAnalysis analysis = BendAnalysis.Of(new SquareBar(Length.FromMillimeters(10)).Section, new("invented, nearly rigid", law, Density.FromKilogramsPerCubicMeter(7850)));
+            BendAnalysis analysis =
+                BendAnalysis.Of(new SquareBar(Length.FromMillimeters(10)).Section,
+                    new("invented, nearly rigid", law, Density.FromKilogramsPerCubicMeter(7850)));
             double nominal = 100 / Math.Pow(10, step + 1);
             double stroke = nominal * 0.01 / (1 + Math.Sqrt(1 - nominal * nominal * 0.01));
             FinishedRing ring = new IncrementalThreePointBending(new ThreePointSetup(Length.FromMillimeters(100), Length.Zero))
@@ -132,7 +146,10 @@ public sealed class ThreePointProperties
         Assert.InRange(distances[2], 0, 1e-3);
     }
 
-    /// <summary>Half-span 4 to 12 depths, nose up to 2 depths, three contacts on a circle of at least 3 times the yield curvature and at most 0.35/a.</summary>
+    /// <summary>
+    /// Half-span 4 to 12 depths, nose up to 2 depths, three contacts on a circle of at least 3 times the yield curvature and at most
+    /// 0.35/a.
+    /// </summary>
     private static Gen<Pinch> Pinches { get; } =
         from bar in Sold.Bars
         from metal in Sold.AnyMetal
@@ -142,7 +159,8 @@ public sealed class ThreePointProperties
         let depth = bar.Section().Depth.Meters
         let depths = Sold.Between(4, 12, span)
         let least = 3 * metal.YieldStrain / (Sold.FarFace(bar) * depth)
-        select new Pinch(new Bend(bar, metal, 0), depths, nose < 0.3 ? 0 : 2 * nose * depth, Sold.Between(least, 0.35 / (depths * depth), part));
+        select new Pinch(new Bend(bar, metal, 0), depths, nose < 0.3 ? 0 : 2 * nose * depth,
+            Sold.Between(least, 0.35 / (depths * depth), part));
 
     /// <summary>Half-span in depths; nose radius in meters; curvature through the contacts in 1/m.</summary>
     private sealed record Pinch(Bend Bend, double Spans, double Nose, double Nominal)
@@ -156,7 +174,8 @@ public sealed class ThreePointProperties
         {
             double a = HalfSpan(scale);
             double nominal = Nominal / scale;
-            return Model(scale).FormAtStroke(Bend.Analysis(scale), Length.FromMeters(nominal * a * a / (1 + Math.Sqrt(1 - nominal * nominal * a * a))));
+            return Model(scale)
+                .FormAtStroke(Bend.Analysis(scale), Length.FromMeters(nominal * a * a / (1 + Math.Sqrt(1 - nominal * nominal * a * a))));
         }
     }
 }

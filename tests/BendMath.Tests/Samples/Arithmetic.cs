@@ -1,6 +1,8 @@
 namespace BendMath.Tests.Samples;
 
-/// <summary>A pocket calculator for printed equations: + - · / ² √( ) sin cos atan2 floor ceil max π and numbers. Knows nothing of the library.</summary>
+/// <summary>
+/// A pocket calculator for printed equations: + - · / ² √( ) sin cos atan2 floor ceil max π and numbers. Knows nothing of the library.
+/// </summary>
 internal sealed class Arithmetic
 {
     private readonly string _text;
@@ -19,7 +21,8 @@ internal sealed class Arithmetic
     {
         Arithmetic arithmetic = new(text, symbol);
         double value = arithmetic.Sum();
-        return arithmetic._at == arithmetic._text.Length ? value : throw new FormatException($"\"{text}\" cannot be read from {arithmetic._at} on");
+        return arithmetic._at == arithmetic._text.Length ? value
+            : throw new FormatException($"\"{text}\" cannot be read from {arithmetic._at} on");
     }
 
     private double Sum()

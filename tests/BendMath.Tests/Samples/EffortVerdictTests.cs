@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using BendMath.Forming.ThreePoint;
 using BendMath.Json;
@@ -23,14 +24,24 @@ public sealed class EffortVerdictTests
     [Fact]
     public void A_bender_that_gives_prints_the_stroke_to_set()
     {
-        string text = Planner.Demo().Replace("\"nose radius\": \"20 mm\" }", "\"nose radius\": \"20 mm\", \"stiffness\": { \"nose force\": \"5 kN\", \"give\": \"0.8 mm\" } }", StringComparison.Ordinal);
+        string text =
+            Planner.Demo()
+                .Replace("\"nose radius\": \"20 mm\" }",
+                    "\"nose radius\": \"20 mm\", \"stiffness\": { \"nose force\": \"5 kN\", \"give\": \"0.8 mm\" } }",
+                        StringComparison.Ordinal);
         Assert.NotEqual(Planner.Demo(), text);
-        string printed = Printed(text.Replace("\"arc\": \"180 deg\",", "\"arc\": \"180 deg\", \"mechanical advantage\": \"10 times\", \"pull limit\": \"250 N\",", StringComparison.Ordinal));
+        string printed =
+            Printed(
+                text.Replace("\"arc\": \"180 deg\",",
+                    "\"arc\": \"180 deg\", \"mechanical advantage\": \"10 times\", \"pull limit\": \"250 N\",", StringComparison.Ordinal));
         ThreePointContact contact = RingPlan.For(RingJobFile.Read(text).Jobs[1].Job).Ring!.Outcome.Formed!.Contact!;
         Assert.InRange(contact.Give.Millimeters, 0.1, 0.3);
         Assert.Contains(
-            FormattableString.Invariant($"Set the stroke {contact.SetStroke.Millimeters:0.00} mm past the line tangent to the nose, of which the bender gives {contact.Give.Millimeters:0.00} mm;"), printed, StringComparison.Ordinal);
-        Assert.Contains("where the nose gets 10 times as much; friction comes on top Against the limit within the limit of 250 N", printed, StringComparison.Ordinal);
+            string.Create(CultureInfo.InvariantCulture,
+                $"Set the stroke {contact.SetStroke.Millimeters:0.00} mm past the line tangent to the nose, of which the bender "
+                    + $"gives {contact.Give.Millimeters:0.00} mm;"), printed, StringComparison.Ordinal);
+        Assert.Contains("where the nose gets 10 times as much; friction comes on top Against the limit within the limit of 250 N", printed,
+            StringComparison.Ordinal);
     }
 
     /// <summary>The plan of a file, its words with one space between them.</summary>

@@ -11,7 +11,9 @@ namespace BendMath.Tests.Samples;
 /// <summary>One screen, Markdown, the page, fractions, the cut list.</summary>
 public sealed partial class RingPlannerTests
 {
-    /// <summary>One screen: every job's die, cut, pull, check and doubts, and the caution about stored energy, in fewer lines than a page has.</summary>
+    /// <summary>
+    /// One screen: every job's die, cut, pull, check and doubts, and the caution about stored energy, in fewer lines than a page has.
+    /// </summary>
     [Fact]
     public void The_first_thing_printed_is_one_screen()
     {
@@ -23,7 +25,8 @@ public sealed partial class RingPlannerTests
             PlannedRing ring = RingPlan.For(entry.Job).Ring!;
             int start = screen.IndexOf(entry.Job.Name, StringComparison.Ordinal);
             Assert.Contains(ring.Outcome.Die.Name, screen[start..], StringComparison.Ordinal);
-            Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.Cutting.CutStyle), screen[start..], StringComparison.Ordinal);
+            Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.Cutting.CutStyle), screen[start..],
+                StringComparison.Ordinal);
         }
 
         Assert.Contains("a loaded spring", screen, StringComparison.Ordinal);
@@ -31,7 +34,9 @@ public sealed partial class RingPlannerTests
         Assert.Single(Regex.Matches(screen, "Invented data"));
     }
 
-    /// <summary>One cut list of all jobs: its pieces are the blanks and quantities of the plans, and inches stand beside where the job is in inches.</summary>
+    /// <summary>
+    /// One cut list of all jobs: its pieces are the blanks and quantities of the plans, and inches stand beside where the job is in inches.
+    /// </summary>
     [Fact]
     public void Several_jobs_give_one_cut_list()
     {
@@ -40,7 +45,10 @@ public sealed partial class RingPlannerTests
         foreach (RingJobEntry entry in RingJobFile.Read(Planner.Demo()).Jobs)
         {
             int pieces = Regex.Matches(cutting, $@"(?m)^\| (\d+) \| [^|]* \| (?:[^|]*\+ )?(\d+) × {Regex.Escape(entry.Job.Name)} ")
-                .Sum(row => int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture) * int.Parse(row.Groups[2].Value, CultureInfo.InvariantCulture));
+                .Sum(
+                    row =>
+                        int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture)
+                            * int.Parse(row.Groups[2].Value, CultureInfo.InvariantCulture));
             Assert.Equal(entry.Job.Wanted.Quantity, pieces);
         }
 
@@ -94,8 +102,10 @@ public sealed partial class RingPlannerTests
                 .Replace("\"mild steel\"", quoted, StringComparison.Ordinal));
             string html = Run(Planner.Good, path, "--html", "--workings").Output;
             XDocument page = XDocument.Parse(Regex.Replace(html, "<!DOCTYPE html>|<meta[^>]*>|<br>", string.Empty));
-            Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName is "script" or "b" && element.Parent!.Name.LocalName != "p");
-            Assert.DoesNotContain(page.Descendants().Attributes(), attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+            Assert.DoesNotContain(page.Descendants(),
+                element => element.Name.LocalName is "script" or "b" && element.Parent!.Name.LocalName != "p");
+            Assert.DoesNotContain(page.Descendants().Attributes(),
+                attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
             Assert.Contains(page.Descendants("h1"), heading => heading.Value.Contains(name, StringComparison.Ordinal));
             Assert.All(page.Descendants().Where(element => element.Name.LocalName == "text"), text => Assert.Empty(text.Elements()));
             Assert.Contains(name, Run(Planner.Good, path, "--details").Output, StringComparison.Ordinal);
@@ -112,6 +122,9 @@ public sealed partial class RingPlannerTests
         string words = Words(Run(Planner.Good, "--details", "--fractions", "16").Output);
         Assert.Contains("to the nearest 1/16", words, StringComparison.Ordinal);
         PlannedRing ring = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[0].Job).Ring!;
-        Assert.Contains($"inside {LengthText.Format(ring.Free.InsideDiameter, LengthStyle.Millimeters(1))} ({LengthText.Format(ring.Free.InsideDiameter, LengthStyle.FractionalInches(16, LengthRounding.Nearest))})", words, StringComparison.Ordinal);
+        Assert.Contains(
+            $"inside {LengthText.Format(ring.Free.InsideDiameter, LengthStyle.Millimeters(1))} "
+                + $"({LengthText.Format(ring.Free.InsideDiameter, LengthStyle.FractionalInches(16, LengthRounding.Nearest))})", words,
+                    StringComparison.Ordinal);
     }
 }

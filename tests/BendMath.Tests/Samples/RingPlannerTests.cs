@@ -38,7 +38,8 @@ public sealed partial class RingPlannerTests
             Assert.InRange(job.IndexOf("As it comes off", StringComparison.Ordinal), step, job.Length);
         }
 
-        Assert.Contains("No measured ring supports", Jobs()[0][..Jobs()[0].IndexOf("1. Which die", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.Contains("No measured ring supports", Jobs()[0][..Jobs()[0].IndexOf("1. Which die", StringComparison.Ordinal)],
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -51,7 +52,8 @@ public sealed partial class RingPlannerTests
             int[] starts = [.. headings.Select(heading => words.IndexOf(heading, StringComparison.Ordinal)), words.Length];
             Assert.Equal(starts.Order(), starts);
             Assert.All(SafetyNotice.All, caution => Assert.InRange(
-                words.IndexOf("CAUTION " + caution.Text, StringComparison.Ordinal), starts[(int)caution.Step], starts[(int)caution.Step + 1] - 1));
+                words.IndexOf("CAUTION " + caution.Text, StringComparison.Ordinal), starts[(int)caution.Step],
+                    starts[(int)caution.Step + 1] - 1));
         }
     }
 
@@ -108,7 +110,8 @@ public sealed partial class RingPlannerTests
         string file = Path.GetTempFileName();
         try
         {
-            File.WriteAllText(file, JobTexts.With("\"leg\": \"30 mm\"", "\"leg\": \"30\"").Replace("\"wrap\"", "\"magic\"", StringComparison.Ordinal));
+            File.WriteAllText(file,
+                JobTexts.With("\"leg\": \"30 mm\"", "\"leg\": \"30\"").Replace("\"wrap\"", "\"magic\"", StringComparison.Ordinal));
             (string output, string error) = Run(Planner.BadInput, file);
             Assert.Empty(output);
             string[] lines = error.TrimEnd().Split(Environment.NewLine);
@@ -128,11 +131,14 @@ public sealed partial class RingPlannerTests
         string file = Path.GetTempFileName();
         try
         {
-            File.WriteAllText(file, JobTexts.With("\"curvature ratio\"", "\"stamped face\"").Replace("\"490 mm\"", "\"520 mm\"", StringComparison.Ordinal));
+            File.WriteAllText(file,
+                JobTexts.With("\"curvature ratio\"", "\"stamped face\"").Replace("\"490 mm\"", "\"520 mm\"", StringComparison.Ordinal));
             (string output, string error) = Run(Planner.BadInput, file);
             Assert.Empty(output);
             Assert.StartsWith("correction (line ", error, StringComparison.Ordinal);
-            Assert.Contains("\"correction\" must explain its ring angle 30 × 30 × 3 mm, flange out on A: 260 mm to the inside face, but by the stamped face it does not: wrapping does not explain it", error, StringComparison.Ordinal);
+            Assert.Contains(
+                "\"correction\" must explain its ring angle 30 × 30 × 3 mm, flange out on A: 260 mm to the inside face, but by the "
+                    + "stamped face it does not: wrapping does not explain it", error, StringComparison.Ordinal);
             Assert.Single(error.TrimEnd().Split('\n'));
         }
         finally
@@ -142,7 +148,8 @@ public sealed partial class RingPlannerTests
     }
 
     [Theory]
-    [InlineData("There is no option \"--jsn\"; the options are --details, --workings, --fractions N, --markdown, --html, --json, --example and --help.", "--jsn")]
+    [InlineData("There is no option \"--jsn\"; the options are --details, --workings, --fractions N, --markdown, --html, --json, "
+        + "--example and --help.", "--jsn")]
     [InlineData("--fractions is followed by 8, 16, 32 or 64, the finest fraction of an inch, but by \"12\" here.", "--fractions", "12")]
     [InlineData("--fractions is followed by 8, 16, 32 or 64, the finest fraction of an inch, but by \"nothing\" here.", "--fractions")]
     [InlineData("One form at a time: --html and --json are given.", "--html", "--json")]
@@ -159,7 +166,8 @@ public sealed partial class RingPlannerTests
     public void Help_names_every_option()
     {
         string help = Run(Planner.Good, "--help").Output;
-        Assert.All(["FILE", "--details", "--workings", "--fractions", "--markdown", "--html", "--json", "--example", "--help"], option => Assert.Contains(option, help, StringComparison.Ordinal));
+        Assert.All(["FILE", "--details", "--workings", "--fractions", "--markdown", "--html", "--json", "--example", "--help"],
+            option => Assert.Contains(option, help, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -187,13 +195,16 @@ public sealed partial class RingPlannerTests
     {
         string words = Words(Jobs()[1]);
         FormedBend formed = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[1].Job).Ring!.Outcome.Formed!;
-        Assert.Contains($"Set the stroke {LengthText.Format(formed.Contact!.Stroke, LengthStyle.Millimeters(2))} past", words, StringComparison.Ordinal);
+        Assert.Contains($"Set the stroke {LengthText.Format(formed.Contact!.Stroke, LengthStyle.Millimeters(2))} past", words,
+            StringComparison.Ordinal);
         Assert.Contains("three contacts then has a radius of 590.0 mm", words, StringComparison.Ordinal);
         Assert.Contains("At the nose the bar touches the nose at one point", words, StringComparison.Ordinal);
         Assert.DoesNotContain("square to the end of a lever", words, StringComparison.Ordinal);
     }
 
-    /// <summary>What a die is cut to is the face the bar lies on, in the sense of the model, and the stamp is printed with its meaning.</summary>
+    /// <summary>
+    /// What a die is cut to is the face the bar lies on, in the sense of the model, and the stamp is printed with its meaning.
+    /// </summary>
     [Fact]
     public void The_die_to_make_is_given_by_the_face_the_bar_lies_on()
     {
@@ -201,7 +212,8 @@ public sealed partial class RingPlannerTests
         string machined = LengthText.Format(choice.Ideal!.Loaded.InsideRadius, LengthStyle.Millimeters(1));
         Assert.Contains($"Die to make an inside face of radius {machined}", Words(Jobs()[2]), StringComparison.Ordinal);
         Assert.DoesNotContain("inside of the bar: 4 in", Words(Jobs()[2]), StringComparison.Ordinal);
-        Assert.Contains("Stamp means 14.89 mm (0.586 in) outside the inside face, as the measured ring says", Words(Jobs()[2]), StringComparison.Ordinal);
+        Assert.Contains("Stamp means 14.89 mm (0.586 in) outside the inside face, as the measured ring says", Words(Jobs()[2]),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -272,7 +284,9 @@ public sealed partial class RingPlannerTests
     private static string[] Jobs()
     {
         string[] names = [.. RingJobFile.Read(Planner.Demo()).Jobs.Select(entry => entry.Job.Name)];
-        int[] starts = [.. names.Select(name => Printed.IndexOf($"{name}\n===", StringComparison.Ordinal)), Printed.IndexOf("Cutting\n===", StringComparison.Ordinal)];
+        int[] starts =
+            [.. names.Select(name => Printed.IndexOf($"{name}\n===", StringComparison.Ordinal)),
+                Printed.IndexOf("Cutting\n===", StringComparison.Ordinal)];
         return [.. names.Select((_, index) => Printed[starts[index]..starts[index + 1]])];
     }
 

@@ -29,13 +29,18 @@ public sealed class AllocationTests
         p.Area.Value + p.Depth.Value + p.Width.Value + p.CentroidFromInside.Value + p.CentroidAxial.Value
         + p.SecondMomentAboutBendingAxis.Value + p.SecondMomentAboutRadialAxis.Value + p.ProductOfInertia.Value
         + p.PrincipalSecondMomentMajor.Value + p.PrincipalSecondMomentMinor.Value + p.PrincipalAxisAngle.Value
-        + p.ElasticModulusInside.Value + p.ElasticModulusOutside.Value + p.ElasticModulusAboutRadialAxisNear.Value + p.ElasticModulusAboutRadialAxisFar.Value
+        + p.ElasticModulusInside.Value + p.ElasticModulusOutside.Value + p.ElasticModulusAboutRadialAxisNear.Value
+        + p.ElasticModulusAboutRadialAxisFar.Value
         + p.PrincipalElasticModulusMajor.Value + p.PrincipalElasticModulusMinor.Value
-        + p.EqualAreaAxisFromInside.Value + p.PlasticModulus.Value + p.EqualAreaAxisAxial.Value + p.PlasticModulusAboutRadialAxis.Value + p.ShapeFactor
+        + p.EqualAreaAxisFromInside.Value + p.PlasticModulus.Value + p.EqualAreaAxisAxial.Value + p.PlasticModulusAboutRadialAxis.Value
+        + p.ShapeFactor
         + p.RadiusOfGyrationAboutBendingAxis.Value + p.RadiusOfGyrationAboutRadialAxis.Value
         + p.PrincipalRadiusOfGyrationMajor.Value + p.PrincipalRadiusOfGyrationMinor.Value + p.Perimeter.Value + p.OuterPerimeter.Value;
 
-    /// <summary>Bytes of all objects that can be reached, but for texts, orientations and empty arrays, which are shared: the size of each is what its copy allocates.</summary>
+    /// <summary>
+    /// Bytes of all objects that can be reached, but for texts, orientations and empty arrays, which are shared: the size of each is what
+    /// its copy allocates.
+    /// </summary>
     private static long Size(object root)
     {
         HashSet<object> seen = new(ReferenceEqualityComparer.Instance);

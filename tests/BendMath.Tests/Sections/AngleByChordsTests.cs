@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Tests.Sections;
 
 /// <summary>
-/// Source: definitions of area and moments of area, integrated here over chords parallel to the heel by Gauss–Legendre quadrature (MathNet.Numerics);
-/// the library integrates along the outline.
+/// Source: definitions of area and moments of area, integrated here over chords parallel to the heel by Gauss–Legendre quadrature
+/// (MathNet.Numerics); the library integrates along the outline.
 /// </summary>
 public sealed class AngleByChordsTests
 {
@@ -36,7 +36,8 @@ public sealed class AngleByChordsTests
         });
 
         SectionProperties Angle(FlangeDirection direction) =>
-            OrientedBars.Angle(Length.FromMillimeters(radialLeg), Length.FromMillimeters(axialLeg), Length.FromMillimeters(thickness), fillets, direction).Properties;
+            OrientedBars.Angle(Length.FromMillimeters(radialLeg), Length.FromMillimeters(axialLeg), Length.FromMillimeters(thickness),
+                fillets, direction).Properties;
     }
 
     /// <summary>Parallel-axis theorem (any textbook): a sharp angle is the square on its legs less the square between them.</summary>
@@ -47,7 +48,8 @@ public sealed class AngleByChordsTests
     [InlineData(25, 24)]
     public void Sharp_angle_is_a_square_less_a_square(double leg, double thickness)
     {
-        SectionProperties angle = new EqualAngle(Length.FromMillimeters(leg), Length.FromMillimeters(thickness), AngleFillets.Sharp).FlangeOut.Properties;
+        SectionProperties angle =
+            new EqualAngle(Length.FromMillimeters(leg), Length.FromMillimeters(thickness), AngleFillets.Sharp).FlangeOut.Properties;
         SectionProperties whole = new SquareBar(Length.FromMillimeters(leg)).Section.Properties;
         SectionProperties gap = new SquareBar(Length.FromMillimeters(leg - thickness)).Section.Properties;
         double outer = whole.Area.SquareMillimeters;
@@ -57,7 +59,8 @@ public sealed class AngleByChordsTests
         double area = outer - inner;
         double centroid = ((outer * outerAt) - (inner * innerAt)) / area;
         double shifts = (outer * Math.Pow(outerAt - centroid, 2)) - (inner * Math.Pow(innerAt - centroid, 2));
-        double second = whole.SecondMomentAboutBendingAxis.MillimetersToTheFourth - gap.SecondMomentAboutBendingAxis.MillimetersToTheFourth + shifts;
+        double second =
+            whole.SecondMomentAboutBendingAxis.MillimetersToTheFourth - gap.SecondMomentAboutBendingAxis.MillimetersToTheFourth + shifts;
         const double Rounding = 1e-13;
         double scale = whole.SecondMomentAboutBendingAxis.MillimetersToTheFourth;
         Assert.Equal(area, angle.Area.SquareMillimeters, Rounding * outer);

@@ -8,15 +8,18 @@ internal static class Drawn
 {
     public static OutlinePoint At(double x, double y) => new(Length.FromMillimeters(x), Length.FromMillimeters(y));
 
-    public static OutlineLoop Polygon(params (double X, double Y)[] corners) => OutlineLoop.Polygon([.. corners.Select(corner => At(corner.X, corner.Y))]);
+    public static OutlineLoop Polygon(params (double X, double Y)[] corners) =>
+        OutlineLoop.Polygon([.. corners.Select(corner => At(corner.X, corner.Y))]);
 
-    public static OutlineLoop Rectangle(double x, double y, double width, double height) => Polygon((x, y), (x + width, y), (x + width, y + height), (x, y + height));
+    public static OutlineLoop Rectangle(double x, double y, double width, double height) =>
+        Polygon((x, y), (x + width, y), (x + width, y + height), (x, y + height));
 
     public static OutlineLoop Circle(double x, double y, double radius) => OutlineLoop.Circle(At(x, y), Length.FromMillimeters(radius));
 
     public static OutlineEdge Line(double x1, double y1, double x2, double y2) => OutlineEdge.Line(At(x1, y1), At(x2, y2));
 
-    public static OutlineEdge Arc(double x1, double y1, double x2, double y2, double centerX, double centerY, bool counterClockwise = true) =>
+    public static OutlineEdge Arc(double x1, double y1, double x2, double y2, double centerX, double centerY,
+        bool counterClockwise = true) =>
         OutlineEdge.Arc(At(x1, y1), At(x2, y2), At(centerX, centerY), counterClockwise);
 
     public static OutlineEdge Turn(double centerX, double centerY, double radius, double start, double sweep) =>

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Tests.Sections;
 
 /// <summary>
-/// Source: definitions of the moments and of Z = ∫|y − y_p| dA, integrated over chords by Gauss–Legendre quadrature (MathNet.Numerics), for a flat with
-/// half-round edges and an eccentric hole. A chord at y = r·sin u is smooth in u.
+/// Source: definitions of the moments and of Z = ∫|y − y_p| dA, integrated over chords by Gauss–Legendre quadrature (MathNet.Numerics), for
+/// a flat with half-round edges and an eccentric hole. A chord at y = r·sin u is smooth in u.
 /// </summary>
 public sealed class DrawnBarByChordsTests
 {
@@ -43,7 +43,10 @@ public sealed class DrawnBarByChordsTests
         Near(2 * Long + 2 * Math.PI * (Radius + Hole), p.Perimeter.Millimeters);
     }
 
-    /// <summary>The hole lies in the left half, so the radial equal-area axis lies right of the middle, where chords are 10 mm: half the hole's area makes 0.2·π mm.</summary>
+    /// <summary>
+    /// The hole lies in the left half, so the radial equal-area axis lies right of the middle, where chords are 10 mm: half the hole's area
+    /// makes 0.2·π mm.
+    /// </summary>
     [Fact]
     public void Radial_equal_area_axis_moves_by_half_the_hole()
     {
@@ -53,7 +56,8 @@ public sealed class DrawnBarByChordsTests
         Near(middle + moved, p.EqualAreaAxisAxial.Millimeters);
 
         // First moments about the middle: two rectangles, two half circles (4r/3π from their chord), less the hole.
-        double whole = 2 * (2 * Radius * Math.Pow(Long / 2, 2) / 2 + Math.PI * Radius * Radius / 2 * (Long / 2 + 4 * Radius / (3 * Math.PI)));
+        double whole =
+            2 * (2 * Radius * Math.Pow(Long / 2, 2) / 2 + Math.PI * Radius * Radius / 2 * (Long / 2 + 4 * Radius / (3 * Math.PI)));
         double hole = Math.PI * Hole * Hole;
         double aboutMiddle = whole - hole * (Long / 2 - HoleX);
         Near(aboutMiddle - moved * hole + 2 * Radius * moved * moved, p.PlasticModulusAboutRadialAxis.CubicMillimeters);

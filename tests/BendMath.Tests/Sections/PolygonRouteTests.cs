@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath.Tests.Sections;
 
 /// <summary>
-/// Source: area and centroid of polygons by NetTopologySuite, on points made here from the dimensions, 64 to 4096 a quarter circle. A polygon in an
-/// arc errs by the square of its step (elementary geometry), which the observed order shows, and Richardson's extrapolation removes.
+/// Source: area and centroid of polygons by NetTopologySuite, on points made here from the dimensions, 64 to 4096 a quarter circle. A
+/// polygon in an arc errs by the square of its step (elementary geometry), which the observed order shows, and Richardson's extrapolation
+/// removes.
 /// </summary>
 public sealed class PolygonRouteTests
 {
@@ -17,10 +18,12 @@ public sealed class PolygonRouteTests
 
     [Fact]
     public void Rolled_angle() => Verify(
-        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut,
+        new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3),
+            AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut,
         points => Polygon(
         [
-            .. Corner(0, 0), .. Corner(30, 0), .. Quarter(27.5, 0.5, 2.5, 0, points), .. Quarter(8, 8, 5, 270, points, clockwise: true), .. Quarter(0.5, 27.5, 2.5, 0, points), .. Corner(0, 30),
+            .. Corner(0, 0), .. Corner(30, 0), .. Quarter(27.5, 0.5, 2.5, 0, points), .. Quarter(8, 8, 5, 270, points, clockwise: true),
+            .. Quarter(0.5, 27.5, 2.5, 0, points), .. Corner(0, 30),
         ]));
 
     [Fact]
@@ -31,13 +34,18 @@ public sealed class PolygonRouteTests
     [Fact]
     public void Flat_with_half_round_edges_from_a_drawing() => Verify(
         Drawn.Bar(Drawn.Slot()).AsDrawn,
-        points => Polygon([.. Quarter(45, 5, 5, 270, points), .. Quarter(45, 5, 5, 0, points), .. Quarter(5, 5, 5, 90, points), .. Quarter(5, 5, 5, 180, points)]));
+        points =>
+            Polygon(
+                [.. Quarter(45, 5, 5, 270, points), .. Quarter(45, 5, 5, 0, points), .. Quarter(5, 5, 5, 90, points),
+                    .. Quarter(5, 5, 5, 180, points)]));
 
     [Fact]
     public void Bar_with_a_shallow_crown_and_a_hole_from_a_drawing()
     {
         double rise = 50 - Math.Sqrt(50 * 50 - 100);
-        OutlineLoop crown = Drawn.Loop(Drawn.Line(0, 0, 20, 0), Drawn.Line(20, 0, 20, 10), Drawn.Arc(20, 10, 0, 10, 10, 10 + rise - 50), Drawn.Line(0, 10, 0, 0));
+        OutlineLoop crown =
+            Drawn.Loop(Drawn.Line(0, 0, 20, 0), Drawn.Line(20, 0, 20, 10), Drawn.Arc(20, 10, 0, 10, 10, 10 + rise - 50),
+                Drawn.Line(0, 10, 0, 0));
         double half = Math.Asin(0.2) * 180 / Math.PI;
         Verify(
             Drawn.Bar(crown, Drawn.Circle(7, 5, 3)).AsDrawn,
@@ -83,7 +91,8 @@ public sealed class PolygonRouteTests
 
     private static Coordinate[] Arc(double x, double y, double radius, double start, double sweep, int points) =>
     [
-        .. Enumerable.Range(0, points + 1).Select(i => (start + sweep * i / points) * Math.PI / 180).Select(angle => new Coordinate(x + radius * Math.Cos(angle), y + radius * Math.Sin(angle))),
+        .. Enumerable.Range(0, points + 1).Select(i => (start + sweep * i / points) * Math.PI / 180)
+            .Select(angle => new Coordinate(x + radius * Math.Cos(angle), y + radius * Math.Sin(angle))),
     ];
 
     private static Polygon Polygon(Coordinate[] corners) => Factory.CreatePolygon(Ring(corners));

@@ -13,7 +13,8 @@ public sealed class OrientationTests
         Assert.All(bar.Orientations, section => Assert.Same(section, bar.Lying(section.Orientation)));
         Assert.All(bar.Orientations, section => Assert.Same(bar, section.Stock));
         Assert.Equal(bar.Orientations.Count, bar.Orientations.Select(section => section.Orientation).Distinct().Count());
-        Assert.Equal(bar.Orientations.Count, bar.Orientations.Select(section => section.ToString()).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(bar.Orientations.Count,
+            bar.Orientations.Select(section => section.ToString()).Distinct(StringComparer.Ordinal).Count());
         Assert.Null(bar.Lying(Orientation.AsDrawn));
         Assert.Throws<ArgumentNullException>("orientation", () => bar.Lying(null!));
     }
@@ -41,7 +42,8 @@ public sealed class OrientationTests
     [InlineData(30, 30.0000000000001)]
     public void Turns_that_lay_a_drawing_alike_are_equal(double one, double other)
     {
-        Orientation first = Orientation.TurnedBy(Angle.FromDegrees(one)), second = Orientation.TurnedBy(Angle.FromRadians(other * Math.PI / 180));
+        Orientation first = Orientation.TurnedBy(Angle.FromDegrees(one)),
+            second = Orientation.TurnedBy(Angle.FromRadians(other * Math.PI / 180));
         Assert.Equal(first, second);
         Assert.Equal(first.GetHashCode(), second.GetHashCode());
         Assert.Equal(first.ToString(), second.ToString());

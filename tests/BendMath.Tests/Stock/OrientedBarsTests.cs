@@ -42,19 +42,25 @@ public sealed class OrientedBarsTests
         {
             Assert.Equal(radial, section.Depth.Millimeters, 1e-9);
             Assert.Equal(axial, section.Properties.Width.Millimeters, 1e-9);
-            Assert.Equal(radial == axial ? Orientation.Usual : radial < axial ? Orientation.EasyWay : Orientation.HardWay, section.Orientation);
+            Assert.Equal(radial == axial ? Orientation.Usual : radial < axial ? Orientation.EasyWay : Orientation.HardWay,
+                section.Orientation);
         });
         Assert.Equal(radial == axial ? new SquareBar(Mm(20)) : new FlatBar(Mm(30), Mm(8)), flat.Stock);
         Assert.Equal(radial == axial ? new SquareBar(Mm(20), Mm(2)) : new FlatBar(Mm(30), Mm(8), Mm(2)), rounded.Stock);
-        Assert.Equal(radial == axial ? new SquareTube(Mm(20), Mm(2), CornerRadii.Sharp) : new RectangularTube(Mm(30), Mm(8), Mm(2), CornerRadii.Sharp), tube.Stock);
+        Assert.Equal(
+            radial == axial ? new SquareTube(Mm(20), Mm(2), CornerRadii.Sharp)
+                : new RectangularTube(Mm(30), Mm(8), Mm(2), CornerRadii.Sharp), tube.Stock);
     }
 
     [Fact]
     public void A_fault_names_the_argument_of_the_caller()
     {
-        Assert.Throws<ArgumentOutOfRangeException>("axialLeg", () => OrientedBars.Angle(Mm(50), Mm(11), Mm(4), Fillets, FlangeDirection.Out));
-        Assert.Throws<ArgumentOutOfRangeException>("radialLeg", () => OrientedBars.Angle(Mm(11), Mm(50), Mm(4), Fillets, FlangeDirection.Out));
-        Assert.Throws<ArgumentOutOfRangeException>("direction", () => OrientedBars.Angle(Mm(50), Mm(40), Mm(4), Fillets, (FlangeDirection)5));
+        Assert.Throws<ArgumentOutOfRangeException>("axialLeg",
+            () => OrientedBars.Angle(Mm(50), Mm(11), Mm(4), Fillets, FlangeDirection.Out));
+        Assert.Throws<ArgumentOutOfRangeException>("radialLeg",
+            () => OrientedBars.Angle(Mm(11), Mm(50), Mm(4), Fillets, FlangeDirection.Out));
+        Assert.Throws<ArgumentOutOfRangeException>("direction",
+            () => OrientedBars.Angle(Mm(50), Mm(40), Mm(4), Fillets, (FlangeDirection)5));
         Assert.Throws<ArgumentOutOfRangeException>("cornerRadius", () => OrientedBars.Flat(Mm(50), Mm(10), Mm(6)));
         Assert.Throws<ArgumentOutOfRangeException>("axial", () => OrientedBars.Flat(Mm(50), Mm(0)));
         Assert.Throws<ArgumentOutOfRangeException>("wall", () => OrientedBars.Tube(Mm(50), Mm(10), Mm(6), CornerRadii.Sharp));

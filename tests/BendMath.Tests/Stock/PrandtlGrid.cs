@@ -4,9 +4,9 @@ using BendMath.Sections.Features;
 namespace BendMath.Tests.Stock;
 
 /// <summary>
-/// Saint-Venant torsion of a solid outline by finite differences, for holding approximate formulas against: ∇²φ = −2, φ = 0 on the outline, J = 2·∫φ dA
-/// (Timoshenko and Goodier, Theory of Elasticity, ch. 10; Shortley–Weller differences beside the outline). Two grids are extrapolated by their order, 2.
-/// Its own check is the square, 0.140577.
+/// Saint-Venant torsion of a solid outline by finite differences, for holding approximate formulas against: ∇²φ = −2, φ = 0 on the outline,
+/// J = 2·∫φ dA (Timoshenko and Goodier, Theory of Elasticity, ch. 10; Shortley–Weller differences beside the outline). Two grids are
+/// extrapolated by their order, 2. Its own check is the square, 0.140577.
 /// </summary>
 internal static class PrandtlGrid
 {
@@ -64,7 +64,8 @@ internal static class PrandtlGrid
             double left = Reach(0, -1);
             return Math.Min(Math.Min(up, down), Math.Min(right, left)) < 1e-7 * h
                 ? null
-                : new(index, columns, 2 / (up * (up + down)), 2 / (down * (up + down)), 2 / (right * (right + left)), 2 / (left * (right + left)));
+                : new(index, columns, 2 / (up * (up + down)), 2 / (down * (up + down)), 2 / (right * (right + left)),
+                    2 / (left * (right + left)));
 
             double Reach(double dy, double dz)
             {
@@ -86,6 +87,7 @@ internal static class PrandtlGrid
         }
 
         public double Balanced(double[] phi) =>
-            (2 + (Up * phi[Index + Columns]) + (Down * phi[Index - Columns]) + (Right * phi[Index + 1]) + (Left * phi[Index - 1])) / (Up + Down + Right + Left);
+            (2 + (Up * phi[Index + Columns]) + (Down * phi[Index - Columns]) + (Right * phi[Index + 1]) + (Left * phi[Index - 1]))
+                / (Up + Down + Right + Left);
     }
 }

@@ -12,7 +12,8 @@ public sealed class ShapeGeometryTests
     public static TheoryData<BarStock> Stock => new(Shapes.All);
 
     /// <summary>A toe radius as large as the thickness leaves no end face, and its arc meets the outer face at a right angle.</summary>
-    public static TheoryData<BarStock> WithEndFaces => new(Shapes.All.Where(stock => stock is not EqualAngle angle || angle.Fillets.Toe < angle.Thickness));
+    public static TheoryData<BarStock> WithEndFaces =>
+        new(Shapes.All.Where(stock => stock is not EqualAngle angle || angle.Fillets.Toe < angle.Thickness));
 
     /// <summary>Turning a shape changes neither its area nor its perimeter nor its principal moments (Mohr).</summary>
     [Theory]
@@ -34,7 +35,8 @@ public sealed class ShapeGeometryTests
     /// <summary>The outline is closed, and every edge starts where the one before it ends, to the last bit.</summary>
     [Theory]
     [MemberData(nameof(Stock))]
-    public void Neighboring_edges_share_their_end_points(BarStock stock) => Assert.All(stock.Orientations.SelectMany(section => section.Loops), loop =>
+    public void Neighboring_edges_share_their_end_points(BarStock stock) =>
+        Assert.All(stock.Orientations.SelectMany(section => section.Loops), loop =>
     {
         for (int i = 0; i < loop.Length && loop.Length > 1; i++)
         {
@@ -42,10 +44,13 @@ public sealed class ShapeGeometryTests
         }
     });
 
-    /// <summary>Lines meet fillets without a kink: the center lies a radius from both end points, square to the neighboring lines.</summary>
+    /// <summary>
+    /// Lines meet fillets without a kink: the center lies a radius from both end points, square to the neighboring lines.
+    /// </summary>
     [Theory]
     [MemberData(nameof(WithEndFaces))]
-    public void Fillets_touch_the_lines_beside_them(BarStock stock) => Assert.All(stock.Orientations.SelectMany(section => section.Loops), loop =>
+    public void Fillets_touch_the_lines_beside_them(BarStock stock) =>
+        Assert.All(stock.Orientations.SelectMany(section => section.Loops), loop =>
     {
         double size = loop.Max(edge => Math.Abs(edge.Y1) + Math.Abs(edge.Z1) + edge.Radius);
         for (int i = 0; i < loop.Length; i++)
@@ -55,7 +60,8 @@ public sealed class ShapeGeometryTests
             if (arc.IsArc && loop.Length > 1)
             {
                 Assert.Equal(arc.Radius, Math.Sqrt(Math.Pow(arc.Y2 - arc.CenterY, 2) + Math.Pow(arc.Z2 - arc.CenterZ, 2)), 1e-14 * size);
-                double along = line.IsArc ? 0 : ((line.Y2 - line.Y1) * (arc.Y2 - arc.CenterY)) + ((line.Z2 - line.Z1) * (arc.Z2 - arc.CenterZ));
+                double along =
+                    line.IsArc ? 0 : ((line.Y2 - line.Y1) * (arc.Y2 - arc.CenterY)) + ((line.Z2 - line.Z1) * (arc.Z2 - arc.CenterZ));
                 Assert.Equal(0, along, 1e-14 * size * size);
             }
         }
@@ -87,7 +93,10 @@ public sealed class ShapeGeometryTests
         Near(6 * a, hexagon.OnFlat.Properties.Perimeter.Millimeters);
     }
 
-    /// <summary>Each rounded corner loses r²·(1 − π/4) of area and r·(2 − π/2) of perimeter; round edges make two half circles, a radius of half the side a circle.</summary>
+    /// <summary>
+    /// Each rounded corner loses r²·(1 − π/4) of area and r·(2 − π/2) of perimeter; round edges make two half circles, a radius of half the
+    /// side a circle.
+    /// </summary>
     [Fact]
     public void Rounded_corners_take_off_their_spandrels()
     {
@@ -107,8 +116,11 @@ public sealed class ShapeGeometryTests
     [Fact]
     public void Channel_and_tube_are_a_rectangle_less_a_rectangle()
     {
-        Channel channel = new(Length.FromMillimeters(80), Length.FromMillimeters(45), Length.FromMillimeters(6), Length.FromMillimeters(8), FlangeFillets.Sharp);
-        Near((45 * Math.Pow(80, 3) / 12) - (39 * Math.Pow(64, 3) / 12), channel.HardWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
+        Channel channel =
+            new(Length.FromMillimeters(80), Length.FromMillimeters(45), Length.FromMillimeters(6), Length.FromMillimeters(8),
+                FlangeFillets.Sharp);
+        Near((45 * Math.Pow(80, 3) / 12) - (39 * Math.Pow(64, 3) / 12),
+            channel.HardWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
         double area = (45 * 80) - (39 * 64);
         double centroid = ((45 * 80 * 22.5) - (39 * 64 * 25.5)) / area;
         Near(area, channel.Area.SquareMillimeters);
@@ -116,34 +128,46 @@ public sealed class ShapeGeometryTests
         Near(45 - centroid, channel.FlangesIn.Properties.CentroidFromInside.Millimeters);
         Near(centroid, channel.HardWay.Properties.CentroidAxial.Millimeters);
         RectangularTube tube = new(Length.FromMillimeters(60), Length.FromMillimeters(40), Length.FromMillimeters(3), CornerRadii.Sharp);
-        Near(((40 * Math.Pow(60, 3)) - (34 * Math.Pow(54, 3))) / 12, tube.HardWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
-        Near(((60 * Math.Pow(40, 3)) - (54 * Math.Pow(34, 3))) / 12, tube.EasyWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
+        Near(((40 * Math.Pow(60, 3)) - (34 * Math.Pow(54, 3))) / 12,
+            tube.HardWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
+        Near(((60 * Math.Pow(40, 3)) - (54 * Math.Pow(34, 3))) / 12,
+            tube.EasyWay.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
     }
 
     /// <summary>On the bisector an equal angle bends about its principal axes.</summary>
     [Fact]
     public void Angle_on_its_bisector_bends_about_the_minor_axis()
     {
-        EqualAngle angle = new(Length.FromMillimeters(50), Length.FromMillimeters(5), AngleFillets.Of(Length.FromMillimeters(7), Length.FromMillimeters(3.5)));
+        EqualAngle angle =
+            new(Length.FromMillimeters(50), Length.FromMillimeters(5),
+                AngleFillets.Of(Length.FromMillimeters(7), Length.FromMillimeters(3.5)));
         foreach (OrientedSection section in new[] { angle.HeelIn, angle.HeelOut })
         {
-            Near(angle.FlangeOut.Properties.PrincipalSecondMomentMinor.MillimetersToTheFourth, section.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
-            Near(angle.FlangeOut.Properties.PrincipalSecondMomentMajor.MillimetersToTheFourth, section.Properties.SecondMomentAboutRadialAxis.MillimetersToTheFourth);
+            Near(angle.FlangeOut.Properties.PrincipalSecondMomentMinor.MillimetersToTheFourth,
+                section.Properties.SecondMomentAboutBendingAxis.MillimetersToTheFourth);
+            Near(angle.FlangeOut.Properties.PrincipalSecondMomentMajor.MillimetersToTheFourth,
+                section.Properties.SecondMomentAboutRadialAxis.MillimetersToTheFourth);
             Near(50 * Math.Sqrt(2), section.Properties.Width.Millimeters);
             Near(25 * Math.Sqrt(2), section.Properties.CentroidAxial.Millimeters);
         }
 
-        Near(angle.FlangeOut.Properties.CentroidFromInside.Millimeters * Math.Sqrt(2), angle.HeelIn.Properties.CentroidFromInside.Millimeters);
-        Near((angle.HeelIn.Depth - angle.HeelIn.Properties.CentroidFromInside).Millimeters, angle.HeelOut.Properties.CentroidFromInside.Millimeters);
+        Near(angle.FlangeOut.Properties.CentroidFromInside.Millimeters * Math.Sqrt(2),
+            angle.HeelIn.Properties.CentroidFromInside.Millimeters);
+        Near((angle.HeelIn.Depth - angle.HeelIn.Properties.CentroidFromInside).Millimeters,
+            angle.HeelOut.Properties.CentroidFromInside.Millimeters);
     }
 
     [Fact]
     public void The_radial_leg_of_an_unequal_angle_is_the_one_asked_for()
     {
         UnequalAngle angle = new(Length.FromMillimeters(100), Length.FromMillimeters(50), Length.FromMillimeters(8), AngleFillets.Sharp);
-        Assert.All(new[] { angle.FlangeOut(RadialLeg.Long), angle.FlangeIn(RadialLeg.Long) }, section => Assert.Equal((100, 50), Box(section)));
-        Assert.All(new[] { angle.FlangeOut(RadialLeg.Short), angle.FlangeIn(RadialLeg.Short) }, section => Assert.Equal((50, 100), Box(section)));
-        Assert.Equal(["long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"], angle.Orientations.Select(section => section.Orientation.ToString()));
+        Assert.All(new[] { angle.FlangeOut(RadialLeg.Long), angle.FlangeIn(RadialLeg.Long) },
+            section => Assert.Equal((100, 50), Box(section)));
+        Assert.All(new[] { angle.FlangeOut(RadialLeg.Short), angle.FlangeIn(RadialLeg.Short) },
+            section => Assert.Equal((50, 100), Box(section)));
+        Assert.Equal(
+            ["long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"],
+                angle.Orientations.Select(section => section.Orientation.ToString()));
         Assert.Equal(FreeEdge.Inside, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).FreeEdge);
         Assert.Equal(50, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).Length.Millimeters, 1e-9);
     }
@@ -151,11 +175,15 @@ public sealed class ShapeGeometryTests
     [Fact]
     public void Flanges_and_stems_say_where_their_free_edges_lie()
     {
-        Channel channel = new(Length.FromMillimeters(80), Length.FromMillimeters(45), Length.FromMillimeters(6), Length.FromMillimeters(8), FlangeFillets.Sharp);
+        Channel channel =
+            new(Length.FromMillimeters(80), Length.FromMillimeters(45), Length.FromMillimeters(6), Length.FromMillimeters(8),
+                FlangeFillets.Sharp);
         Assert.Equal([FreeEdge.Outside, FreeEdge.Outside], channel.FlangesOut.Features.Outstands.Select(leg => leg.FreeEdge));
         Assert.Equal([FreeEdge.Inside, FreeEdge.Inside], channel.FlangesIn.Features.Outstands.Select(leg => leg.FreeEdge));
         Assert.Equal([FreeEdge.Side, FreeEdge.Side], channel.HardWay.Features.Outstands.Select(leg => leg.FreeEdge));
-        Tee tee = new(Length.FromMillimeters(40), Length.FromMillimeters(50), Length.FromMillimeters(5), Length.FromMillimeters(6), FlangeFillets.Sharp);
+        Tee tee =
+            new(Length.FromMillimeters(40), Length.FromMillimeters(50), Length.FromMillimeters(5), Length.FromMillimeters(6),
+                FlangeFillets.Sharp);
         Assert.Equal([FreeEdge.Outside, FreeEdge.Side, FreeEdge.Side], tee.StemOut.Features.Outstands.Select(leg => leg.FreeEdge));
         Assert.Equal([FreeEdge.Inside, FreeEdge.Side, FreeEdge.Side], tee.StemIn.Features.Outstands.Select(leg => leg.FreeEdge));
         Assert.Equal([FreeEdge.Side, FreeEdge.Inside, FreeEdge.Outside], tee.StemUp.Features.Outstands.Select(leg => leg.FreeEdge));

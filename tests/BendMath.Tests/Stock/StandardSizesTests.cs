@@ -5,7 +5,10 @@ using BendMath.Tests.Distortion;
 
 namespace BendMath.Tests.Stock;
 
-/// <summary>What people type and what it means. The spellings are common practice, no source; the sizes are those of <c>Handbook/standard-sizes.csv</c>.</summary>
+/// <summary>
+/// What people type and what it means. The spellings are common practice, no source; the sizes are those of
+/// <c>Handbook/standard-sizes.csv</c>.
+/// </summary>
 public sealed class StandardSizesTests
 {
     public static TheoryData<string, string> Accepted { get; } = new()
@@ -202,9 +205,11 @@ public sealed class StandardSizesTests
     [Fact]
     public void A_designation_of_two_systems_needs_its_system_and_the_message_names_both()
     {
-        string[] shared = [.. StandardSizes.All.GroupBy(size => size.Designation).Where(sizes => sizes.Count() > 1).Select(sizes => sizes.Key)];
+        string[] shared =
+            [.. StandardSizes.All.GroupBy(size => size.Designation).Where(sizes => sizes.Count() > 1).Select(sizes => sizes.Key)];
         Assert.Equal(
-            ["CHS 168.3x6.3", "CHS 244.5x8", "CHS 323.9x8", "CHS 42.4x3.2", "CHS 88.9x6.3", "RHS 200x120x10", "RHS 200x150x8", "RHS 60x40x4", "SHS 200x200x10"],
+            ["CHS 168.3x6.3", "CHS 244.5x8", "CHS 323.9x8", "CHS 42.4x3.2", "CHS 88.9x6.3", "RHS 200x120x10", "RHS 200x150x8",
+                "RHS 60x40x4", "SHS 200x200x10"],
             shared.Order(StringComparer.Ordinal));
         Assert.All(shared, designation =>
         {
@@ -253,7 +258,8 @@ public sealed class StandardSizesTests
         Assert.Equal(StandardSizes.All.Count, Enum.GetValues<SizeKind>().Sum(kind => StandardSizes.ByKind(kind).Count));
         Assert.All(Enum.GetValues<SizeKind>(), kind => Assert.NotEmpty(StandardSizes.ByKind(kind)));
         Assert.Equal([SizeKind.RoundTube, SizeKind.SquareTube, SizeKind.RectangularTube], StandardSizes.KindsOf(SizeSystem.En10219));
-        Assert.Equal(StandardSizes.All.Count, StandardSizes.All.Select(size => size.FullName).Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.Equal(StandardSizes.All.Count,
+            StandardSizes.All.Select(size => size.FullName).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.All(StandardSizes.All, size => Assert.NotEmpty(size.Assumptions));
     }
 
@@ -277,7 +283,10 @@ public sealed class StandardSizesTests
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
             Assert.All(Accepted, row => Assert.Equal(row.Data.Item2, StandardSizes.Find(row.Data.Item1).FullName));
             Assert.All(Accepted, row => Assert.Equal(row.Data.Item2, StandardSizes.Find(row.Data.Item1.ToUpperInvariant()).FullName));
-            Assert.All(Refused, row => Assert.Contains(row.Data.Item2, Assert.Throws<ArgumentException>(() => StandardSizes.Find(row.Data.Item1)).Message, StringComparison.Ordinal));
+            Assert.All(Refused,
+                row =>
+                    Assert.Contains(row.Data.Item2, Assert.Throws<ArgumentException>(() => StandardSizes.Find(row.Data.Item1)).Message,
+                        StringComparison.Ordinal));
         }
         finally
         {

@@ -13,11 +13,14 @@ public sealed class StockIdentityTests
     [Fact]
     public void Equal_dimensions_make_equal_bars()
     {
-        Assert.Equal(new UnequalAngle(Mm(50), Mm(30), Mm(5), AngleFillets.Sharp), new UnequalAngle(Length.FromCentimeters(5), Mm(30), Mm(5), AngleFillets.Of(Mm(0), Mm(0))));
+        Assert.Equal(new UnequalAngle(Mm(50), Mm(30), Mm(5), AngleFillets.Sharp),
+            new UnequalAngle(Length.FromCentimeters(5), Mm(30), Mm(5), AngleFillets.Of(Mm(0), Mm(0))));
         Assert.NotEqual(new SquareBar(Mm(20)), new SquareBar(Mm(20), Mm(1)));
         Assert.NotEqual(new SquareTube(Mm(40), Mm(3), CornerRadii.Sharp), new SquareTube(Mm(40), Mm(3), Corners(6, 3)));
-        Assert.Equal(new Tee(Mm(50), Mm(50), Mm(6), Mm(7), FlangeFillets.Sharp), new Tee(Mm(50), Mm(50), Mm(6), Mm(7), FlangeFillets.OfRoot(Mm(0))));
-        Assert.NotEqual(new Channel(Mm(80), Mm(45), Mm(6), Mm(8), FlangeFillets.Sharp), new Channel(Mm(80), Mm(45), Mm(8), Mm(6), FlangeFillets.Sharp));
+        Assert.Equal(new Tee(Mm(50), Mm(50), Mm(6), Mm(7), FlangeFillets.Sharp),
+            new Tee(Mm(50), Mm(50), Mm(6), Mm(7), FlangeFillets.OfRoot(Mm(0))));
+        Assert.NotEqual(new Channel(Mm(80), Mm(45), Mm(6), Mm(8), FlangeFillets.Sharp),
+            new Channel(Mm(80), Mm(45), Mm(8), Mm(6), FlangeFillets.Sharp));
         Assert.Equal(new HexagonBar(Mm(17)).GetHashCode(), new HexagonBar(Mm(17)).GetHashCode());
     }
 
@@ -26,10 +29,14 @@ public sealed class StockIdentityTests
     {
         Assert.NotEqual(4.8, CornerRadii.HotFinished(Mm(3.2)).Outside.Millimeters);
         Holds(new SquareTube(Mm(40), Mm(3.2), CornerRadii.HotFinished(Mm(3.2))), new SquareTube(Mm(40), Mm(3.2), Corners(4.8, 3.2)));
-        Holds(new RectangularTube(Mm(60), Mm(40), Mm(6.3), CornerRadii.ColdFormed(Mm(6.3))), new RectangularTube(Mm(60), Mm(40), Mm(6.3), Corners(15.75, 9.45)));
+        Holds(new RectangularTube(Mm(60), Mm(40), Mm(6.3), CornerRadii.ColdFormed(Mm(6.3))),
+            new RectangularTube(Mm(60), Mm(40), Mm(6.3), Corners(15.75, 9.45)));
     }
 
-    /// <summary>Each square and rectangular tube of the catalog against the one whose dimensions somebody types as the table prints them, in millimeters with six decimals.</summary>
+    /// <summary>
+    /// Each square and rectangular tube of the catalog against the one whose dimensions somebody types as the table prints them, in
+    /// millimeters with six decimals.
+    /// </summary>
     [Fact]
     public void Every_tube_of_the_catalog_equals_its_twin_in_figures()
     {
@@ -38,7 +45,8 @@ public sealed class StockIdentityTests
         Assert.All(tubes, tube => Holds(tube, tube switch
         {
             SquareTube square => new SquareTube(Typed(square.Side), Typed(square.Wall), Figures(square.Corners)),
-            RectangularTube other => new RectangularTube(Typed(other.Height), Typed(other.Width), Typed(other.Wall), Figures(other.Corners)),
+            RectangularTube other =>
+                new RectangularTube(Typed(other.Height), Typed(other.Width), Typed(other.Wall), Figures(other.Corners)),
             _ => throw new InvalidOperationException(),
         }));
 
@@ -57,7 +65,8 @@ public sealed class StockIdentityTests
                 Holds(new RoundBar(ofInches), new RoundBar(same));
                 Holds(new FlatBar(ofInches, ofInches / 3), new FlatBar(same, same / 3));
                 Holds(new HexagonBar(ofInches), new HexagonBar(same));
-                Holds(new EqualAngle(ofInches, ofInches / 8, AngleFillets.FromDesignDistance(ofInches / 6, ofInches / 8)), new EqualAngle(same, same / 8, AngleFillets.FromDesignDistance(same / 6, same / 8)));
+                Holds(new EqualAngle(ofInches, ofInches / 8, AngleFillets.FromDesignDistance(ofInches / 6, ofInches / 8)),
+                    new EqualAngle(same, same / 8, AngleFillets.FromDesignDistance(same / 6, same / 8)));
             }
         }
     }
@@ -81,13 +90,17 @@ public sealed class StockIdentityTests
         Assert.Equal(bar.GetHashCode(), bar.GetHashCode());
     }
 
-    /// <summary>Equal bars lie the same ways, so a square tube and a rectangular one of even sides are two shapes of one bar; the same of angles and flats.</summary>
+    /// <summary>
+    /// Equal bars lie the same ways, so a square tube and a rectangular one of even sides are two shapes of one bar; the same of angles and
+    /// flats.
+    /// </summary>
     [Fact]
     public void Even_sides_are_allowed_everywhere_and_make_the_same_bar_of_another_shape()
     {
         (BarStock Even, BarStock Square)[] pairs =
         [
-            (new UnequalAngle(Mm(50), Mm(50), Mm(5), AngleFillets.Of(Mm(7), Mm(3.5))), new EqualAngle(Mm(50), Mm(5), AngleFillets.Of(Mm(7), Mm(3.5)))),
+            (new UnequalAngle(Mm(50), Mm(50), Mm(5), AngleFillets.Of(Mm(7), Mm(3.5))),
+                new EqualAngle(Mm(50), Mm(5), AngleFillets.Of(Mm(7), Mm(3.5)))),
             (new FlatBar(Mm(20), Mm(20), Mm(2)), new SquareBar(Mm(20), Mm(2))),
             (new RectangularTube(Mm(40), Mm(40), Mm(3), Corners(6, 3)), new SquareTube(Mm(40), Mm(3), Corners(6, 3))),
         ];
@@ -140,7 +153,9 @@ public sealed class StockIdentityTests
         Assert.Throws<ArgumentNullException>("other", () => pairs[0].One.Orientations[0].IsSameBar(null!, Mm(1)));
     }
 
-    /// <summary>A groove of the depth of the tolerance is found from the other side, where no corner of the first bar lies near it.</summary>
+    /// <summary>
+    /// A groove of the depth of the tolerance is found from the other side, where no corner of the first bar lies near it.
+    /// </summary>
     [Fact]
     public void A_groove_in_the_middle_of_a_side_is_another_bar()
     {
@@ -150,7 +165,8 @@ public sealed class StockIdentityTests
         Assert.True(plain.AsDrawn.IsSameBar(grooved.AsDrawn, Mm(1.1)));
         Assert.False(plain.AsDrawn.IsSameBar(Hole().AsDrawn, Mm(1)));
 
-        static CustomBar Hole() => new("a", new Outline([Polygon((0, 0), (30, 0), (30, 10), (0, 10)).Outer, OutlineLoop.Circle(new(Mm(15), Mm(5)), Mm(2))]));
+        static CustomBar Hole() =>
+            new("a", new Outline([Polygon((0, 0), (30, 0), (30, 10), (0, 10)).Outer, OutlineLoop.Circle(new(Mm(15), Mm(5)), Mm(2))]));
     }
 
     [Fact]
@@ -188,9 +204,11 @@ public sealed class StockIdentityTests
         Assert.True(one.Orientations[0].IsSameBar(other.Orientations[0], Length.Zero));
     }
 
-    private static CustomBar Trim(double width, double height) => new("edge trim", Polygon((0, 0), (width, 0), (width, height), (0, height)));
+    private static CustomBar Trim(double width, double height) =>
+        new("edge trim", Polygon((0, 0), (width, 0), (width, height), (0, height)));
 
-    private static Outline Polygon(params (double X, double Y)[] corners) => new([OutlineLoop.Polygon([.. corners.Select(at => new OutlinePoint(Mm(at.X), Mm(at.Y)))])]);
+    private static Outline Polygon(params (double X, double Y)[] corners) =>
+        new([OutlineLoop.Polygon([.. corners.Select(at => new OutlinePoint(Mm(at.X), Mm(at.Y)))])]);
 
     private static OutlineLoop Mirrored(OutlineLoop loop) => new([.. loop.Edges.Reverse().Select(edge => edge.IsArc
         ? Math.Abs(edge.Sweep!.Value.Degrees) > 359.9

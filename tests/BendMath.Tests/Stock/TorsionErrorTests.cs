@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace BendMath.Tests.Stock;
 
-/// <summary>The error each approximate formula states, against <see cref="PrandtlGrid"/> on outlines described here anew, in millimeters; not a published source.</summary>
+/// <summary>
+/// The error each approximate formula states, against <see cref="PrandtlGrid"/> on outlines described here anew, in millimeters; not a
+/// published source.
+/// </summary>
 public sealed class TorsionErrorTests
 {
     [Fact]
@@ -18,8 +21,11 @@ public sealed class TorsionErrorTests
     {
         const double Flats = 12;
         double corner = Flats / Math.Sqrt(3);
-        bool Contains(double y, double z) => Math.Abs(y - (Flats / 2)) is var dy && Math.Abs(z - corner) is var dz && dy < Flats / 2 && (dz * Math.Sqrt(3) / 2) + (dy / 2) < Flats / 2;
-        Hold(new HexagonBar(Length.FromMillimeters(Flats)).TorsionConstant!, PrandtlGrid.TorsionConstant(Contains, Flats, 2 * corner, Flats / 40, 0.9 * Flats));
+        bool Contains(double y, double z) =>
+            Math.Abs(y - (Flats / 2)) is var dy && Math.Abs(z - corner) is var dz && dy < Flats / 2
+                && (dz * Math.Sqrt(3) / 2) + (dy / 2) < Flats / 2;
+        Hold(new HexagonBar(Length.FromMillimeters(Flats)).TorsionConstant!,
+            PrandtlGrid.TorsionConstant(Contains, Flats, 2 * corner, Flats / 40, 0.9 * Flats));
     }
 
     /// <summary>Legs of 12 and of 4 thicknesses; root radius to twice, toe radius to the whole thickness.</summary>
@@ -32,11 +38,14 @@ public sealed class TorsionErrorTests
     [InlineData(32, 8, 8, 8)]
     public void Angle_is_within_its_stated_errors(double leg, double thickness, double root, double toe)
     {
-        bool Leg(double along, double across) => along < leg - toe || across < thickness - toe || Hypotenuse(along - (leg - toe), across - (thickness - toe)) < toe;
+        bool Leg(double along, double across) =>
+            along < leg - toe || across < thickness - toe || Hypotenuse(along - (leg - toe), across - (thickness - toe)) < toe;
         bool Contains(double y, double z) => y > 0 && z > 0 && y < leg && z < leg
             && ((z < thickness && Leg(y, z)) || (y < thickness && Leg(z, y))
                 || (y < thickness + root && z < thickness + root && Hypotenuse(thickness + root - y, thickness + root - z) > root));
-        EqualAngle angle = new(Length.FromMillimeters(leg), Length.FromMillimeters(thickness), AngleFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe)));
+        EqualAngle angle =
+            new(Length.FromMillimeters(leg), Length.FromMillimeters(thickness),
+                AngleFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe)));
         double found = PrandtlGrid.TorsionConstant(Contains, leg, leg, thickness / 8, thickness);
         Assert.Equal(2, angle.TorsionConstants.Count);
         Assert.All(angle.TorsionConstants, constant => Hold(constant, found));
@@ -56,13 +65,16 @@ public sealed class TorsionErrorTests
             double near = Math.Min(z, depth - z);
             return y > 0 && near > 0 && y < flange
                 && (y < web
-                    || (near < thickness && (y < flange - toe || near < thickness - toe || Hypotenuse(y - (flange - toe), near - (thickness - toe)) < toe))
+                    || (near < thickness
+                        && (y < flange - toe || near < thickness - toe || Hypotenuse(y - (flange - toe), near - (thickness - toe)) < toe))
                     || (y < web + root && near < thickness + root && Hypotenuse(web + root - y, thickness + root - near) > root));
         }
 
         Channel channel = new(
-            Length.FromMillimeters(depth), Length.FromMillimeters(flange), Length.FromMillimeters(web), Length.FromMillimeters(thickness), FlangeFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe), Length.Zero));
-        Hold(channel.TorsionConstant!, PrandtlGrid.TorsionConstant(Contains, flange, depth, Math.Min(web, thickness) / 6, 1.3 * Math.Max(web, thickness)));
+            Length.FromMillimeters(depth), Length.FromMillimeters(flange), Length.FromMillimeters(web), Length.FromMillimeters(thickness),
+                FlangeFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe), Length.Zero));
+        Hold(channel.TorsionConstant!,
+            PrandtlGrid.TorsionConstant(Contains, flange, depth, Math.Min(web, thickness) / 6, 1.3 * Math.Max(web, thickness)));
     }
 
     /// <summary>The ends of the range, as for the channel; the stem ends square or round.</summary>
@@ -72,20 +84,28 @@ public sealed class TorsionErrorTests
     [InlineData(35, 62, 12, 10, 15, 0, 0)]
     [InlineData(60, 54, 4, 10, 0, 0, 0)]
     [InlineData(40, 40, 5, 5, 5, 2.5, 2.5)]
-    public void Tee_is_within_its_stated_error(double depth, double flange, double stem, double thickness, double root, double toe, double outer)
+    public void Tee_is_within_its_stated_error(double depth, double flange, double stem, double thickness, double root, double toe,
+        double outer)
     {
         bool Contains(double y, double z)
         {
             double off = Math.Abs(z - (flange / 2));
             return y > 0 && y < depth && off < flange / 2
-                && ((y < thickness && (off < (flange / 2) - toe || y < thickness - toe || Hypotenuse(off - ((flange / 2) - toe), y - (thickness - toe)) < toe))
-                    || (off < stem / 2 && (y < depth - outer || off < (stem / 2) - outer || Hypotenuse(y - (depth - outer), off - ((stem / 2) - outer)) < outer))
-                    || (y < thickness + root && off < (stem / 2) + root && Hypotenuse(thickness + root - y, (stem / 2) + root - off) > root));
+                && ((y < thickness
+                    && (off < (flange / 2) - toe || y < thickness - toe
+                        || Hypotenuse(off - ((flange / 2) - toe), y - (thickness - toe)) < toe))
+                    || (off < stem / 2
+                        && (y < depth - outer || off < (stem / 2) - outer
+                            || Hypotenuse(y - (depth - outer), off - ((stem / 2) - outer)) < outer))
+                    || (y < thickness + root && off < (stem / 2) + root
+                        && Hypotenuse(thickness + root - y, (stem / 2) + root - off) > root));
         }
 
         Tee tee = new(
-            Length.FromMillimeters(depth), Length.FromMillimeters(flange), Length.FromMillimeters(stem), Length.FromMillimeters(thickness), FlangeFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe), Length.FromMillimeters(outer)));
-        Hold(tee.TorsionConstant!, PrandtlGrid.TorsionConstant(Contains, depth, flange, Math.Min(stem, thickness) / 6, 1.3 * Math.Max(stem, thickness)));
+            Length.FromMillimeters(depth), Length.FromMillimeters(flange), Length.FromMillimeters(stem), Length.FromMillimeters(thickness),
+                FlangeFillets.Of(Length.FromMillimeters(root), Length.FromMillimeters(toe), Length.FromMillimeters(outer)));
+        Hold(tee.TorsionConstant!,
+            PrandtlGrid.TorsionConstant(Contains, depth, flange, Math.Min(stem, thickness) / 6, 1.3 * Math.Max(stem, thickness)));
     }
 
     [Fact]
@@ -100,12 +120,15 @@ public sealed class TorsionErrorTests
         Assert.Null(Channel(web: 3, outer: 0).TorsionConstant);
         Assert.Null(Channel(web: 8, outer: 2).TorsionConstant);
         Assert.NotNull(Channel(web: 8, outer: 0).TorsionConstant);
-        Assert.Null(new Tee(Length.FromMillimeters(40), Length.FromMillimeters(40), Length.FromMillimeters(10), Length.FromMillimeters(5), FlangeFillets.Sharp).TorsionConstant);
+        Assert.Null(
+            new Tee(Length.FromMillimeters(40), Length.FromMillimeters(40), Length.FromMillimeters(10), Length.FromMillimeters(5),
+                FlangeFillets.Sharp).TorsionConstant);
         Assert.Null(new RoundBar(Length.FromMillimeters(10)).WarpingConstant);
     }
 
     private static Channel Channel(double web, double outer) => new(
-        Length.FromMillimeters(100), Length.FromMillimeters(50), Length.FromMillimeters(web), Length.FromMillimeters(10), FlangeFillets.Of(Length.Zero, Length.Zero, Length.FromMillimeters(outer)));
+        Length.FromMillimeters(100), Length.FromMillimeters(50), Length.FromMillimeters(web), Length.FromMillimeters(10),
+            FlangeFillets.Of(Length.Zero, Length.Zero, Length.FromMillimeters(outer)));
 
     private static double Hypotenuse(double a, double b) => Math.Sqrt((a * a) + (b * b));
 

@@ -46,7 +46,8 @@ public sealed record OutOfPlaneGuide : BarGuide
 
     /// <summary>The stiffness k in newton square meters.</summary>
     /// <exception cref="InvalidOperationException">The guide is rigid.</exception>
-    public double NewtonSquareMeters => IsRigid ? throw new InvalidOperationException("A rigid guide has no finite stiffness; see IsRigid.") : Stiffness;
+    public double NewtonSquareMeters =>
+        IsRigid ? throw new InvalidOperationException("A rigid guide has no finite stiffness; see IsRigid.") : Stiffness;
 
     /// <summary>A guide of a bending stiffness.</summary>
     /// <param name="newtonSquareMeters">k, moment over curvature, zero or more: 1 N·m² is 10⁶ N·mm².</param>
@@ -91,7 +92,8 @@ public sealed record OutOfPlaneGuide : BarGuide
     /// the lean is left at about 0.06 to 0.1.
     /// Source: <see cref="Sources.Mechanisms"/>
     /// </remarks>
-    public double RatioFor(BendAnalysis analysis) => NewtonSquareMeters / (Guard.NotNull(analysis, nameof(analysis)).Law.E * analysis.Moments.SecondZ);
+    public double RatioFor(BendAnalysis analysis) =>
+        NewtonSquareMeters / (Guard.NotNull(analysis, nameof(analysis)).Law.E * analysis.Moments.SecondZ);
 
     /// <summary>The stiffness.</summary>
     public override string ToString() => IsRigid ? "rigid guide"
@@ -102,7 +104,8 @@ public sealed record OutOfPlaneGuide : BarGuide
     internal static OutOfPlaneGuide OfShare(double share, BendAnalysis analysis) =>
         share >= 1 ? Rigid : new(share / (1 - share) * analysis.Law.E * analysis.Moments.SecondZ);
 
-    internal override BentState StateAt(BendAnalysis analysis, double insideRadius) => LeaningState.AtRadius(analysis.Section, analysis.Law, insideRadius, Stiffness);
+    internal override BentState StateAt(BendAnalysis analysis, double insideRadius) =>
+        LeaningState.AtRadius(analysis.Section, analysis.Law, insideRadius, Stiffness);
 }
 
 /// <summary>
@@ -135,7 +138,9 @@ public sealed record TurningGuide : BarGuide
     public static TurningGuide Of(Force stiffness) => new(Guard.NonNegative(stiffness, nameof(stiffness)));
 
     /// <summary>The stiffness.</summary>
-    public override string ToString() => _stiffness == 0 ? "free to turn" : Invariant($"guide of {_stiffness:G4} N per radian against turning");
+    public override string ToString() =>
+        _stiffness == 0 ? "free to turn" : Invariant($"guide of {_stiffness:G4} N per radian against turning");
 
-    internal override BentState StateAt(BendAnalysis analysis, double insideRadius) => LeaningState.Turned(analysis.Section, analysis.Law, insideRadius, _stiffness);
+    internal override BentState StateAt(BendAnalysis analysis, double insideRadius) =>
+        LeaningState.Turned(analysis.Section, analysis.Law, insideRadius, _stiffness);
 }

@@ -82,7 +82,8 @@ public sealed record GuideEstimate
     public static GuideEstimate FromDish(BendAnalysis analysis, BendRadius loaded, Angle dish, Angle error)
     {
         double value = Guard.Finite(dish, nameof(dish));
-        return Of(analysis, loaded, bend => bend.Release(Release.Free), ring => ring.DishAngle.Radians, value, Guard.NonNegative(error, nameof(error)), $"a dish of {Guard.Text(dish)}");
+        return Of(analysis, loaded, bend => bend.Release(Release.Free), ring => ring.DishAngle.Radians, value,
+            Guard.NonNegative(error, nameof(error)), $"a dish of {Guard.Text(dish)}");
     }
 
     /// <summary>From the radius of a ring pressed flat.</summary>
@@ -113,7 +114,8 @@ public sealed record GuideEstimate
     /// </summary>
     /// <param name="other">The estimate from the other measurement, each made with twice its error.</param>
     /// <exception cref="ArgumentNullException">The other estimate is null.</exception>
-    public bool AgreesWith(GuideEstimate other) => Guard.NotNull(other, nameof(other)).TellsNothing || TellsNothing || Ranges.Any(one => other.Ranges.Any(
+    public bool AgreesWith(GuideEstimate other) =>
+        Guard.NotNull(other, nameof(other)).TellsNothing || TellsNothing || Ranges.Any(one => other.Ranges.Any(
         two => one.Softest.Stiffness <= two.Stiffest.Stiffness && two.Softest.Stiffness <= one.Stiffest.Stiffness));
 
     /// <summary>The answer in one sentence.</summary>
@@ -123,22 +125,26 @@ public sealed record GuideEstimate
         : Ranges.Count == 1 ? $"What explains {Measured}: {Ranges[0]}."
         : $"More than one guide explains {Measured}: {string.Join("; ", Ranges)}. Measure the dish.";
 
-    private static GuideEstimate FromRadius(BendAnalysis analysis, BendRadius loaded, BendRadius radius, string name, Length error, Release release, string how)
+    private static GuideEstimate FromRadius(BendAnalysis analysis, BendRadius loaded, BendRadius radius, string name, Length error,
+        Release release, string how)
     {
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
         Guard.NotNull(radius, name).InsideOf(section, name);
         double level = radius.LevelIn(section);
         double place = analysis.Moments.CentroidZ;
-        return Of(analysis, loaded, bend => bend.Release(release), ring => ring.RadiusAt(level, place), radius.Radius, Guard.NonNegative(error, nameof(error)), Invariant($"a radius of {1e3 * radius.Radius:0.###} mm {how}"));
+        return Of(analysis, loaded, bend => bend.Release(release), ring => ring.RadiusAt(level, place), radius.Radius,
+            Guard.NonNegative(error, nameof(error)), Invariant($"a radius of {1e3 * radius.Radius:0.###} mm {how}"));
     }
 
     private static GuideEstimate Of(
-        BendAnalysis analysis, BendRadius loaded, Func<LoadedBend, ReleasedBend> release, Func<FinishedRing, double> figure, double measured, double error, string what)
+        BendAnalysis analysis, BendRadius loaded, Func<LoadedBend, ReleasedBend> release, Func<FinishedRing, double> figure,
+        double measured, double error, string what)
     {
         double inside = Guard.NotNull(loaded, nameof(loaded)).InsideOf(Guard.NotNull(analysis, nameof(analysis)).Section, nameof(loaded));
         if (inside < analysis.Section.Height)
         {
-            throw Guard.Fault(nameof(loaded), loaded.Value, $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(analysis.Section.Height)}");
+            throw Guard.Fault(nameof(loaded), loaded.Value,
+                $"must leave an inside radius of at least the depth of the bar, {Guard.MillimetersText(analysis.Section.Height)}");
         }
 
         LoadedBend flat = analysis.LoadedTo(loaded, OutOfPlaneGuide.Rigid);
@@ -152,7 +158,9 @@ public sealed record GuideEstimate
             throw Guard.Fault(nameof(loaded), loaded.Value, "must bend the bar so that it takes a set");
         }
 
-        ShareSearch search = new(share => figure(release(new(analysis, OutOfPlaneGuide.OfShare(share, analysis).StateAt(analysis, inside))).Ring) - measured, Points);
+        ShareSearch search =
+            new(share => figure(release(new(analysis, OutOfPlaneGuide.OfShare(share, analysis).StateAt(analysis, inside))).Ring) - measured,
+                Points);
         GuideRange[] ranges = [.. search.Within(error).Select(range => new GuideRange(
             OutOfPlaneGuide.OfShare(range.Low, analysis),
             OutOfPlaneGuide.OfShare(range.High, analysis),

@@ -83,7 +83,10 @@ public sealed record GuideSensitivity
 
     /// <summary>The slopes of radius and dish.</summary>
     public override string ToString() => Invariant(
-        $"{PerLoadedRadius:0.####} and {DishPerMillimeterOfRadius.Degrees:0.####}° per loaded radius, {PerMegapascalOfYield.Millimeters:0.####} mm and {DishPerMegapascalOfYield.Degrees:0.####}° per MPa of yield, {PerHundredthOfStiffness.Millimeters:0.####} mm and {DishPerHundredthOfStiffness.Degrees:0.####}° per hundredth of stiffness");
+        $"{PerLoadedRadius:0.####} and {DishPerMillimeterOfRadius.Degrees:0.####}° per loaded "
+            + $"radius, {PerMegapascalOfYield.Millimeters:0.####} mm and {DishPerMegapascalOfYield.Degrees:0.####}° per MPa of "
+            + $"yield, {PerHundredthOfStiffness.Millimeters:0.####} mm and {DishPerHundredthOfStiffness.Degrees:0.####}° per hundredth of "
+            + $"stiffness");
 
     private static Effect EffectOf(ReleasedBend released, in LeaningSlopes.Change change)
     {
@@ -104,7 +107,8 @@ public sealed record GuideSensitivity
         BendAnalysis analysis = loaded.Analysis;
         PlasticMoments far = At(2), near = At(1), back = At(-1), farBack = At(-2);
         return new(
-            Slope(far.P0, near.P0, back.P0, farBack.P0), Slope(far.Pb, near.Pb, back.Pb, farBack.Pb), Slope(far.Pr, near.Pr, back.Pr, farBack.Pr));
+            Slope(far.P0, near.P0, back.P0, farBack.P0), Slope(far.Pb, near.Pb, back.Pb, farBack.Pb),
+                Slope(far.Pr, near.Pr, back.Pr, farBack.Pr));
 
         PlasticMoments At(int steps) => LeaningState.MomentsOf(analysis.Section, analysis.LawAtYield(1 + steps * Step), state);
 

@@ -122,7 +122,8 @@ internal static class LeaningState
         double angle = Math.Atan2(state.OutOfPlane, state.Curvature);
         double c = Math.Cos(angle);
         double s = Math.Sin(angle);
-        PlasticSums sums = law.Integrate(Turned(section, angle), state.TotalCurvature, c * state.NeutralAxis + s * section.Profile.Moments.CentroidZ);
+        PlasticSums sums =
+            law.Integrate(Turned(section, angle), state.TotalCurvature, c * state.NeutralAxis + s * section.Profile.Moments.CentroidZ);
         return InOwnAxes(sums, c, s);
     }
 
@@ -130,7 +131,8 @@ internal static class LeaningState
     /// The size g of the strain gradient along the turned coordinate η, e = g·(lever + η) − 1, that leaves no axial force, and the
     /// plastic integrals in the section's own axes.
     /// </summary>
-    private static (double Size, PlasticMoments Sums) Gradient(OrientedSection section, StressStrainLaw law, double angle, double lever, double guess)
+    private static (double Size, PlasticMoments Sums) Gradient(OrientedSection section, StressStrainLaw law, double angle, double lever,
+        double guess)
     {
         AreaMoments m = section.Profile.Moments;
         AxialForce force = new(Turned(section, angle), law, lever);
@@ -161,7 +163,8 @@ internal static class LeaningState
     private static BandProfile Turned(OrientedSection section, double angle) =>
         BandProfile.Of([.. section.Loops.Select(loop => loop.Select(edge => edge.Turned(angle)).ToArray())]);
 
-    private static PlasticMoments InOwnAxes(in PlasticSums sums, double c, double s) => new(sums.P0, c * sums.Pb - s * sums.Pr, s * sums.Pb + c * sums.Pr);
+    private static PlasticMoments InOwnAxes(in PlasticSums sums, double c, double s) =>
+        new(sums.P0, c * sums.Pb - s * sums.Pr, s * sums.Pb + c * sums.Pr);
 
     /// <summary>N/E as a function of g.</summary>
     private struct AxialForce(BandProfile turned, StressStrainLaw law, double lever) : IDifferentiable

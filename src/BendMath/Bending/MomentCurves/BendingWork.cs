@@ -5,7 +5,8 @@ using BendMath.Numerics.Geometry;
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>
-/// ∫₀^κ M dκ of a held-flat bar. Without axial force no work is done on the centroid line, so it is what the fibers took up: ∫∫σ de dA = E·[κ²/2·(I_b + A(ȳ − y_n)²) − ∫∫e_p de dA], whatever the way to the curvature.
+/// ∫₀^κ M dκ of a held-flat bar. Without axial force no work is done on the centroid line, so it is what the fibers took up: ∫∫σ de dA =
+/// E·[κ²/2·(I_b + A(ȳ − y_n)²) − ∫∫e_p de dA], whatever the way to the curvature.
 /// </summary>
 internal static class BendingWork
 {

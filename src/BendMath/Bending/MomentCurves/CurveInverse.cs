@@ -9,7 +9,8 @@ namespace BendMath.Bending.MomentCurves;
 internal static class CurveInverse
 {
     /// <summary>
-    /// The state whose released ring has the target radius at a level of the section: κ_t·R_target − (1 + e_f) rises with κ from −1. Null when even the tightest bend leaves a wider ring.
+    /// The state whose released ring has the target radius at a level of the section: κ_t·R_target − (1 + e_f) rises with κ from −1. Null
+    /// when even the tightest bend leaves a wider ring.
     /// </summary>
     public static BentState? ForFinished(BendAnalysis analysis, double target, double level, bool free)
     {

@@ -1,9 +1,10 @@
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>
-/// κ_p(M): the permanent curvature that first loading of a straight, held-flat bar to a moment leaves, with the stretch of the centroid line that comes with it.
-/// Tabulated from <see cref="MomentCurve"/>, with the exact slope dκ_p/dM = 1/(dM/dκ) − 1/(E·I_b) at every node, and cubic between; nodes are set closer until the curve is met
-/// within 1e-8 of the loaded curvature at the middle of each cell. It ends at the tightest bend, or where the moment no longer tells curvatures apart. Immutable and thread-safe.
+/// κ_p(M): the permanent curvature that first loading of a straight, held-flat bar to a moment leaves, with the stretch of the centroid
+/// line that comes with it. Tabulated from <see cref="MomentCurve"/>, with the exact slope dκ_p/dM = 1/(dM/dκ) − 1/(E·I_b) at every node,
+/// and cubic between; nodes are set closer until the curve is met within 1e-8 of the loaded curvature at the middle of each cell. It ends
+/// at the tightest bend, or where the moment no longer tells curvatures apart. Immutable and thread-safe.
 /// </summary>
 internal sealed class FirstLoadingCurve
 {
@@ -68,8 +69,9 @@ internal sealed class FirstLoadingCurve
     }
 
     /// <summary>
-    /// ∫κ_p(M)·lever du over a length along which moment and lever change linearly. Exact for the tabulated curve: within a cell the integrand is of the fourth degree, which three
-    /// Gauss points integrate; whole cells in between have their integrals stored, taken from their own ends, so that nothing cancels.
+    /// ∫κ_p(M)·lever du over a length along which moment and lever change linearly. Exact for the tabulated curve: within a cell the
+    /// integrand is of the fourth degree, which three Gauss points integrate; whole cells in between have their integrals stored, taken
+    /// from their own ends, so that nothing cancels.
     /// </summary>
     public double Integral(double moment1, double moment2, double lever1, double lever2, double length)
     {
@@ -142,7 +144,8 @@ internal sealed class FirstLoadingCurve
             return false;
         }
 
-        if (to.LogCurvature - from.LogCurvature <= Finest || Math.Abs(Cubic(from, to, middle.Moment) - middle.Permanent) <= Accuracy * Math.Exp(t))
+        if (to.LogCurvature - from.LogCurvature <= Finest
+            || Math.Abs(Cubic(from, to, middle.Moment) - middle.Permanent) <= Accuracy * Math.Exp(t))
         {
             nodes.Add(to);
             return true;
@@ -166,7 +169,8 @@ internal sealed class FirstLoadingCurve
         double lever = (lever1 + lever2) / 2;
         double dm = Side * (moment2 - moment1);
         double dl = Side * (lever2 - lever1);
-        return (5 * (lever - dl) * Permanent(cell, middle - dm) + 8 * lever * Permanent(cell, middle) + 5 * (lever + dl) * Permanent(cell, middle + dm)) / 18;
+        return (5 * (lever - dl) * Permanent(cell, middle - dm) + 8 * lever * Permanent(cell, middle)
+            + 5 * (lever + dl) * Permanent(cell, middle + dm)) / 18;
     }
 
     private double Permanent(int cell, double moment) => Cubic(_nodes[cell], _nodes[cell + 1], moment);
@@ -207,6 +211,7 @@ internal sealed class FirstLoadingCurve
         }
 
         /// <summary>Whether the moment tells this node from the one before.</summary>
-        public bool Follows(in Node previous) => Slope - Slope == 0 && Moment > previous.Moment * (1 + 1e-13) && Permanent >= previous.Permanent;
+        public bool Follows(in Node previous) =>
+            Slope - Slope == 0 && Moment > previous.Moment * (1 + 1e-13) && Permanent >= previous.Permanent;
     }
 }

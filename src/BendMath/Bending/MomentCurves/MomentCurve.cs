@@ -23,8 +23,9 @@ internal readonly struct MomentPoint(double curvature, double axis, double axisS
 }
 
 /// <summary>
-/// The moment–curvature curve of a section of a material, held flat without axial force, first loading: a <see cref="MomentTable"/> with the law's strain of reference put back. For searches that ask hundreds of times; it
-/// differs from the exact states by about 1e-12. Immutable and thread-safe.
+/// The moment–curvature curve of a section of a material, held flat without axial force, first loading: a <see cref="MomentTable"/> with
+/// the law's strain of reference put back. For searches that ask hundreds of times; it differs from the exact states by about 1e-12.
+/// Immutable and thread-safe.
 /// </summary>
 internal sealed class MomentCurve(MomentTable table, double reference)
 {
@@ -68,14 +69,16 @@ internal sealed class MomentCurve(MomentTable table, double reference)
 
         double axis = piece.Axis(t).Value;
         double stiffness = curvature * m.SecondY;
-        return new(curvature, axis, new(curvature * m.Area * (m.CentroidY - axis), stiffness * piece.Share(t).Value, stiffness * piece.Mixed(t)));
+        return new(curvature, axis,
+            new(curvature * m.Area * (m.CentroidY - axis), stiffness * piece.Share(t).Value, stiffness * piece.Mixed(t)));
     }
 
     /// <summary>The curvature at an inside radius: κ·(R + y_n) = 1. Bracket: y_n lies in the section.</summary>
     public double AtRadius(double insideRadius, double height)
     {
         RadiusBalance balance = new(this, insideRadius);
-        return Newton.Root(ref balance, 1 / (insideRadius + height), 1 / insideRadius, 1 / (insideRadius + table.Moments.CentroidY), rises: true, 2e-16);
+        return Newton.Root(ref balance, 1 / (insideRadius + height), 1 / insideRadius, 1 / (insideRadius + table.Moments.CentroidY),
+            rises: true, 2e-16);
     }
 
     /// <summary>The curvature under a moment m that is reached at a given curvature or before.</summary>
@@ -90,7 +93,10 @@ internal sealed class MomentCurve(MomentTable table, double reference)
         return Newton.Root(ref balance, moment, high * (1 + 1e-12), high, rises: true, 1e-16);
     }
 
-    /// <summary>The curvature that leaves a permanent one, held flat; null where it lies beyond a bound, which is asked for only when a few times as much curvature does not do.</summary>
+    /// <summary>
+    /// The curvature that leaves a permanent one, held flat; null where it lies beyond a bound, which is asked for only when a few times as
+    /// much curvature does not do.
+    /// </summary>
     public double? Leaving(double permanent, Func<double> most)
     {
         // κ_p rises with κ, and below it.

@@ -18,8 +18,9 @@ internal enum PieceMap
 }
 
 /// <summary>
-/// A stretch of ln κ̂ along which the held-flat states of a section are smooth: neutral axis, share of the curvature that stays, and the same for the moment about the radial axis, as polynomials. Integrals over it are
-/// taken from the polynomials when first asked for. Immutable and thread-safe.
+/// A stretch of ln κ̂ along which the held-flat states of a section are smooth: neutral axis, share of the curvature that stays, and the
+/// same for the moment about the radial axis, as polynomials. Integrals over it are taken from the polynomials when first asked for.
+/// Immutable and thread-safe.
 /// </summary>
 internal sealed class MomentPiece(double start, double end, PieceMap map, double[] axis, double[] share, double[]? mixed)
 {
@@ -32,14 +33,18 @@ internal sealed class MomentPiece(double start, double end, PieceMap map, double
     public double End { get; } = end;
 
     /// <summary>∫m² dκ̂ from the start.</summary>
-    public double Work(double t) => Chebyshev.Value(_work ??= Integral((share, curvature) => curvature * curvature * curvature * (1 - share.Value) * (1 - share.Value)), PlaceOf(t));
+    public double Work(double t) =>
+        Chebyshev.Value(_work ??= Integral((share, curvature) => curvature * curvature * curvature * (1 - share.Value) * (1 - share.Value)),
+            PlaceOf(t));
 
     /// <summary>∫κ̂_p dm and ∫κ̂_p·m dm from the start.</summary>
     public (double First, double Second) Plastic(double t)
     {
         PlasticIntegrals plastic = _plastic ??= new(
             Integral((share, curvature) => curvature * curvature * share.Value * (1 - share.Value - share.Slope)),
-            Integral((share, curvature) => curvature * curvature * curvature * share.Value * (1 - share.Value) * (1 - share.Value - share.Slope)));
+            Integral(
+                (share, curvature) =>
+                    curvature * curvature * curvature * share.Value * (1 - share.Value) * (1 - share.Value - share.Slope)));
         double u = PlaceOf(t);
         return (Chebyshev.Value(plastic.First, u), Chebyshev.Value(plastic.Second, u));
     }

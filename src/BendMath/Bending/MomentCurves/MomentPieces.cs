@@ -7,8 +7,9 @@ using BendMath.Numerics.Integrals;
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>
-/// Cuts a stretch of ln κ̂ into pieces along which the states of a section under a law are one polynomial each. Where a break of the law passes a level of the section the states are not smooth: such places are looked for where
-/// a polynomial does not do; where round corners begin or end there, the states have a root. Elsewhere a stretch is halved. Eight states with their exact slopes make a piece.
+/// Cuts a stretch of ln κ̂ into pieces along which the states of a section under a law are one polynomial each. Where a break of the law
+/// passes a level of the section the states are not smooth: such places are looked for where a polynomial does not do; where round corners
+/// begin or end there, the states have a root. Elsewhere a stretch is halved. Eight states with their exact slopes make a piece.
 /// </summary>
 internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, double[] breaks, double allowed)
 {
@@ -65,7 +66,10 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         return [.. _pieces];
     }
 
-    /// <summary>How much of the sums over the section is lost to rounding, against one of straight edges: a thin wall is the difference of its round outside and inside.</summary>
+    /// <summary>
+    /// How much of the sums over the section is lost to rounding, against one of straight edges: a thin wall is the difference of its round
+    /// outside and inside.
+    /// </summary>
     private static double RoundingOf(BandProfile profile)
     {
         double gross = 0;
@@ -187,7 +191,9 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
         return new(start, end, map, axis, share, mixed);
     }
 
-    /// <summary>The state at a curvature: Newton from where the last states lead, and the search within a bracket where that does not settle.</summary>
+    /// <summary>
+    /// The state at a curvature: Newton from where the last states lead, and the search within a bracket where that does not settle.
+    /// </summary>
     private Node At(double t)
     {
         ref readonly AreaMoments m = ref profile.Moments;
@@ -303,12 +309,14 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
     }
 
     /// <summary>
-    /// A state and its slopes over t = ln κ. From e = κ(y − y_n) and dN = 0: dy_n/dt = (ȳ − y_n) − C1/(A − C0), d(Pb/κ)/dt = C2 + C1²/(A − C0) − Pb/κ, d(Pr/κ)/dt = Cr1 + Cr0·C1/(A − C0) − Pr/κ. What is
-    /// left of the axial force moves the axis by its last step, and the rest with it.
+    /// A state and its slopes over t = ln κ. From e = κ(y − y_n) and dN = 0: dy_n/dt = (ȳ − y_n) − C1/(A − C0), d(Pb/κ)/dt = C2 + C1²/(A −
+    /// C0) − Pb/κ, d(Pr/κ)/dt = Cr1 + Cr0·C1/(A − C0) − Pr/κ. What is left of the axial force moves the axis by its last step, and the rest
+    /// with it.
     /// </summary>
     private readonly struct Node
     {
-        public Node(in AreaMoments m, double t, double curvature, double axis, in PlasticSums s, double rounding, out double step, out double core)
+        public Node(in AreaMoments m, double t, double curvature, double axis, in PlasticSums s, double rounding, out double step,
+            out double core)
         {
             double elastic = m.Area - s.C0;
             core = elastic / m.Area;

@@ -7,8 +7,9 @@ using BendMath.Numerics.Geometry;
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>
-/// The held-flat states of a section under all laws of one shape, over κ̂ = κ/e_ref: neutral axis, permanent curvature and their integrals, from first yield on in cells of a factor of four in curvature. A cell is made when it is
-/// first needed; two threads may both make it, with the same numbers.
+/// The held-flat states of a section under all laws of one shape, over κ̂ = κ/e_ref: neutral axis, permanent curvature and their integrals,
+/// from first yield on in cells of a factor of four in curvature. A cell is made when it is first needed; two threads may both make it,
+/// with the same numbers.
 /// </summary>
 internal sealed class MomentTable(BandProfile profile, StressStrainLaw law, bool isForSearch)
 {
@@ -23,7 +24,8 @@ internal sealed class MomentTable(BandProfile profile, StressStrainLaw law, bool
 
     private readonly LawShape _shape = law.Shape;
 
-    private readonly double _start = Math.Log(law.Shape.ElasticLimit / Math.Max(profile.Moments.CentroidY, profile.Height - profile.Moments.CentroidY));
+    private readonly double _start =
+        Math.Log(law.Shape.ElasticLimit / Math.Max(profile.Moments.CentroidY, profile.Height - profile.Moments.CentroidY));
 
     private readonly MomentPiece[]?[] _cells = new MomentPiece[Most][];
 
@@ -109,7 +111,9 @@ internal sealed class MomentTable(BandProfile profile, StressStrainLaw law, bool
         }
 
         double from = _start + cell * Width;
-        MomentPiece[] pieces = new MomentPieces(profile, law, _shape.Breaks, law.IsScaledByYield || !isForSearch ? Fine : Coarse).Between(from, cell == 0, from + Width);
+        MomentPiece[] pieces =
+            new MomentPieces(profile, law, _shape.Breaks, law.IsScaledByYield || !isForSearch ? Fine : Coarse).Between(from, cell == 0,
+                from + Width);
         return Interlocked.CompareExchange(ref _cells[cell], pieces, null) ?? pieces;
     }
 

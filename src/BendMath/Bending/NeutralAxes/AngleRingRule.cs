@@ -5,24 +5,28 @@ using UnitsNet;
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>
-/// The handbook rule for the length of an equal angle bent to a ring. It knows neither material nor radius; <see cref="FinishedRing.BlankLengthFor(Angle)"/>
-/// is the answer of the mechanics, and the two differ by several percent of a small ring. Stateless and thread-safe.
+/// The handbook rule for the length of an equal angle bent to a ring. It knows neither material nor radius;
+/// <see cref="FinishedRing.BlankLengthFor(Angle)"/> is the answer of the mechanics, and the two differ by several percent of a small ring.
+/// Stateless and thread-safe.
 /// </summary>
 public static class AngleRingRule
 {
     /// <summary>Distance from the heel face to the fiber the rule takes to keep its length.</summary>
     /// <param name="leg">Length of each leg, greater than the thickness.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the leg is not longer than the thickness.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, or the leg is not longer than the
+    /// thickness.</exception>
     /// <remarks>
     /// Equation: n = leg/6 + t/2, measured from the heel face toward the toe of the radial leg.
-    /// Range: the handbook prints constants for equal angles of 2 to 8 in legs, 1/4 to 1 in thick, and gives no range of diameters; the closed form is inferred from the constants and reproduces them to 0.002 in.
+    /// Range: the handbook prints constants for equal angles of 2 to 8 in legs, 1/4 to 1 in thick, and gives no range of diameters; the
+    /// closed form is inferred from the constants and reproduces them to 0.002 in.
     /// Source: <see cref="Sources.MachinerysHandbookAngleRings"/>
     /// </remarks>
     public static Length FiberFromHeel(Length leg, Length thickness) => Length.FromMeters(Fiber(leg, thickness));
 
     /// <summary>Length of straight angle for a full ring.</summary>
-    /// <param name="heelDiameter">Diameter of the heel face: the inside face with the flange out, the outside face with the flange in. Greater than zero; with the flange in greater than two legs.</param>
+    /// <param name="heelDiameter">Diameter of the heel face: the inside face with the flange out, the outside face with the flange in.
+    /// Greater than zero; with the flange in greater than two legs.</param>
     /// <param name="leg">Length of each leg, greater than the thickness.</param>
     /// <param name="thickness">Thickness of both legs, greater than zero.</param>
     /// <param name="flange">Which way the radial leg stands.</param>
@@ -44,7 +48,8 @@ public static class AngleRingRule
         double legs = 2 * leg.Meters;
         return diameter > legs
             ? Length.FromMeters(Math.PI * (diameter - 2 * fiber))
-            : throw Guard.Fault(nameof(heelDiameter), heelDiameter, $"must with the flange in be greater than two legs, {Guard.MillimetersText(legs)}");
+            : throw Guard.Fault(nameof(heelDiameter), heelDiameter,
+                $"must with the flange in be greater than two legs, {Guard.MillimetersText(legs)}");
     }
 
     private static double Fiber(Length leg, Length thickness)

@@ -7,14 +7,15 @@ using UnitsNet;
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>
-/// An elastic bar that already is curved, after Winkler and Bach: plane sections stay plane, and because inner fibers are shorter than outer
-/// ones the stress follows a hyperbola over the depth. A moment is positive when it increases the curvature (closes the ring further): it
-/// compresses the inside face and stretches the outside face. An axial force acts through the centroid and is positive in tension.
-/// Immutable and thread-safe.
+/// An elastic bar that already is curved, after Winkler and Bach: plane sections stay plane, and because inner fibers are shorter than
+/// outer ones the stress follows a hyperbola over the depth. A moment is positive when it increases the curvature (closes the ring
+/// further): it compresses the inside face and stretches the outside face. An axial force acts through the centroid and is positive in
+/// tension. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: r_n = A/∫dA/r; e = R̄ − r_n = ∫(y − ȳ)²/r dA/(R̄·∫dA/r); σ = M·(r − r_n)/(A·e·r) + N/A.
-/// Range: elastic; any closed outline; symmetric about the plane of the ring, or held so that it stays flat. Thin flanges of I, T and angle sections curl and carry less than this says.
+/// Range: elastic; any closed outline; symmetric about the plane of the ring, or held so that it stays flat. Thin flanges of I, T and angle
+/// sections curl and carry less than this says.
 /// Source: <see cref="Sources.CurvedBars"/>
 /// </remarks>
 public sealed class CurvedBar
@@ -116,10 +117,14 @@ public sealed class CurvedBar
         return Pressure.FromPascals(bending + Guard.Finite(axial, nameof(axial)) / M.Area);
     }
 
-    /// <summary>Stress across the bar, in the radial direction, at a distance from the inside face, tension positive: a moment that opens the ring pulls the fibers apart.</summary>
+    /// <summary>
+    /// Stress across the bar, in the radial direction, at a distance from the inside face, tension positive: a moment that opens the ring
+    /// pulls the fibers apart.
+    /// </summary>
     /// <param name="fromInside">Between zero and the depth of the section, where the section has a width.</param>
     /// <param name="moment">Moment about the centroid, positive when it increases the curvature.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The fiber lies outside the section or where it has no width, or the moment is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The fiber lies outside the section or where it has no width, or the moment is not
+    /// finite.</exception>
     /// <remarks>
     /// Equation: σ_r = M/(A·e·w·r)·∫(r′ − r_n)/r′ dA′ over the part of the section between the inside face and r, w being its width at r.
     /// Range: elastic; moment only; spread evenly over the width. At a step of the width the smaller width counts.
@@ -130,7 +135,8 @@ public sealed class CurvedBar
         double y = Section.LevelOf(fromInside, nameof(fromInside));
         double bending = Guard.Finite(moment, nameof(moment));
         double nudge = 1e-12 * Section.Height;
-        double width = Math.Min(Section.Profile.WidthAt(Math.Max(0, y - nudge)), Section.Profile.WidthAt(Math.Min(Section.Height, y + nudge)));
+        double width =
+            Math.Min(Section.Profile.WidthAt(Math.Max(0, y - nudge)), Section.Profile.WidthAt(Math.Min(Section.Height, y + nudge)));
         if (width <= 1e-9 * Section.Properties.Breadth)
         {
             throw Guard.Fault(nameof(fromInside), fromInside, "must lie where the section has a width");
@@ -142,5 +148,8 @@ public sealed class CurvedBar
     }
 
     /// <summary>Section, radius and neutral axis.</summary>
-    public override string ToString() => Invariant($"{Section} curved to an inside radius of {_inside * 1e3:0.###} mm, neutral axis {_eccentricity * 1e3:0.######} mm inside the centroid");
+    public override string ToString() =>
+        Invariant(
+            $"{Section} curved to an inside radius of {_inside * 1e3:0.###} mm, neutral axis {_eccentricity * 1e3:0.######} mm inside the "
+                + $"centroid");
 }

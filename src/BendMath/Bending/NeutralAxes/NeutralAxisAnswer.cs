@@ -35,7 +35,9 @@ public enum NeutralAxisMethod
     FlatStandard,
 }
 
-/// <summary>One answer to the question which fiber keeps its length, and the length of bar that follows from it. Immutable and thread-safe.</summary>
+/// <summary>
+/// One answer to the question which fiber keeps its length, and the length of bar that follows from it. Immutable and thread-safe.
+/// </summary>
 public sealed record NeutralAxisAnswer
 {
     private readonly double _fiber;
@@ -44,7 +46,8 @@ public sealed record NeutralAxisAnswer
 
     private readonly double _foundAt;
 
-    internal NeutralAxisAnswer(NeutralAxisMethod method, string name, double fiber, double inside, double foundAt, Source source, string note)
+    internal NeutralAxisAnswer(NeutralAxisMethod method, string name, double fiber, double inside, double foundAt, Source source,
+        string note)
     {
         Method = method;
         Name = name;
@@ -64,10 +67,14 @@ public sealed record NeutralAxisAnswer
     /// <summary>Distance of the fiber from the inside face; it may lie outside the section for a released bar.</summary>
     public Length FiberFromInside => Length.FromMeters(_fiber);
 
-    /// <summary>Inside radius for which the fiber was found: that of the finished ring for the answers after release, else the loaded one.</summary>
+    /// <summary>
+    /// Inside radius for which the fiber was found: that of the finished ring for the answers after release, else the loaded one.
+    /// </summary>
     public Length FoundAtInsideRadius => Length.FromMeters(_foundAt);
 
-    /// <summary>Length of straight bar for a full ring of the loaded inside radius: the same ring for every answer, so that only the fibers differ.</summary>
+    /// <summary>
+    /// Length of straight bar for a full ring of the loaded inside radius: the same ring for every answer, so that only the fibers differ.
+    /// </summary>
     /// <remarks>
     /// Equation: L = 2π·(R_i + n), n being the distance of the fiber from the inside face.
     /// Range: a full ring, without ends to trim.
@@ -88,7 +95,8 @@ public sealed record NeutralAxisAnswer
     /// <exception cref="ArgumentOutOfRangeException">The radius is outside its range.</exception>
     /// <remarks>
     /// Equation: L = 2π·(R_i + n).
-    /// Range: radii near the one the fiber was found for; with <see cref="FoundAtInsideRadius"/> of a released ring it is the exact length of its blank.
+    /// Range: radii near the one the fiber was found for; with <see cref="FoundAtInsideRadius"/> of a released ring it is the exact length
+    /// of its blank.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
     public Length BlankLengthAt(Length insideRadius)
@@ -96,7 +104,8 @@ public sealed record NeutralAxisAnswer
         double radius = Guard.Positive(insideRadius, nameof(insideRadius)) + _fiber;
         return radius > 0
             ? Length.FromMeters(2 * Math.PI * radius)
-            : throw Guard.Fault(nameof(insideRadius), insideRadius, $"must be greater than the distance of the fiber inside it, {Guard.MillimetersText(-_fiber)}");
+            : throw Guard.Fault(nameof(insideRadius), insideRadius,
+                $"must be greater than the distance of the fiber inside it, {Guard.MillimetersText(-_fiber)}");
     }
 
     /// <summary>Name, fiber and length in millimeters.</summary>

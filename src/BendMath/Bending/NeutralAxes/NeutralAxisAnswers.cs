@@ -6,9 +6,9 @@ using UnitsNet;
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>
-/// The answers to the question which fiber of a bent bar keeps its length, side by side. For a section symmetric about its bending axis they
-/// nearly agree; for an angle they differ by several percent of a small ring's length, and no published measurement decides between them.
-/// A ring whose bar was measured before bending does, for that shop. Immutable and thread-safe.
+/// The answers to the question which fiber of a bent bar keeps its length, side by side. For a section symmetric about its bending axis
+/// they nearly agree; for an angle they differ by several percent of a small ring's length, and no published measurement decides between
+/// them. A ring whose bar was measured before bending does, for that shop. Immutable and thread-safe.
 /// </summary>
 public sealed class NeutralAxisAnswers
 {
@@ -21,10 +21,14 @@ public sealed class NeutralAxisAnswers
         Advisories = flat.IsStraight ? flat.Advisories : free.Advisories;
         List<NeutralAxisAnswer?> all =
         [
-            At(NeutralAxisMethod.Centroid, "centroid", Section.Profile.Moments.CentroidY, Sources.BeerJohnston4, "An elastic bar that was straight; no springback, no yielding."),
-            At(NeutralAxisMethod.EqualArea, "equal-area axis", Section.Properties.EqualArea, Sources.BeerJohnston4, "Every fiber yields and none hardens."),
-            At(NeutralAxisMethod.ElasticCurvedBar, "elastic curved bar", CurvedBar.Of(Section, BendRadius.Inside(loaded.InsideRadius)).Axis, Sources.CurvedBars, "A bar that already has this radius and is loaded elastically; not a bar that is being formed."),
-            At(NeutralAxisMethod.Loaded, "this material, loaded", loaded.State.NeutralAxis, Sources.Mechanics, "Fiber without strain while the bar is held."),
+            At(NeutralAxisMethod.Centroid, "centroid", Section.Profile.Moments.CentroidY, Sources.BeerJohnston4,
+                "An elastic bar that was straight; no springback, no yielding."),
+            At(NeutralAxisMethod.EqualArea, "equal-area axis", Section.Properties.EqualArea, Sources.BeerJohnston4,
+                "Every fiber yields and none hardens."),
+            At(NeutralAxisMethod.ElasticCurvedBar, "elastic curved bar", CurvedBar.Of(Section, BendRadius.Inside(loaded.InsideRadius)).Axis,
+                Sources.CurvedBars, "A bar that already has this radius and is loaded elastically; not a bar that is being formed."),
+            At(NeutralAxisMethod.Loaded, "this material, loaded", loaded.State.NeutralAxis, Sources.Mechanics,
+                "Fiber without strain while the bar is held."),
             After(NeutralAxisMethod.ReleasedHeldFlat, "this material, released and held flat", flat),
             After(NeutralAxisMethod.ReleasedFree, "this material, released free", free),
             PowerLaw(exponent),
@@ -48,7 +52,10 @@ public sealed class NeutralAxisAnswers
     /// <summary>The answer that asks for the most bar.</summary>
     public NeutralAxisAnswer Longest { get; }
 
-    /// <summary>Largest less smallest blank length of a full ring: how much the choice of the fiber matters. It does not depend on the diameter, its share of the ring does.</summary>
+    /// <summary>
+    /// Largest less smallest blank length of a full ring: how much the choice of the fiber matters. It does not depend on the diameter, its
+    /// share of the ring does.
+    /// </summary>
     public Length Spread => Length.FromMeters(Longest.Blank - Shortest.Blank);
 
     /// <summary>What is doubtful; a bar that springs back straight has no answers after release.</summary>
@@ -58,7 +65,9 @@ public sealed class NeutralAxisAnswers
 
     private double Inside { get; }
 
-    /// <summary>Answers for a bar bent to a radius, with the hardening exponent of its law; without one, the rigid power law is left out.</summary>
+    /// <summary>
+    /// Answers for a bar bent to a radius, with the hardening exponent of its law; without one, the rigid power law is left out.
+    /// </summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="loaded">The radius while loaded; it must leave a positive inside radius.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
@@ -68,7 +77,8 @@ public sealed class NeutralAxisAnswers
     /// Range: any section; the handbook rule exists for equal angles, the standard for flats the easy way.
     /// Source: <see cref="Sources.Mechanics"/>
     /// </remarks>
-    public static NeutralAxisAnswers For(BendAnalysis analysis, BendRadius loaded) => new(Load(analysis, loaded), analysis.Law.RigidExponent);
+    public static NeutralAxisAnswers For(BendAnalysis analysis, BendRadius loaded) =>
+        new(Load(analysis, loaded), analysis.Law.RigidExponent);
 
     /// <summary>Answers for a bar bent to a radius, with a hardening exponent for the rigid power law.</summary>
     /// <param name="analysis">Section and material.</param>
@@ -85,7 +95,8 @@ public sealed class NeutralAxisAnswers
     {
         LoadedBend state = Load(analysis, loaded);
         double exponent = Guard.NonNegative(hardeningExponent, nameof(hardeningExponent));
-        return exponent <= 1 ? new(state, exponent) : throw Guard.Fault(nameof(hardeningExponent), hardeningExponent, "must not be greater than 1");
+        return exponent <= 1 ? new(state, exponent)
+            : throw Guard.Fault(nameof(hardeningExponent), hardeningExponent, "must not be greater than 1");
     }
 
     /// <summary>One of the answers, or null where it does not exist for this section, material and radius.</summary>
@@ -98,7 +109,10 @@ public sealed class NeutralAxisAnswers
     }
 
     /// <summary>Section, radius and spread.</summary>
-    public override string ToString() => Invariant($"{Section} at an inside radius of {Inside * 1e3:0.###} mm: {Answers.Count} answers, spread {(Longest.Blank - Shortest.Blank) * 1e3:0.#} mm of bar");
+    public override string ToString() =>
+        Invariant(
+            $"{Section} at an inside radius of {Inside * 1e3:0.###} mm: {Answers.Count} answers, "
+                + $"spread {(Longest.Blank - Shortest.Blank) * 1e3:0.#} mm of bar");
 
     private static LoadedBend Load(BendAnalysis analysis, BendRadius loaded)
     {
@@ -112,11 +126,13 @@ public sealed class NeutralAxisAnswers
 
     private NeutralAxisAnswer? After(NeutralAxisMethod method, string name, ReleasedBend released) => released.IsStraight
         ? null
-        : new(method, name, released.Ring.Fiber, Inside, released.Ring.Inside, Sources.Mechanics, Invariant($"Fiber with the length of the blank in the finished ring of {released.Ring.Inside * 1e3:0.#} mm inside radius."));
+        : new(method, name, released.Ring.Fiber, Inside, released.Ring.Inside, Sources.Mechanics,
+            Invariant($"Fiber with the length of the blank in the finished ring of {released.Ring.Inside * 1e3:0.#} mm inside radius."));
 
     private NeutralAxisAnswer? PowerLaw(double? exponent) => exponent is not { } n
         ? null
-        : At(NeutralAxisMethod.RigidPowerLaw, "rigid power law", RigidPowerAxis.Of(Section.Profile, n), Sources.Mechanics, Invariant($"Every fiber far beyond yield, hardening exponent {n:0.###}."));
+        : At(NeutralAxisMethod.RigidPowerLaw, "rigid power law", RigidPowerAxis.Of(Section.Profile, n), Sources.Mechanics,
+            Invariant($"Every fiber far beyond yield, hardening exponent {n:0.###}."));
 
     private NeutralAxisAnswer? AngleRule()
     {

@@ -7,8 +7,8 @@ using BendMath.Numerics.Integrals;
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>
-/// The neutral axis of a bar without elasticity, σ ∝ |e|ⁿ: ∫sgn(y − y_n)·|y − y_n|ⁿ dA = 0. The integral falls with y_n; it is positive at y_n = 0
-/// and negative at y_n = h.
+/// The neutral axis of a bar without elasticity, σ ∝ |e|ⁿ: ∫sgn(y − y_n)·|y − y_n|ⁿ dA = 0. The integral falls with y_n; it is positive at
+/// y_n = 0 and negative at y_n = h.
 /// </summary>
 internal static class RigidPowerAxis
 {
@@ -27,7 +27,10 @@ internal static class RigidPowerAxis
         }
     }
 
-    /// <summary>The power law handed to the integrator in place of a plastic strain; the limit, in depths of the section, stays above the rounding of a level, and what lies below it cancels on both sides of the axis.</summary>
+    /// <summary>
+    /// The power law handed to the integrator in place of a plastic strain; the limit, in depths of the section, stays above the rounding
+    /// of a level, and what lies below it cancels on both sides of the axis.
+    /// </summary>
     private readonly struct Kernel(double exponent) : IPlasticLaw
     {
         public double ElasticLimit => 1e-14;

@@ -6,8 +6,8 @@ using UnitsNet;
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>
-/// A bend of sheet or flat bar the easy way in the words of drawing programs: K-factor, bend allowance and bend deduction, all of them consequences of one
-/// fiber that keeps its length. Immutable and thread-safe.
+/// A bend of sheet or flat bar the easy way in the words of drawing programs: K-factor, bend allowance and bend deduction, all of them
+/// consequences of one fiber that keeps its length. Immutable and thread-safe.
 /// </summary>
 public sealed record SheetBend
 {
@@ -36,7 +36,9 @@ public sealed record SheetBend
     /// <summary>Radius of the inside face.</summary>
     public Length InsideRadius => Length.FromMeters(_inside);
 
-    /// <summary>Angle the sheet is bent through: 90° for a right angle, 180° for a hem. The opening angle between the legs is 180° less this.</summary>
+    /// <summary>
+    /// Angle the sheet is bent through: 90° for a right angle, 180° for a hem. The opening angle between the legs is 180° less this.
+    /// </summary>
     public Angle BendAngle => Angle.FromRadians(_turn);
 
     /// <summary>Distance of the fiber that keeps its length from the inside face.</summary>
@@ -45,7 +47,9 @@ public sealed record SheetBend
     /// <summary>What the fiber rests on.</summary>
     public Source Source { get; }
 
-    /// <summary>K-factor as a share of the thickness: 0.5 is the middle fiber. The convention of American practice and of most drawing programs.</summary>
+    /// <summary>
+    /// K-factor as a share of the thickness: 0.5 is the middle fiber. The convention of American practice and of most drawing programs.
+    /// </summary>
     /// <remarks>
     /// Equation: K = n/t.
     /// Range: any fiber n.
@@ -53,7 +57,10 @@ public sealed record SheetBend
     /// </remarks>
     public double ThicknessFactor => _fiber / _thickness;
 
-    /// <summary>The factor k as a share of half the thickness: 1 is the middle fiber. The convention of DIN 6935; twice <see cref="ThicknessFactor"/>.</summary>
+    /// <summary>
+    /// The factor k as a share of half the thickness: 1 is the middle fiber. The convention of DIN 6935; twice
+    /// <see cref="ThicknessFactor"/>.
+    /// </summary>
     /// <remarks>
     /// Equation: k = 2n/t.
     /// Range: any fiber n.
@@ -81,23 +88,27 @@ public sealed record SheetBend
         : throw new InvalidOperationException("The outside faces of a bend of 180° or more do not meet; use the bend allowance.");
 
     /// <summary>
-    /// The compensation v of DIN 6935, to be added to the sum of the outside lengths of both legs. Up to an opening angle of 90° a leg is measured to the tangent of the bend
-    /// parallel to the other leg's end, from there on to the corner of the outside faces.
+    /// The compensation v of DIN 6935, to be added to the sum of the outside lengths of both legs. Up to an opening angle of 90° a leg is
+    /// measured to the tangent of the bend parallel to the other leg's end, from there on to the corner of the outside faces.
     /// </summary>
     /// <exception cref="InvalidOperationException">The bend is more than 180°.</exception>
     /// <remarks>
-    /// Equation: v = α·(r + k·s/2) − 2·(r + s) for an opening angle β = 180° − α up to 90°; − 2·(r + s)·tan(α/2) in place of the last term up to 165°; v = 0 above.
+    /// Equation: v = α·(r + k·s/2) − 2·(r + s) for an opening angle β = 180° − α up to 90°; − 2·(r + s)·tan(α/2) in place of the last term
+    /// up to 165°; v = 0 above.
     /// Range: 0 &lt; α ≤ 180°; from memory of the standard.
     /// Source: <see cref="Sources.Din6935"/>
     /// </remarks>
     public Length Compensation => Length.FromMeters(
-        _turn > Math.PI * (1 + 1e-12) ? throw new InvalidOperationException("The compensation is defined for bends up to 180°; use the bend allowance.")
+        _turn > Math.PI * (1 + 1e-12)
+        ? throw new InvalidOperationException("The compensation is defined for bends up to 180°; use the bend allowance.")
         : _turn < Math.PI / 12 * (1 - 1e-12) ? 0
         : Allowance - 2 * (_inside + _thickness) * Math.Min(1, Math.Tan(Math.Min(_turn, Math.PI / 2) / 2)));
 
     private double Allowance => _turn * (_inside + _fiber);
 
-    /// <summary>A bend whose fiber is known, for example from <see cref="NeutralAxisAnswer.FiberFromInside"/> or from a measured bend.</summary>
+    /// <summary>
+    /// A bend whose fiber is known, for example from <see cref="NeutralAxisAnswer.FiberFromInside"/> or from a measured bend.
+    /// </summary>
     /// <param name="thickness">Thickness t, greater than zero.</param>
     /// <param name="insideRadius">Inside radius r, zero or more.</param>
     /// <param name="bendAngle">Angle the sheet is bent through, greater than zero and not greater than 360°.</param>
@@ -109,7 +120,8 @@ public sealed record SheetBend
         double r = Guard.NonNegative(insideRadius, nameof(insideRadius));
         return r + n > 0
             ? new(Guard.Positive(thickness, nameof(thickness)), r, Turn(bendAngle), n, Sources.Definition)
-            : throw Guard.Fault(nameof(fiber), fiber, $"must lie outside the center of the bend, {Guard.MillimetersText(-r)} from the inside face");
+            : throw Guard.Fault(nameof(fiber), fiber,
+                $"must lie outside the center of the bend, {Guard.MillimetersText(-r)} from the inside face");
     }
 
     /// <summary>A bend by the handbook's rules for right-angle bends.</summary>
@@ -132,7 +144,8 @@ public sealed record SheetBend
             SheetMetal.HalfHardBrass or SheetMetal.HalfHardCopper or SheetMetal.SoftSteel or SheetMetal.Aluminum => 0.64,
             _ => 0.71,
         };
-        return new(t, Guard.NonNegative(insideRadius, nameof(insideRadius)), Turn(bendAngle), share / RuleOfRadius * t, Sources.MachinerysHandbookSheetBends);
+        return new(t, Guard.NonNegative(insideRadius, nameof(insideRadius)), Turn(bendAngle), share / RuleOfRadius * t,
+            Sources.MachinerysHandbookSheetBends);
     }
 
     /// <summary>A bend by the formula of DIN 6935.</summary>
@@ -177,7 +190,10 @@ public sealed record SheetBend
         SheetFactor.OfSteps(StandardRatio(thickness, insideRadius, SheetFactor.LeastRatio * (1 - 1e-12)));
 
     /// <summary>Thickness, radius, angle, K-factor, allowance.</summary>
-    public override string ToString() => Invariant($"{_thickness * 1e3:0.###} mm sheet, inside radius {_inside * 1e3:0.###} mm, bent {_turn * 180 / Math.PI:0.##}°: K {ThicknessFactor:0.###}, allowance {Allowance * 1e3:0.###} mm");
+    public override string ToString() =>
+        Invariant(
+            $"{_thickness * 1e3:0.###} mm sheet, inside radius {_inside * 1e3:0.###} mm, bent {_turn * 180 / Math.PI:0.##}°: "
+                + $"K {ThicknessFactor:0.###}, allowance {Allowance * 1e3:0.###} mm");
 
     private static double Turn(Angle bendAngle)
     {
@@ -191,6 +207,8 @@ public sealed record SheetBend
         double ratio = Guard.Positive(insideRadius, nameof(insideRadius)) / t;
         return ratio >= least
             ? ratio
-            : throw Guard.Fault(nameof(insideRadius), insideRadius, $"must not be smaller than {Guard.MillimetersText(least * t)}, {least.ToString("0.####", CultureInfo.InvariantCulture)} of the thickness");
+            : throw Guard.Fault(nameof(insideRadius), insideRadius,
+                $"must not be smaller than {Guard.MillimetersText(least * t)}, {least.ToString("0.####", CultureInfo.InvariantCulture)} "
+                    + $"of the thickness");
     }
 }

@@ -27,7 +27,8 @@ internal sealed class ChordUnloading : IChordIntegrand
         Allowed =
         [
             force, force * reach, force * reach,
-            stiffness, stiffness * reach, stiffness * reach, stiffness * reach * reach, stiffness * reach * reach, stiffness * reach * reach,
+            stiffness, stiffness * reach, stiffness * reach, stiffness * reach * reach, stiffness * reach * reach,
+            stiffness * reach * reach,
         ];
     }
 

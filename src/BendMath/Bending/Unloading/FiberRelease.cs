@@ -50,14 +50,17 @@ internal sealed class FiberRelease
         MemoryUnloading fibers = new(metal, field, modulus, largest);
         ref readonly AreaMoments m = ref loaded.Analysis.Moments;
         (double f, double r) = loaded.State.Permanent(m, free);
-        SectionField kept = Balance(m, metal.Modulus, largest * m.Area, field.Reach, free, new(loaded.State.Sums.P0 / m.Area, f, r), (trial, fine) => fibers.Under(trial, fine));
+        SectionField kept =
+            Balance(m, metal.Modulus, largest * m.Area, field.Reach, free, new(loaded.State.Sums.P0 / m.Area, f, r),
+                (trial, fine) => fibers.Under(trial, fine));
         BackStress copy = metal;
         return new(kept, (from, to) => copy.Respond(fibers.Loaded(from), to).Stress);
     }
 
     /// <summary>The field under which the sums vanish: searched with rough sums, then settled with fine ones.</summary>
     public static SectionField Balance(
-        in AreaMoments m, double modulus, double force, double reach, bool free, in SectionField guess, Func<SectionField, bool, FiberSums> sums)
+        in AreaMoments m, double modulus, double force, double reach, bool free, in SectionField guess,
+        Func<SectionField, bool, FiberSums> sums)
     {
         SectionField at = guess;
         bool fine = false;
@@ -90,10 +93,12 @@ internal sealed class FiberRelease
             (at, now) = (next, then);
         }
 
-        throw new InvalidOperationException("The fibers of a bar found no balance; this is a defect of BendMath, please report it with the input.");
+        throw new InvalidOperationException(
+            "The fibers of a bar found no balance; this is a defect of BendMath, please report it with the input.");
 
         // Symmetric sections keep no curvature out of the plane but what rounding leaves.
-        static SectionField Plain(in SectionField of) => Math.Abs(of.OutOfPlane) < Nothing * Math.Abs(of.InPlane) ? new(of.Axial, of.InPlane, 0) : of;
+        static SectionField Plain(in SectionField of) =>
+            Math.Abs(of.OutOfPlane) < Nothing * Math.Abs(of.InPlane) ? new(of.Axial, of.InPlane, 0) : of;
 
         double Left(in FiberSums of) => (Math.Abs(of.Force) + (Math.Abs(of.Bending) + (free ? Math.Abs(of.HoldDown) : 0)) / reach) / force;
     }

@@ -96,13 +96,15 @@ public sealed class SecondBend
         MemoryReplay replay = new(_metal, analysis.Section, _legs, _largest);
         (double f, double r) = BentState.Unloaded(m, free, _sums.Bending / _metal.Modulus, _sums.HoldDown / _metal.Modulus);
         SectionField kept = FiberRelease.Balance(
-            m, _metal.Modulus, _largest * m.Area, replay.Reach, free, new(_legs[2].Axial, _legs[2].InPlane - f, free ? -r : 0), (trial, fine) => replay.Under(trial, fine));
+            m, _metal.Modulus, _largest * m.Area, replay.Reach, free, new(_legs[2].Axial, _legs[2].InPlane - f, free ? -r : 0),
+                (trial, fine) => replay.Under(trial, fine));
         return FinishedRing.Of(analysis.Section, kept);
     }
 
     /// <summary>Both radii.</summary>
     public override string ToString() => Invariant(
-        $"{First.Loaded.Analysis.Section} bent to {1e3 * First.Loaded.State.InsideRadius:0.###} mm, let go, and held again at an inside radius of {1e3 * _inside:0.###} mm");
+        $"{First.Loaded.Analysis.Section} bent to {1e3 * First.Loaded.State.InsideRadius:0.###} mm, let go, and held again at an inside "
+            + $"radius of {1e3 * _inside:0.###} mm");
 
     private static SectionField Bent(double curvature, double arm) => new(curvature * arm - 1, curvature, 0);
 

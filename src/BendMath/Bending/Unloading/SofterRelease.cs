@@ -9,9 +9,10 @@ namespace BendMath.Bending.Unloading;
 internal static class SofterRelease
 {
     /// <summary>
-    /// The state whose released ring has the target radius at a level of the section. Wherever σ/e does not rise with e, dM/dκ ≤ M/κ: so what stays, κ − M/(η·E·I), is nothing until M/κ has fallen to η·E·I and
-    /// rises from there on, and with it the residual κ_t·R_target − (1 + e_f), in v = 1/(R + ȳ). Bracket: −1 at v = 0, positive at the tightest bend. Null when even that leaves a wider ring, or
-    /// when the ring is so wide that the bar lies over before any curvature stays in its plane.
+    /// The state whose released ring has the target radius at a level of the section. Wherever σ/e does not rise with e, dM/dκ ≤ M/κ: so
+    /// what stays, κ − M/(η·E·I), is nothing until M/κ has fallen to η·E·I and rises from there on, and with it the residual κ_t·R_target −
+    /// (1 + e_f), in v = 1/(R + ȳ). Bracket: −1 at v = 0, positive at the tightest bend. Null when even that leaves a wider ring, or when
+    /// the ring is so wide that the bar lies over before any curvature stays in its plane.
     /// </summary>
     public static BentState? ForFinished(BendAnalysis analysis, double target, double level, bool free)
     {
@@ -34,7 +35,8 @@ internal static class SofterRelease
 
             BentState state = analysis.StateAtRadius(1 / v - m.CentroidY);
             (double f, double r) = state.Left(m, free, analysis.Unloading);
-            return f <= 0 ? -1 : Math.Min(1, Math.Sqrt(f * f + r * r) * target - (1 + state.Stretch(m, analysis.Unloading) + f * (level - m.CentroidY)));
+            return f <= 0 ? -1
+                : Math.Min(1, Math.Sqrt(f * f + r * r) * target - (1 + state.Stretch(m, analysis.Unloading) + f * (level - m.CentroidY)));
         }
     }
 }

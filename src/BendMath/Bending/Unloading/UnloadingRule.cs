@@ -65,7 +65,9 @@ public sealed record UnloadingRule
         if (loaded.IsPulled || unloading < 1)
         {
             throw Guard.Refused(
-                name, $"must be elastic for a bar that is {(loaded.IsPulled ? "pulled" : "of a material with a softer release of its own")}", $"is {this}");
+                name,
+                    $"must be elastic for a bar that is {(loaded.IsPulled ? "pulled" : "of a material with a softer release of its own")}",
+                        $"is {this}");
         }
 
         Func<double, double>? modulus = Chord is { } chord ? plastic => law.E * chord.Share(plastic) : null;

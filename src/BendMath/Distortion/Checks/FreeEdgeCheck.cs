@@ -6,23 +6,30 @@ using UnitsNet;
 
 namespace BendMath.Distortion.Checks;
 
-/// <summary>Buckling of the compressed free edge of a leg in the plane of the ring, as with the flange in. Immutable and thread-safe.</summary>
+/// <summary>
+/// Buckling of the compressed free edge of a leg in the plane of the ring, as with the flange in. Immutable and thread-safe.
+/// </summary>
 /// <remarks>
-/// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg, x from the hinge at the center line of the other leg, b long; uniform strain e_cr = (t/b)²/3 whatever the law.
-/// Range: a long free leg, hinged along the heel, by the deformation theory of plasticity; too strict for a leg held in a slot, for which no source gives a factor. Medium up to three times the strain is a setting.
+/// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg, x from the hinge at the center line of the other leg, b long; uniform strain e_cr =
+/// (t/b)²/3 whatever the law.
+/// Range: a long free leg, hinged along the heel, by the deformation theory of plasticity; too strict for a leg held in a slot, for which
+/// no source gives a factor. Medium up to three times the strain is a setting.
 /// Source: <see cref="Sources.PlasticPlateBuckling"/>
 /// </remarks>
 public static class FreeEdgeCheck
 {
     private const double MediumTimes = 3;
 
-    private const string Validity = "A long leg hinged along the heel and free at its edge, deformation theory; no source gives a factor for a leg in a slot. Above the strain of a free leg, up to three times it counts as medium, which is a setting.";
+    private const string Validity =
+        "A long leg hinged along the heel and free at its edge, deformation theory; no source gives a factor for a leg in a slot. Above "
+            + "the strain of a free leg, up to three times it counts as medium, which is a setting.";
 
     /// <summary>Checks a loaded bend; null when the section has no compressed free edge.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the leg is supported.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>Strain of the free edge at which a long free leg buckles; at most 100 %.</summary>
     /// <param name="law">The stress–strain law.</param>
@@ -42,7 +49,8 @@ public static class FreeEdgeCheck
         double b = Guard.Positive(width, nameof(width));
         double t = Guard.Positive(thickness, nameof(thickness));
         return t >= b ? throw Guard.Fault(nameof(thickness), thickness, $"must be less than the width, {Guard.Text(width)}")
-            : Math.Abs(Guard.Finite(hingeOverEdge, nameof(hingeOverEdge))) > 1 ? throw Guard.Fault(nameof(hingeOverEdge), hingeOverEdge, "must be between -1 and 1")
+            : Math.Abs(Guard.Finite(hingeOverEdge, nameof(hingeOverEdge))) > 1
+                ? throw Guard.Fault(nameof(hingeOverEdge), hingeOverEdge, "must be between -1 and 1")
             : Ratio.FromDecimalFractions(Critical(law, t / b, hingeOverEdge));
     }
 
@@ -81,11 +89,14 @@ public static class FreeEdgeCheck
         double critical = Critical(loaded.Analysis.Law, t / width, Math.Min(1, ratio));
         RiskLevel free = Judgment.Level(edge, critical, MediumTimes * critical);
         RiskLevel level = settings.Support.HoldsFreeEdge && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = Invariant($"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm thick begins to ripple at about {100 * critical:0.00} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial." : " Legs in a close slot bear several times that.")}");
+        string sentence = Invariant(
+            $"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm "
+                + $"thick begins to ripple at about {100 * critical:0.00} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial." : " Legs in a close slot bear several times that.")}");
         return new DistortionFinding("compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
+            settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null
+                : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
         ]);
     }

@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Distortion.Checks;
 
-/// <summary>Thickness of a solid bar at its inside and outside edge, where it is bent the hard way: the section becomes a keystone. Immutable and thread-safe.</summary>
+/// <summary>
+/// Thickness of a solid bar at its inside and outside edge, where it is bent the hard way: the section becomes a keystone. Immutable and
+/// thread-safe.
+/// </summary>
 /// <remarks>
 /// Equation: t(y) = t/√(1 + e(y)); keystoning (t_in − t_out)/t; low up to 5 %, high above 10 %.
 /// Range: constant volume, the bar free to change its thickness; 5 % is house practice for distortion of sections, 10 % a setting.
@@ -36,7 +39,8 @@ public static class KeystoneCheck
     {
         double t = Guard.Positive(thickness, nameof(thickness));
         double e = Guard.Finite(strain, nameof(strain));
-        return e > -1 + 1e-9 ? Length.FromMeters(t / Math.Sqrt(1 + e)) : throw Guard.Fault(nameof(strain), strain, "must be greater than -100 %");
+        return e > -1 + 1e-9 ? Length.FromMeters(t / Math.Sqrt(1 + e))
+            : throw Guard.Fault(nameof(strain), strain, "must be greater than -100 %");
     }
 
     internal static Judgment Judge(LoadedBend loaded)
@@ -52,8 +56,11 @@ public static class KeystoneCheck
         double thickness = section.Properties.Width.Millimeters;
         double keystoning = inside - outside;
         RiskLevel level = Judgment.Level(keystoning, Low, Medium);
-        string sentence = Invariant($"The flat becomes {thickness * inside:0.##} mm thick at its inside edge and {thickness * outside:0.##} mm at its outside edge, a keystone of {100 * keystoning:0.0} %; up to 5 % counts as low.");
+        string sentence = Invariant(
+            $"The flat becomes {thickness * inside:0.##} mm thick at its inside edge and {thickness * outside:0.##} mm at its outside "
+                + $"edge, a keystone of {100 * keystoning:0.0} %; up to 5 % counts as low.");
         return new DistortionFinding(
-            "keystoning", keystoning, Low, level, sentence, Sources.ModernSteel2019, Validity, () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
+            "keystoning", keystoning, Low, level, sentence, Sources.ModernSteel2019, Validity,
+                () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
     }
 }

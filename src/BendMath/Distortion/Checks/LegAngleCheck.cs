@@ -6,11 +6,12 @@ using UnitsNet;
 namespace BendMath.Distortion.Checks;
 
 /// <summary>
-/// Change of the angle between the legs: the stress along the ring pushes the leg that lies along its axis to or from the center, and it curls unless it is
-/// backed. Immutable and thread-safe.
+/// Change of the angle between the legs: the stress along the ring pushes the leg that lies along its axis to or from the center, and it
+/// curls unless it is backed. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; effective part of the leg (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
+/// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; effective part of the leg
+/// (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
 /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
@@ -20,23 +21,28 @@ public static class LegAngleCheck
 
     private const double Medium = 0.5;
 
-    private const string Validity = "A strip of a cylinder clamped along the heel, elastic; derived, no measurement was found. The bounds are settings.";
+    private const string Validity =
+        "A strip of a cylinder clamped along the heel, elastic; derived, no measurement was found. The bounds are settings.";
 
     /// <summary>Checks a loaded bend; null when no leg lies along the axis of the ring.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the leg is backed.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>
-    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn to expect, and no bound, for the rest of the leg pushes on. Null when there is no such
-    /// leg, or it is too short for its edge to get there.
+    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn
+    /// to expect, and no bound, for the rest of the leg pushes on. Null when there is no such leg, or it is too short for its edge to get
+    /// there.
     /// </summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
     /// <remarks>
-    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from the middle of the other leg.
-    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
+    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from
+    /// the middle of the other leg.
+    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on
+    /// to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
     /// Source: <see cref="Sources.DistortionChecks"/>
     /// </remarks>
     public static Angle? TurnThatRelievesEdge(LoadedBend loaded) =>
@@ -52,7 +58,10 @@ public static class LegAngleCheck
     /// </remarks>
     public static double EffectivePart(double ratio) => Part(Guard.NonNegative(ratio, nameof(ratio)));
 
-    /// <summary>The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies along that axis.</summary>
+    /// <summary>
+    /// The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies
+    /// along that axis.
+    /// </summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
     /// <remarks>
@@ -81,7 +90,8 @@ public static class LegAngleCheck
             _ => unbacked == RiskLevel.High ? RiskLevel.Medium : unbacked,
         };
         bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
-        string sentence = Invariant($"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
+        string sentence = Invariant(
+            $"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
         return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
@@ -114,7 +124,9 @@ public static class LegAngleCheck
     private static double Ratio(LoadedBend loaded, Outstand leg) =>
         Width(leg) * Width(leg) / ((loaded.State.InsideRadius + LevelOf(loaded, leg.Thickness.Meters)) * leg.Thickness.Meters);
 
-    /// <summary>The middle of the leg: at the outside face where a radial leg points inward, else at the inside face, where the radius is least.</summary>
+    /// <summary>
+    /// The middle of the leg: at the outside face where a radial leg points inward, else at the inside face, where the radius is least.
+    /// </summary>
     private static double LevelOf(LoadedBend loaded, double thickness)
     {
         IReadOnlyList<Outstand> legs = loaded.Analysis.Section.Features.Outstands;

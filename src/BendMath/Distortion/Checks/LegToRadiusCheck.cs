@@ -7,11 +7,13 @@ using UnitsNet;
 namespace BendMath.Distortion.Checks;
 
 /// <summary>
-/// Radial leg, width or diameter over the loaded inside radius, against two bounds. Exactly at a bound counts as inside it. Immutable and thread-safe.
+/// Radial leg, width or diameter over the loaded inside radius, against two bounds. Exactly at a bound counts as inside it. Immutable and
+/// thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: ρ = b/R_i; low for ρ ≤ low bound, medium for ρ ≤ high bound, else high.
-/// Range: cold bending of mild steel on a hand bender; 0.15 is a 3/4 in leg at an inside radius of 5 in, which usually bends clean; the upper bound 0.25 is a setting, not a finding.
+/// Range: cold bending of mild steel on a hand bender; 0.15 is a 3/4 in leg at an inside radius of 5 in, which usually bends clean; the
+/// upper bound 0.25 is a setting, not a finding.
 /// Source: <see cref="Sources.CommonPractice"/>
 /// </remarks>
 public sealed record LegToRadiusCheck
@@ -60,13 +62,15 @@ public sealed record LegToRadiusCheck
         double radius = Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius));
         return leg / radius is > 0 and < double.PositiveInfinity
             ? Judge(leg, radius, hollow: false, loaded: null)
-            : throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius, $"must be comparable with the leg, {Guard.Text(radialLeg)}");
+            : throw Guard.Fault(nameof(loadedInsideRadius), loadedInsideRadius,
+                $"must be comparable with the leg, {Guard.Text(radialLeg)}");
     }
 
     /// <summary>Largest leg of low risk at a radius.</summary>
     /// <param name="loadedInsideRadius">Inside radius while loaded, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The radius is not positive and finite.</exception>
-    public Length LargestLegFor(Length loadedInsideRadius) => Length.FromMeters(LowUpTo * Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius)));
+    public Length LargestLegFor(Length loadedInsideRadius) =>
+        Length.FromMeters(LowUpTo * Guard.Positive(loadedInsideRadius, nameof(loadedInsideRadius)));
 
     /// <summary>Least loaded inside radius of low risk for a leg.</summary>
     /// <param name="radialLeg">Leg in the plane of the ring, greater than zero.</param>
@@ -74,7 +78,8 @@ public sealed record LegToRadiusCheck
     public Length LeastRadiusFor(Length radialLeg)
     {
         double radius = Guard.Positive(radialLeg, nameof(radialLeg)) / LowUpTo;
-        return radius < double.PositiveInfinity ? Length.FromMeters(radius) : throw Guard.Fault(nameof(radialLeg), radialLeg, "must be short enough for a finite radius");
+        return radius < double.PositiveInfinity ? Length.FromMeters(radius)
+            : throw Guard.Fault(nameof(radialLeg), radialLeg, "must be short enough for a finite radius");
     }
 
     /// <summary>Both bounds.</summary>
@@ -84,7 +89,10 @@ public sealed record LegToRadiusCheck
     {
         double ratio = leg / radius;
         RiskLevel level = Judgment.Level(ratio, LowUpTo, MediumUpTo);
-        string rule = level != RiskLevel.Low ? "For a low risk use a leg of at most {3:0.#} mm or an inside radius of at least {4:0.#} mm while loaded; above {6:0.##} the risk counts as high."
+        string rule =
+            level != RiskLevel.Low
+            ? "For a low risk use a leg of at most {3:0.#} mm or an inside radius of at least {4:0.#} mm while loaded; above {6:0.##} the "
+                + "risk counts as high."
             : hollow ? "Up to {5:0.##} counts as low, which says nothing about the wall."
             : "Up to {5:0.##} such bends usually come out clean.";
         string sentence = string.Format(
@@ -105,7 +113,9 @@ public sealed record LegToRadiusCheck
             loaded is null ? null : Remedies.Orientation(loaded, level, other => Of(other)),
         ])
         {
-            Equation = new("d_r", "b_r/R", new("b_r", "leg, width or diameter in the plane of the ring", Length.FromMeters(leg)), DemandEquation.LoadedRadius(radius)),
+            Equation =
+                new("d_r", "b_r/R", new("b_r", "leg, width or diameter in the plane of the ring", Length.FromMeters(leg)),
+                    DemandEquation.LoadedRadius(radius)),
         };
     }
 }

@@ -29,9 +29,14 @@ public static class OuterFiberCheck
         double strain = loaded.OuterFiberStrain.DecimalFractions;
         double limit = LowShare * elongation.DecimalFractions;
         RiskLevel level = Judgment.Level(strain, limit, 2 * limit);
-        string sentence = Invariant($"The outside face stretches {100 * strain:0.0} %; {material.Name} breaks at about {elongation.Percent:0.#} %, and up to half of that counts as low.{(level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks off the edge.")}");
+        string sentence = Invariant(
+            $"The outside face stretches {100 * strain:0.0} %; {material.Name} breaks at about {elongation.Percent:0.#} %, and up to half "
+                + $"of that counts as low.{(level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks "
+                + "off the edge.")}");
         return new DistortionFinding(
-            "outside face strain", strain, limit, level, sentence, Sources.Setting, "Sound edges; a sheared or notched edge cracks earlier.", () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)])
+            "outside face strain", strain, limit, level, sentence, Sources.Setting,
+            "Sound edges; a sheared or notched edge cracks earlier.",
+            () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)])
         {
             Equation = new("d_e", "e_o/100", new DemandTerm("e_o", "strain of the outside face", 100 * strain, "%")),
         };

@@ -6,7 +6,8 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>Wall of pipe to order so that enough is left after bending, by the table of a pipe code. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: wall to order over least wall 1.06, 1.08, 1.14, 1.25 at R/D = 6, 5, 4, 3, R to the middle of the pipe; linear between the rows.
+/// Equation: wall to order over least wall 1.06, 1.08, 1.14, 1.25 at R/D = 6, 5, 4, 3, R to the middle of the pipe; linear between the
+/// rows.
 /// Range: 3 ≤ R/D ≤ 6; refused outside the rows.
 /// Source: <see cref="Sources.PipeBendWall"/>
 /// </remarks>
@@ -16,15 +17,19 @@ public static class PipeWallCheck
 
     private const double Rounding = 1e-12;
 
-    private const string Validity = "Pipe bends of 3 to 6 diameters; ovality up to 8 % presumes at least 5 diameters and a schedule 40 wall.";
+    private const string Validity =
+        "Pipe bends of 3 to 6 diameters; ovality up to 8 % presumes at least 5 diameters and a schedule 40 wall.";
 
     private static readonly double[] Factors = [1.25, 1.14, 1.08, 1.06];
 
-    /// <summary>Checks a loaded bend; null when the bar is no round tube, no least wall is asked for, or the radius is outside the table.</summary>
+    /// <summary>
+    /// Checks a loaded bend; null when the bar is no round tube, no least wall is asked for, or the radius is outside the table.
+    /// </summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">The least wall.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>Wall to order over the least wall after bending.</summary>
     /// <param name="radiusOverDiameter">Radius to the middle of the pipe over its outside diameter, 3 to 6.</param>
@@ -43,18 +48,23 @@ public static class PipeWallCheck
         double ratio = loaded.State.InsideRadius / section.Height + 0.5;
         if (Factor(ratio) is not { } factor)
         {
-            return Judgment.Missing(Invariant($"pipe wall to order: the table of the code runs from 3 to 6 diameters, and the bend has {ratio:0.0#}"));
+            return Judgment.Missing(Invariant(
+                $"pipe wall to order: the table of the code runs from 3 to 6 diameters, and the bend has {ratio:0.0#}"));
         }
 
         if (settings.RequiredWall is not { } least)
         {
-            return Judgment.Missing(Invariant($"pipe wall to order: no least wall after bending is given; at this radius the code orders {factor:0.00#} times it"));
+            return Judgment.Missing(Invariant(
+                $"pipe wall to order: no least wall after bending is given; at this radius the code orders {factor:0.00#} times it"));
         }
 
         double demand = factor * least.Meters / wall.Meters;
-        string sentence = Invariant($"For {least.Millimeters:0.##} mm of wall after bending to {ratio:0.0#} diameters the code orders {factor * least.Millimeters:0.##} mm; the tube has {wall.Millimeters:0.##} mm.");
+        string sentence = Invariant(
+            $"For {least.Millimeters:0.##} mm of wall after bending to {ratio:0.0#} diameters the code "
+                + $"orders {factor * least.Millimeters:0.##} mm; the tube has {wall.Millimeters:0.##} mm.");
         return new DistortionFinding(
-            "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity, () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
+            "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity,
+                () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
     }
 
     private static double? Factor(double ratio)

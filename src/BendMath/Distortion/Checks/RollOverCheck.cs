@@ -4,7 +4,10 @@ using BendMath.Numerics.Geometry;
 
 namespace BendMath.Distortion.Checks;
 
-/// <summary>Rolling over of a bar that is at least as stiff in the plane of the ring as across it: lateral buckling between sideways supports. Immutable and thread-safe.</summary>
+/// <summary>
+/// Rolling over of a bar that is at least as stiff in the plane of the ring as across it: lateral buckling between sideways supports.
+/// Immutable and thread-safe.
+/// </summary>
 /// <remarks>
 /// Equation: L/L_cr with L_cr of <see cref="LateralBuckling.LargestSupportDistance"/>; low up to half of it, high above it.
 /// Range: as of <see cref="LateralBuckling"/>; a bar has a crook of its own, so half the distance as the lower bound is a setting.
@@ -14,13 +17,18 @@ public static class RollOverCheck
 {
     private const double Low = 0.5;
 
-    private const string Validity = "Sections symmetric about the plane of the ring, without warping, the bar between the supports straight, the moment even; the smaller of deformation and incremental theory. Half the distance as the lower bound is a setting.";
+    private const string Validity =
+        "Sections symmetric about the plane of the ring, without warping, the bar between the supports straight, the moment even; the "
+            + "smaller of deformation and incremental theory. Half the distance as the lower bound is a setting.";
 
-    /// <summary>Checks a loaded bend; null when the bar is weaker in the plane of the ring, or when what the check needs is not known.</summary>
+    /// <summary>
+    /// Checks a loaded bend; null when the bar is weaker in the plane of the ring, or when what the check needs is not known.
+    /// </summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Unsupported length and torsion constant.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>Whether the bar can roll over at all.</summary>
     internal static bool Applies(LoadedBend loaded)
@@ -44,7 +52,9 @@ public static class RollOverCheck
 
         if (!IsSymmetric(loaded))
         {
-            return Judgment.Missing("rolling over between supports: the formula is for sections symmetric about the plane of the ring; how far this one drifts unheld is its roll-over angle");
+            return Judgment.Missing(
+                "rolling over between supports: the formula is for sections symmetric about the plane of the ring; how far this one "
+                    + "drifts unheld is its roll-over angle");
         }
 
         if (LateralBuckling.Of(loaded, settings) is not { } buckling)
@@ -55,12 +65,18 @@ public static class RollOverCheck
         double critical = buckling.Largest;
         if (settings.Support.UnsupportedLength is not { } length)
         {
-            return Judgment.Missing(Invariant($"rolling over sideways: the distance between supports is not given; low up to {Low * critical * 1e3:0.#} mm, and at {critical * 1e3:0.#} mm the bar buckles"));
+            return Judgment.Missing(Invariant(
+                $"rolling over sideways: the distance between supports is not given; low up to {Low * critical * 1e3:0.#} mm, and "
+                    + $"at {critical * 1e3:0.#} mm the bar buckles"));
         }
 
         double demand = length.Meters / critical;
         RiskLevel level = Judgment.Level(demand, Low, 1);
-        string sentence = Invariant($"At this moment the bar buckles sideways between supports {critical * 1e3:0.#} mm apart (deformation theory {buckling.DistanceByDeformationTheory.Millimeters:0.#} mm, incremental {buckling.DistanceByIncrementalTheory.Millimeters:0.#} mm); yours are {length.Millimeters:0.#} mm apart, and up to half the distance counts as low.");
+        string sentence = Invariant(
+            $"At this moment the bar buckles sideways between supports {critical * 1e3:0.#} mm apart (deformation "
+                + $"theory {buckling.DistanceByDeformationTheory.Millimeters:0.#} mm, "
+                + $"incremental {buckling.DistanceByIncrementalTheory.Millimeters:0.#} mm); yours are {length.Millimeters:0.#} mm apart, "
+                + $"and up to half the distance counts as low.");
         return new DistortionFinding("rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere, Validity, () =>
             [Remedies.AtMostDistance(Low * critical), Remedies.Orientation(loaded, level, other => Judge(other, settings))]);
     }

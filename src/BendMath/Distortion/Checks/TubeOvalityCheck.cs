@@ -6,8 +6,10 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>Flattening of a round tube that nothing holds in shape. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: ζ = κ²r⁴(1 − ν²)/t², r to the middle of the wall; ovality (D_max − D_min)/D = 2ζ; low up to 8 %, high above 4/9, where an elastic tube collapses (ζ = 2/9).
-/// Range: a long, free, elastic tube; a groove, a filling or a mandrel is far stiffer, and no formula for them is given. 8 % is the bound of pipe codes at R ≥ 5 D and schedule 40 or thicker.
+/// Equation: ζ = κ²r⁴(1 − ν²)/t², r to the middle of the wall; ovality (D_max − D_min)/D = 2ζ; low up to 8 %, high above 4/9, where an
+/// elastic tube collapses (ζ = 2/9).
+/// Range: a long, free, elastic tube; a groove, a filling or a mandrel is far stiffer, and no formula for them is given. 8 % is the bound
+/// of pipe codes at R ≥ 5 D and schedule 40 or thicker.
 /// Source: <see cref="Sources.Brazier1927"/>
 /// </remarks>
 public static class TubeOvalityCheck
@@ -16,13 +18,16 @@ public static class TubeOvalityCheck
 
     private const double Medium = 4 / 9.0;
 
-    private const string Validity = "A long, free, elastic tube; one in a groove or on a mandrel is far stiffer, by how much no source says. 8 % is the bound of pipe codes.";
+    private const string Validity =
+        "A long, free, elastic tube; one in a groove or on a mandrel is far stiffer, by how much no source says. 8 % is the bound of pipe "
+            + "codes.";
 
     /// <summary>Checks a loaded bend; null when the bar is no round tube.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the tube is supported.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>Ovality (D_max − D_min)/D of a measured tube.</summary>
     /// <param name="largest">Largest outside diameter, greater than zero.</param>
@@ -57,11 +62,15 @@ public static class TubeOvalityCheck
         double ovality = 2 * root * root * (1 - poisson * poisson);
         RiskLevel free = Judgment.Level(ovality, Low, Medium);
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = ovality <= Medium ? Invariant($"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}");
+        string sentence =
+            ovality <= Medium
+                ? Invariant(
+                    $"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}");
         return new DistortionFinding("tube ovality", ovality, Low, level, sentence, Sources.Brazier1927, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null
+                : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 }

@@ -21,7 +21,8 @@ public static class TubeRatioCheck
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the tube is supported.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
@@ -35,14 +36,18 @@ public static class TubeRatioCheck
         double demand = section.Height / middle;
         double limit = settings.Support.HoldsTube ? Supported : Free;
         RiskLevel level = Judgment.Level(demand, limit, Supported);
-        string sentence = Invariant($"The radius to the middle of the tube is {1 / demand:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube is {diameter.Meters / wall.Meters:0.#} walls in diameter.");
+        string sentence = Invariant(
+            $"The radius to the middle of the tube is {1 / demand:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube "
+                + $"is {diameter.Meters / wall.Meters:0.#} walls in diameter.");
         return new DistortionFinding("tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             demand <= Supported ? Remedies.Support("hold the tube in shape with a mandrel or a filling") : null,
         ])
         {
-            Equation = new("d_D", "h/(R + h/2)", new("h", "depth of the bar", section.Depth), DemandEquation.LoadedRadius(loaded.State.InsideRadius)),
+            Equation =
+                new("d_D", "h/(R + h/2)", new("h", "depth of the bar", section.Depth),
+                    DemandEquation.LoadedRadius(loaded.State.InsideRadius)),
         };
     }
 }

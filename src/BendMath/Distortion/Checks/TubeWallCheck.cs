@@ -16,7 +16,8 @@ public enum WallFlow
 
 /// <summary>Thinning of the outside wall of a bent tube and thickening of its inside wall. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: circumference kept, t_out = t·R/(R + D/2), t_in = t·R/(R − D/2); wall free, the square roots of these factors; R to the middle of the tube. Low up to 10 % thinning, high above 20 %.
+/// Equation: circumference kept, t_out = t·R/(R + D/2), t_in = t·R/(R − D/2); wall free, the square roots of these factors; R to the middle
+/// of the tube. Low up to 10 % thinning, high above 20 %.
 /// Range: constant volume, neutral axis in the middle; reality lies between both. The bounds are settings.
 /// Source: <see cref="Sources.Tang2000"/>
 /// </remarks>
@@ -26,7 +27,8 @@ public static class TubeWallCheck
 
     private const double Medium = 0.2;
 
-    private const string Validity = "Constant volume, neutral axis in the middle of the tube, circumference kept: the worst case. The bounds are settings.";
+    private const string Validity =
+        "Constant volume, neutral axis in the middle of the tube, circumference kept: the worst case. The bounds are settings.";
 
     /// <summary>Checks a loaded bend; null when the bar is no tube.</summary>
     /// <param name="loaded">The bend.</param>
@@ -44,7 +46,8 @@ public static class TubeWallCheck
     /// Range: constant volume, neutral axis in the middle.
     /// Source: <see cref="Sources.Tang2000"/>
     /// </remarks>
-    public static Length OutsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) => Wall(wall, diameter, middleRadius, flow, 1);
+    public static Length OutsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) =>
+        Wall(wall, diameter, middleRadius, flow, 1);
 
     /// <summary>Wall at the inside of a bend.</summary>
     /// <param name="wall">Wall before bending, greater than zero.</param>
@@ -57,7 +60,8 @@ public static class TubeWallCheck
     /// Range: constant volume, neutral axis in the middle.
     /// Source: <see cref="Sources.Tang2000"/>
     /// </remarks>
-    public static Length InsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) => Wall(wall, diameter, middleRadius, flow, -1);
+    public static Length InsideWall(Length wall, Length diameter, Length middleRadius, WallFlow flow) =>
+        Wall(wall, diameter, middleRadius, flow, -1);
 
     internal static Judgment Judge(LoadedBend loaded)
     {
@@ -72,9 +76,13 @@ public static class TubeWallCheck
         double middle = inside + depth / 2;
         double thinning = depth / (2 * middle + depth);
         RiskLevel level = Judgment.Level(thinning, Low, Medium);
-        string sentence = Invariant($"The outside wall thins by {100 * (1 - Math.Sqrt(1 - thinning)):0.0} to {100 * thinning:0.0} %, to {wall.Millimeters * (1 - thinning):0.##} mm at worst, and the inside wall thickens to {wall.Millimeters * middle / inside:0.##} mm at most.");
+        string sentence = Invariant(
+            $"The outside wall thins by {100 * (1 - Math.Sqrt(1 - thinning)):0.0} to {100 * thinning:0.0} %, "
+                + $"to {wall.Millimeters * (1 - thinning):0.##} mm at worst, and the inside wall thickens "
+                + $"to {wall.Millimeters * middle / inside:0.##} mm at most.");
         return new DistortionFinding(
-            "tube wall thinning", thinning, Low, level, sentence, Sources.Tang2000, Validity, () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
+            "tube wall thinning", thinning, Low, level, sentence, Sources.Tang2000, Validity,
+                () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)]);
     }
 
     private static Length Wall(Length wall, Length diameter, Length middleRadius, WallFlow flow, int side)

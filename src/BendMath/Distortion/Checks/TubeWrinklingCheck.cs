@@ -7,19 +7,24 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>Wrinkles on the compressed inside of a round tube. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: e_cr = (2/3)·(t/r)·√(E_t/E_s), moduli at that strain, r to the middle of the wall; beside it the pipeline rule 0.5·t/D. Low up to the smaller, high above the larger.
-/// Range: a free wall; one in a groove or over a mandrel bears far more. A law without hardening lets the wall wrinkle as soon as it yields.
+/// Equation: e_cr = (2/3)·(t/r)·√(E_t/E_s), moduli at that strain, r to the middle of the wall; beside it the pipeline rule 0.5·t/D. Low up
+/// to the smaller, high above the larger.
+/// Range: a free wall; one in a groove or over a mandrel bears far more. A law without hardening lets the wall wrinkle as soon as it
+/// yields.
 /// Source: <see cref="Sources.PipelineWrinkling"/>
 /// </remarks>
 public static class TubeWrinklingCheck
 {
-    private const string Validity = "A free wall; in a groove, over a mandrel or with a filling it bears far more, by how much no source says. Both formulas from memory.";
+    private const string Validity =
+        "A free wall; in a groove, over a mandrel or with a filling it bears far more, by how much no source says. Both formulas from "
+            + "memory.";
 
     /// <summary>Checks a loaded bend; null when the bar is no round tube.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the tube is supported.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     /// <summary>Strain at which the free wall of a compressed cylinder wrinkles.</summary>
     /// <param name="law">The stress–strain law.</param>
@@ -38,7 +43,8 @@ public static class TubeWrinklingCheck
         double diameter = Guard.Positive(outsideDiameter, nameof(outsideDiameter));
         double t = Guard.Positive(wall, nameof(wall));
         return t < diameter / 2 ? Ratio.FromDecimalFractions(Critical(law, diameter, t))
-            : throw Guard.Fault(nameof(wall), wall, $"must be smaller than half the outside diameter, {Guard.MillimetersText(diameter / 2)}");
+            : throw Guard.Fault(nameof(wall), wall,
+                $"must be smaller than half the outside diameter, {Guard.MillimetersText(diameter / 2)}");
     }
 
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
@@ -56,15 +62,21 @@ public static class TubeWrinklingCheck
         double limit = Math.Min(cylinder, pipeline);
         RiskLevel free = Judgment.Level(strain, limit, Math.Max(cylinder, pipeline));
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = Invariant($"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.")}");
+        string sentence = Invariant(
+            $"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by "
+                + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.")}");
         return new DistortionFinding("tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null
+                : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 
-    /// <summary>The first strain not below its own critical one. At the elastic critical strain the wall wrinkles whatever is left of its stiffness, which ends the search.</summary>
+    /// <summary>
+    /// The first strain not below its own critical one. At the elastic critical strain the wall wrinkles whatever is left of its stiffness,
+    /// which ends the search.
+    /// </summary>
     private static double Critical(StressStrainLaw law, double diameter, double wall)
     {
         double elastic = 2 / 3.0 * wall / ((diameter - wall) / 2);

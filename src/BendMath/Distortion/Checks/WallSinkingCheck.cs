@@ -4,12 +4,14 @@ using BendMath.Guards;
 namespace BendMath.Distortion.Checks;
 
 /// <summary>
-/// Sinking of the flat walls of a square or rectangular tube: the stress along the ring pushes the stretched outside wall toward the center and the compressed inside wall away from it, both into the tube. Immutable and
-/// thread-safe.
+/// Sinking of the flat walls of a square or rectangular tube: the stress along the ring pushes the stretched outside wall toward the center
+/// and the compressed inside wall away from it, both into the tube. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
-/// Equation: b²/(R·t) of the inside wall; a strip of the wall, clamped at both edges, becomes a mechanism under the push σ·t/R at b²/(R·t) = 4. High above it, low up to half of it.
-/// Range: an empty tube without a mandrel, rigid plastic, the strength across the wall not used up by the stress along it; derived, no measurement was found.
+/// Equation: b²/(R·t) of the inside wall; a strip of the wall, clamped at both edges, becomes a mechanism under the push σ·t/R at b²/(R·t)
+/// = 4. High above it, low up to half of it.
+/// Range: an empty tube without a mandrel, rigid plastic, the strength across the wall not used up by the stress along it; derived, no
+/// measurement was found.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
 public static class WallSinkingCheck
@@ -18,13 +20,16 @@ public static class WallSinkingCheck
 
     private const double Medium = 4;
 
-    private const string Validity = "A strip of the wall clamped at both edges, rigid plastic; derived, no measurement was found. Half of the mechanism as low is a setting.";
+    private const string Validity =
+        "A strip of the wall clamped at both edges, rigid plastic; derived, no measurement was found. Half of the mechanism as low is a "
+            + "setting.";
 
     /// <summary>Checks a loaded bend; null when the bar is no square or rectangular tube.</summary>
     /// <param name="loaded">The bend.</param>
     /// <param name="settings">Whether the tube is supported.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) => Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
+        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
 
     internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
@@ -37,10 +42,12 @@ public static class WallSinkingCheck
         double ratio = wall.Width * wall.Width / (radius * wall.Thickness);
         RiskLevel free = Judgment.Level(ratio, Low, Medium);
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
-        string sentence = Invariant($"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.")}");
+        string sentence = Invariant(
+            $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.")}");
         return new DistortionFinding("wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
-            settings.Support.HoldsTube || level != RiskLevel.High ? null : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
+            settings.Support.HoldsTube || level != RiskLevel.High ? null
+                : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(wall.Width * wall.Width / (Low * wall.Thickness)),
             Remedies.Orientation(loaded, level, other => Judge(other, settings)),
         ]);

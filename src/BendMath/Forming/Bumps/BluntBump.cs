@@ -62,7 +62,8 @@ internal sealed class BluntBump(BendAnalysis analysis, ThreePointSetup setup)
             nose = next;
         }
 
-        throw new InvalidOperationException("The contact of a blunt nose was not found; this is a defect of BendMath, please report it with the input.");
+        throw new InvalidOperationException(
+            "The contact of a blunt nose was not found; this is a defect of BendMath, please report it with the input.");
     }
 
     /// <summary>

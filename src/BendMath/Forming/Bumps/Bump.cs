@@ -4,16 +4,21 @@ using UnitsNet;
 
 namespace BendMath.Forming.Bumps;
 
-/// <summary>One bump of a bender that pinches the bar between a nose and two supports: where the nose stands along the bar, and how far it closes. Immutable and thread-safe.</summary>
+/// <summary>
+/// One bump of a bender that pinches the bar between a nose and two supports: where the nose stands along the bar, and how far it closes.
+/// Immutable and thread-safe.
+/// </summary>
 public sealed record Bump
 {
     /// <summary>The largest number of bumps of one pass.</summary>
     internal const int Most = 100_000;
 
     /// <summary>Makes a bump.</summary>
-    /// <param name="position">Place of the nose, from the start of the bar along the unbent bar, zero or more; the bar must reach both supports.</param>
+    /// <param name="position">Place of the nose, from the start of the bar along the unbent bar, zero or more; the bar must reach both
+    /// supports.</param>
     /// <param name="stroke">How far the supports advance past the line tangent to the nose, greater than zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The position is negative or the stroke is not positive, or one is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The position is negative or the stroke is not positive, or one is not
+    /// finite.</exception>
     public Bump(Length position, Length stroke)
         : this(Guard.NonNegative(position, nameof(position)), Guard.Positive(stroke, nameof(stroke)))
     {
@@ -48,7 +53,8 @@ public sealed record Bump
         double step = Guard.Positive(feed, nameof(feed));
         double closed = Guard.Positive(stroke, nameof(stroke));
         return to < from ? throw Guard.Fault(nameof(last), last, $"must not be before the first, {Guard.MillimetersText(from)}")
-            : (to - from) / step >= Most ? throw Guard.Fault(nameof(feed), feed, $"must make at most {Most.ToString("N0", CultureInfo.InvariantCulture)} bumps")
+            : (to - from) / step >= Most
+                ? throw Guard.Fault(nameof(feed), feed, $"must make at most {Most.ToString("N0", CultureInfo.InvariantCulture)} bumps")
             : Pass(from, to, step, closed);
     }
 
@@ -56,7 +62,8 @@ public sealed record Bump
     public override string ToString() => Invariant($"{Closed * 1e3:0.##} mm of stroke at {At * 1e3:0.##} mm");
 
     internal static IReadOnlyList<Bump> Pass(double from, double to, double feed, double stroke) =>
-        Array.AsReadOnly([.. Enumerable.Range(0, 1 + (int)((to - from) / feed * (1 + 1e-12))).Select(i => new Bump(Math.Min(to, from + i * feed), stroke))]);
+        Array.AsReadOnly(
+            [.. Enumerable.Range(0, 1 + (int)((to - from) / feed * (1 + 1e-12))).Select(i => new Bump(Math.Min(to, from + i * feed), stroke))]);
 }
 
 /// <summary>What one bump did. Immutable and thread-safe.</summary>

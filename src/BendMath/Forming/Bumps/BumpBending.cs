@@ -6,12 +6,15 @@ using UnitsNet;
 namespace BendMath.Forming.Bumps;
 
 /// <summary>
-/// Three-point bending bump by bump, with a feed that is not small: each bump bends the bar where it is not bent enough yet. It gives what a shop sees: straight tails, facets, the kink of a
-/// first bite at full stroke, and the lighter first bites that avoid it. The nose touches at a point; where the bar would bend tighter than the nose, it lies on it.
+/// Three-point bending bump by bump, with a feed that is not small: each bump bends the bar where it is not bent enough yet. It gives what
+/// a shop sees: straight tails, facets, the kink of a first bite at full stroke, and the lighter first bites that avoid it. The nose
+/// touches at a point; where the bar would bend tighter than the nose, it lies on it.
 /// </summary>
 /// <remarks>
-/// Equation: ∑ over both sides of ∫[max(κ_p, κ_p(M)) + M/(E·I_b)]·(a − x)dx = 2d, M = M₀·(1 − x/a), d = κ_nom·a²/2; then κ_p becomes the running maximum.
-/// Range: a nose much sharper than the ring; slopes cost about 0.3 % at δ/a = 0.1, 1 % at 0.2, 2 % at 0.3; half-span at least four depths; within about 1 % for sections not symmetric about the bending axis.
+/// Equation: ∑ over both sides of ∫[max(κ_p, κ_p(M)) + M/(E·I_b)]·(a − x)dx = 2d, M = M₀·(1 − x/a), d = κ_nom·a²/2; then κ_p becomes the
+/// running maximum.
+/// Range: a nose much sharper than the ring; slopes cost about 0.3 % at δ/a = 0.1, 1 % at 0.2, 2 % at 0.3; half-span at least four depths;
+/// within about 1 % for sections not symmetric about the bending axis.
 /// Source: <see cref="Sources.FormingModels"/>
 /// </remarks>
 public sealed class BumpBending : FormingModel
@@ -22,7 +25,9 @@ public sealed class BumpBending : FormingModel
 
     private readonly double _extra;
 
-    /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
+    /// <summary>
+    /// The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.
+    /// </summary>
     /// <param name="setup">Half-span and nose of the bender.</param>
     /// <param name="feed">Distance along the bar from bump to bump, from a ten-thousandth of the half-span to the half-span.</param>
     /// <exception cref="ArgumentNullException">The setup is null.</exception>
@@ -34,13 +39,15 @@ public sealed class BumpBending : FormingModel
         Setup = Guard.NotNull(setup, nameof(setup));
         if (setup.Stiffness is not null)
         {
-            throw Guard.Refused(nameof(setup), "must be of a bender taken as rigid, because the give of single bumps is not included", $"is \"{setup}\"");
+            throw Guard.Refused(nameof(setup), "must be of a bender taken as rigid, because the give of single bumps is not included",
+                $"is \"{setup}\"");
         }
 
         _feed = Guard.Positive(feed, nameof(feed));
         if (_feed > setup.A || _feed < FinestFeed * setup.A)
         {
-            throw Guard.Fault(nameof(feed), feed, $"must be from a ten-thousandth of the half-span to the half-span, {Guard.MillimetersText(setup.A)}");
+            throw Guard.Fault(nameof(feed), feed,
+                $"must be from a ten-thousandth of the half-span to the half-span, {Guard.MillimetersText(setup.A)}");
         }
     }
 
@@ -69,7 +76,10 @@ public sealed class BumpBending : FormingModel
     public override string Name => "bump-by-bump bending";
 
     /// <inheritdoc/>
-    public override string Assumption => Invariant($"The bar is bumped every {_feed * 1e3:0.##} mm between a nose that touches at a point and two supports ({Setup}); each bump closes until the circle through the contacts has the die's inside-face radius.");
+    public override string Assumption =>
+        Invariant(
+            $"The bar is bumped every {_feed * 1e3:0.##} mm between a nose that touches at a point and two supports ({Setup}); each bump "
+                + $"closes until the circle through the contacts has the die's inside-face radius.");
 
     internal override double LeastInsideRadius => Setup.A;
 
@@ -82,7 +92,8 @@ public sealed class BumpBending : FormingModel
 
     /// <summary>The bar far from its ends after equal bumps of a stroke.</summary>
     /// <param name="analysis">Section and material.</param>
-    /// <param name="stroke">How far the supports advance past the line tangent to the nose; greater than zero, and the circle through the contacts wider than the nose.</param>
+    /// <param name="stroke">How far the supports advance past the line tangent to the nose; greater than zero, and the circle through the
+    /// contacts wider than the nose.</param>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span, or the stroke is outside its range.</exception>
     public FormedBend FormAtStroke(BendAnalysis analysis, Length stroke)
@@ -97,7 +108,8 @@ public sealed class BumpBending : FormingModel
     /// <param name="bumps">Up to 100,000 bumps; each needs bar under both supports.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">A bump is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span, too short, a bump has no bar under a support, closes too far, or there are too many.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span, too short, a bump has no bar under a support, closes
+    /// too far, or there are too many.</exception>
     public BumpedBar Bend(BendAnalysis analysis, Length barLength, IReadOnlyList<Bump> bumps)
     {
         BumpEquilibrium equilibrium = Equilibrium(analysis);
@@ -110,7 +122,8 @@ public sealed class BumpBending : FormingModel
     /// <param name="barLength">Length of the bar, at least both half-spans.</param>
     /// <param name="stroke">Stroke of each bump.</param>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span or too short, the stroke is outside its range, or there would be too many bumps.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span or too short, the stroke is outside its range, or
+    /// there would be too many bumps.</exception>
     public BumpedBar BendWhole(BendAnalysis analysis, Length barLength, Length stroke)
     {
         CheckedStroke(Equilibrium(analysis), stroke, nameof(stroke));
@@ -118,15 +131,16 @@ public sealed class BumpBending : FormingModel
     }
 
     /// <summary>
-    /// The same pass with lighter first bites: every bump closes just far enough to bend the bar under the nose as the steady state does, and the stroke grows to the full one over
-    /// about one half-span as the bent bar behind the nose takes its share.
+    /// The same pass with lighter first bites: every bump closes just far enough to bend the bar under the nose as the steady state does,
+    /// and the stroke grows to the full one over about one half-span as the bent bar behind the nose takes its share.
     /// </summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="barLength">Length of the bar, at least both half-spans.</param>
     /// <param name="stroke">Full stroke.</param>
     /// <returns>The bumps of the whole pass, in order.</returns>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span or too short, the stroke is outside its range, or there would be too many bumps.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar is too deep for the span or too short, the stroke is outside its range, or
+    /// there would be too many bumps.</exception>
     public IReadOnlyList<Bump> PassWithLighterFirstBites(BendAnalysis analysis, Length barLength, Length stroke)
     {
         BumpEquilibrium equilibrium = Equilibrium(analysis);
@@ -168,12 +182,15 @@ public sealed class BumpBending : FormingModel
 
         if (analysis.Unloading < 1)
         {
-            return FormingTrial.Refused("bump-by-bump bending calculates with the whole of Young's modulus on release, and this material unloads along a softer line");
+            return FormingTrial.Refused(
+                "bump-by-bump bending calculates with the whole of Young's modulus on release, and this material unloads along a softer "
+                    + "line");
         }
 
         if (radius <= Setup.A)
         {
-            return FormingTrial.Refused($"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
+            return FormingTrial.Refused(
+                $"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
         }
 
         BumpEquilibrium equilibrium = new(analysis, Setup);
@@ -209,9 +226,11 @@ public sealed class BumpBending : FormingModel
     internal double CheckedStroke(BumpEquilibrium equilibrium, Length stroke, string name)
     {
         double closed = Guard.Positive(stroke, name);
-        return closed > Setup.A ? throw Guard.Fault(name, stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
+        return closed > Setup.A
+            ? throw Guard.Fault(name, stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
             : equilibrium.IsWiderThanNose(Setup.NominalOf(closed)) ? closed
-            : throw Guard.Fault(name, stroke, $"must leave the circle through the contacts wider than the nose, {Guard.MillimetersText(Setup.Nose)} in radius");
+            : throw Guard.Fault(name, stroke,
+                $"must leave the circle through the contacts wider than the nose, {Guard.MillimetersText(Setup.Nose)} in radius");
     }
 
     internal IEnumerable<Advisory> EvidenceFor(BendAnalysis analysis) => EvidenceAdvisories(analysis, null);
@@ -229,7 +248,10 @@ public sealed class BumpBending : FormingModel
         }
         else if (Setup.Nose * meanCurvature > 0.25)
         {
-            yield return new("blunt-nose", Invariant($"The nose radius is {Setup.Nose * meanCurvature:0.##} of the ring's radius, but the nose is taken for a point: a blunt nose leaves a wider ring, as incremental three-point bending calculates it."), Sources.FormingModels);
+            yield return new("blunt-nose",
+                Invariant(
+                    $"The nose radius is {Setup.Nose * meanCurvature:0.##} of the ring's radius, but the nose is taken for a point: a "
+                        + $"blunt nose leaves a wider ring, as incremental three-point bending calculates it."), Sources.FormingModels);
         }
     }
 
@@ -239,7 +261,9 @@ public sealed class BumpBending : FormingModel
         SteadyState steady = equilibrium.Steady(nominal, _feed);
         double peak = steady.Tent.Peak;
         bool wraps = steady.Tent.Flat > 0;
-        LoadedBend loaded = BumpedBar.LoadedLeaving(analysis, steady.Mean) ?? analysis.LoadedAt(ReciprocalLength.FromInverseMeters(peak / (analysis.Law.E * analysis.Moments.SecondY)));
+        LoadedBend loaded =
+            BumpedBar.LoadedLeaving(analysis, steady.Mean)
+                ?? analysis.LoadedAt(ReciprocalLength.FromInverseMeters(peak / (analysis.Law.E * analysis.Moments.SecondY)));
         ThreePointContact contact = new(Setup.A, stroke, nominal, 0, peak, wraps, steady.FacetRise);
         return new(this, die, loaded, contact, EvidenceAdvisories(analysis, die), Validity(analysis, stroke, wraps, steady.Mean));
     }
@@ -252,14 +276,19 @@ public sealed class BumpBending : FormingModel
     }
 
     private BumpEquilibrium Equilibrium(BendAnalysis analysis) =>
-        Setup.Refusal(Guard.NotNull(analysis, nameof(analysis)).Section) is not null ? throw Guard.Fault(nameof(analysis), analysis.Section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
-        : analysis.Unloading < 1 ? throw Guard.Fault(nameof(analysis), analysis.Material.UnloadingShare, "must be of a material that unloads with the whole of Young's modulus, 100 %")
+        Setup.Refusal(Guard.NotNull(analysis, nameof(analysis)).Section) is not null
+        ? throw Guard.Fault(nameof(analysis), analysis.Section.Depth,
+            $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
+        : analysis.Unloading < 1
+            ? throw Guard.Fault(nameof(analysis), analysis.Material.UnloadingShare,
+                "must be of a material that unloads with the whole of Young's modulus, 100 %")
         : new(analysis, Setup);
 
     private double BarLength(Length barLength)
     {
         double length = Guard.Positive(barLength, nameof(barLength));
-        return length >= 2 * Setup.A ? length : throw Guard.Fault(nameof(barLength), barLength, $"must reach both supports, {Guard.MillimetersText(2 * Setup.A)}");
+        return length >= 2 * Setup.A ? length
+            : throw Guard.Fault(nameof(barLength), barLength, $"must reach both supports, {Guard.MillimetersText(2 * Setup.A)}");
     }
 
     private IReadOnlyList<Bump> Whole(Length barLength, double stroke)

@@ -8,9 +8,9 @@ using BendMath.Numerics;
 namespace BendMath.Forming.Bumps;
 
 /// <summary>
-/// One bump: with the tangent at the nose free, the bar touches both supports when both sides' ∫[max(κ_p, κ_p(M)) + M/(E·I_b)]·(a − |x|)dx add up to 2d. The sum rises with M₀ from what the
-/// bar at rest has, so there is one root between 0 and the moment M_n at which the curvature is that of the nose; beyond it the bar lies on the nose along 2w, and the sum
-/// rises with w up to 1/R_n·a² at w = a.
+/// One bump: with the tangent at the nose free, the bar touches both supports when both sides' ∫[max(κ_p, κ_p(M)) + M/(E·I_b)]·(a − |x|)dx
+/// add up to 2d. The sum rises with M₀ from what the bar at rest has, so there is one root between 0 and the moment M_n at which the
+/// curvature is that of the nose; beyond it the bar lies on the nose along 2w, and the sum rises with w up to 1/R_n·a² at w = a.
 /// </summary>
 internal sealed class BumpEquilibrium
 {
@@ -44,10 +44,14 @@ internal sealed class BumpEquilibrium
 
     private NoseLimit Limit => _limit ??= new(_analysis, _nose);
 
-    /// <summary>Whether a circle is wider than the nose. No neutral axis lies beyond the outside face, so most are without asking.</summary>
+    /// <summary>
+    /// Whether a circle is wider than the nose. No neutral axis lies beyond the outside face, so most are without asking.
+    /// </summary>
     public bool IsWiderThanNose(double nominal) => nominal * (_nose + _analysis.Section.Height) < 1 || nominal < NoseCurvature;
 
-    /// <summary>The moments under a bump with 2d = κ_nom·a²; no moment when the bar already clears. A guess of M₀ near the answer saves steps.</summary>
+    /// <summary>
+    /// The moments under a bump with 2d = κ_nom·a²; no moment when the bar already clears. A guess of M₀ near the answer saves steps.
+    /// </summary>
     public BumpMomentDiagram Tent(MomentEnvelope bar, double center, double nominal, double guess)
     {
         double target = nominal * _a * _a;
@@ -78,8 +82,9 @@ internal sealed class BumpEquilibrium
     public double NominalOf(MomentEnvelope bar, double center, in BumpMomentDiagram tent) => Opening(bar, center, tent) / (_a * _a);
 
     /// <summary>
-    /// The steady state of equal bumps, each a feed from the last: the outgoing side is a row of equal tents, and the bump that meets 2d is one of them. The sum rises with M₀ (and then w) on both sides, so one root again; where
-    /// the bar touches the nose at one point, it is that of <see cref="SteadyBumps"/>.
+    /// The steady state of equal bumps, each a feed from the last: the outgoing side is a row of equal tents, and the bump that meets 2d is
+    /// one of them. The sum rises with M₀ (and then w) on both sides, so one root again; where the bar touches the nose at one point, it is
+    /// that of <see cref="SteadyBumps"/>.
     /// </summary>
     public SteadyState Steady(double nominal, double feed)
     {
@@ -156,7 +161,8 @@ internal sealed class BumpEquilibrium
         return new(Curve, s, mu, n);
     }
 
-    private double Opening(MomentEnvelope bar, double center, in BumpMomentDiagram tent) => bar.Opening(center, tent).Sum + tent.Elastic() / Stiffness;
+    private double Opening(MomentEnvelope bar, double center, in BumpMomentDiagram tent) =>
+        bar.Opening(center, tent).Sum + tent.Elastic() / Stiffness;
 
     /// <summary>A bar that takes the curvature of the nose.</summary>
     private sealed class NoseLimit
@@ -197,7 +203,9 @@ internal sealed class BumpEquilibrium
     }
 }
 
-/// <summary>A bar far from its ends after equal bumps: the moments under one of them, the mean curvature that stays, the bulge of its facets.</summary>
+/// <summary>
+/// A bar far from its ends after equal bumps: the moments under one of them, the mean curvature that stays, the bulge of its facets.
+/// </summary>
 internal readonly struct SteadyState(BumpMomentDiagram tent, double mean, double facetRise)
 {
     public BumpMomentDiagram Tent { get; } = tent;

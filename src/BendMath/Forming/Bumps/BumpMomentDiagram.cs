@@ -4,8 +4,9 @@ using BendMath.Numerics;
 namespace BendMath.Forming.Bumps;
 
 /// <summary>
-/// The moment along the bar under one bump, M(x) = M₀·(L − |x|)/(L − w) beyond the stretch of half-length w that lies on the nose, M₀ on it, with L the distance of the support on that side from
-/// the contact; w = 0 for a bar that touches the nose at one point. A nose that is not a point is touched off its middle, and the two distances differ.
+/// The moment along the bar under one bump, M(x) = M₀·(L − |x|)/(L − w) beyond the stretch of half-length w that lies on the nose, M₀ on
+/// it, with L the distance of the support on that side from the contact; w = 0 for a bar that touches the nose at one point. A nose that is
+/// not a point is touched off its middle, and the two distances differ.
 /// </summary>
 internal readonly struct BumpMomentDiagram(double before, double after, double peak, double flat)
 {

@@ -3,7 +3,9 @@ using BendMath.Sections.Outlines;
 
 namespace BendMath.Forming.Bumps;
 
-/// <summary>The plane curve of a bumped bar: κ_p is the turn per unit of unbent length, and the centroid line is stretched by the strain that stays.</summary>
+/// <summary>
+/// The plane curve of a bumped bar: κ_p is the turn per unit of unbent length, and the centroid line is stretched by the strain that stays.
+/// </summary>
 internal sealed class BumpShape(MomentEnvelope bar, double centroid, double height)
 {
     /// <summary>Turn of one step of integration; Simpson's rule on its sine and cosine is then good to 1e-12 of the step.</summary>
@@ -12,8 +14,8 @@ internal sealed class BumpShape(MomentEnvelope bar, double centroid, double heig
     private const double FullTurn = 2 * Math.PI;
 
     /// <summary>
-    /// Deviation from an even curve: y'' = κ_p − mean, y equal at both ends; from the lowest to the highest. Between bumps y' falls and rises once, and pieces are cut finely enough for
-    /// the trapezoidal rule on y' to be good to 0.1 %.
+    /// Deviation from an even curve: y'' = κ_p − mean, y equal at both ends; from the lowest to the highest. Between bumps y' falls and
+    /// rises once, and pieces are cut finely enough for the trapezoidal rule on y' to be good to 0.1 %.
     /// </summary>
     public static double FacetRise(MomentEnvelope bar, double from, double to)
     {
@@ -72,7 +74,8 @@ internal sealed class BumpShape(MomentEnvelope bar, double centroid, double heig
         double end = turn > FullTurn ? WhereTurned(from, most, FullTurn) : most;
         double turned = Math.Min(turn, FullTurn);
         OutlinePoint gap = Chord(from, end);
-        return new(from, end, turned, Math.Sqrt(gap.Right * gap.Right + gap.Up * gap.Up), most - end, turn >= FullTurn ? 0 : mean > 0 ? (FullTurn - turn) / mean : null);
+        return new(from, end, turned, Math.Sqrt(gap.Right * gap.Right + gap.Up * gap.Up), most - end,
+            turn >= FullTurn ? 0 : mean > 0 ? (FullTurn - turn) / mean : null);
     }
 
     public OutlinePoint[] Points(RadiusReference line, int count)

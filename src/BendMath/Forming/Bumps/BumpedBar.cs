@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace BendMath.Forming.Bumps;
 
-/// <summary>A bar after bumps, let go and held flat: its permanent curvature from place to place, what each bump took, its shape in the plane. Places count along the unbent bar from its start. Immutable and thread-safe.</summary>
+/// <summary>
+/// A bar after bumps, let go and held flat: its permanent curvature from place to place, what each bump took, its shape in the plane.
+/// Places count along the unbent bar from its start. Immutable and thread-safe.
+/// </summary>
 public sealed class BumpedBar
 {
     private readonly BumpBending _model;
@@ -59,10 +62,14 @@ public sealed class BumpedBar
     public bool IsStraight => _mean == 0;
 
     /// <summary>
-    /// Mean permanent curvature around the place of the first bite, from whichever end the pass began, half the way to the next to either side, over the mean of what was bumped a half-span and more away: the kink of a
-    /// first bite at full stroke, 1 without one. Null where no place so far away was bumped or nothing stayed there.
+    /// Mean permanent curvature around the place of the first bite, from whichever end the pass began, half the way to the next to either
+    /// side, over the mean of what was bumped a half-span and more away: the kink of a first bite at full stroke, 1 without one. Null where
+    /// no place so far away was bumped or nothing stayed there.
     /// </summary>
-    /// <remarks>The curvature at the very place of a bump would not do: without hardening the moment there is the same for a sharp kink and an even ring, and only the turn tells them apart.</remarks>
+    /// <remarks>
+    /// The curvature at the very place of a bump would not do: without hardening the moment there is the same for a sharp kink and an even
+    /// ring, and only the turn tells them apart.
+    /// </remarks>
     public double? FirstBiteKink
     {
         get
@@ -121,7 +128,8 @@ public sealed class BumpedBar
     /// <summary>Permanent curvature at a place.</summary>
     /// <param name="position">From the start along the unbent bar; from zero to the length of the bar.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on the bar.</exception>
-    public ReciprocalLength PermanentCurvatureAt(Length position) => ReciprocalLength.FromInverseMeters(_bar.Permanent(Place(position, nameof(position))));
+    public ReciprocalLength PermanentCurvatureAt(Length position) =>
+        ReciprocalLength.FromInverseMeters(_bar.Permanent(Place(position, nameof(position))));
 
     /// <summary>Turn of the bar from one place to another: the integral of its permanent curvature.</summary>
     /// <param name="from">From the start along the unbent bar.</param>
@@ -131,7 +139,8 @@ public sealed class BumpedBar
     {
         double start = Place(from, nameof(from));
         double end = Place(to, nameof(to));
-        return end >= start ? Angle.FromRadians(_bar.Turn(start, end)) : throw Guard.Fault(nameof(to), to, $"must not be before {Guard.MillimetersText(start)}");
+        return end >= start ? Angle.FromRadians(_bar.Turn(start, end))
+            : throw Guard.Fault(nameof(to), to, $"must not be before {Guard.MillimetersText(start)}");
     }
 
     /// <summary>The even ring that turns as much as a stretch of the bar: the mean radius.</summary>
@@ -148,7 +157,9 @@ public sealed class BumpedBar
             : throw Guard.Fault(nameof(to), to, $"must be after {Guard.MillimetersText(start)}");
     }
 
-    /// <summary>How far the bar bulges between places of bumps, from valley to ridge of the deviation from an even curve that turns as much.</summary>
+    /// <summary>
+    /// How far the bar bulges between places of bumps, from valley to ridge of the deviation from an even curve that turns as much.
+    /// </summary>
     /// <param name="from">A place of a bump.</param>
     /// <param name="to">A place of a later bump along the bar.</param>
     /// <exception cref="ArgumentOutOfRangeException">A place is not on the bar, or they are in the wrong order.</exception>
@@ -156,7 +167,8 @@ public sealed class BumpedBar
     {
         double start = Place(from, nameof(from));
         double end = Place(to, nameof(to));
-        return end > start ? Length.FromMeters(BumpShape.FacetRise(_bar, start, end)) : throw Guard.Fault(nameof(to), to, $"must be after {Guard.MillimetersText(start)}");
+        return end > start ? Length.FromMeters(BumpShape.FacetRise(_bar, start, end))
+            : throw Guard.Fault(nameof(to), to, $"must be after {Guard.MillimetersText(start)}");
     }
 
     /// <summary>The finished bar as a plane curve: the start lies at the origin and points along x, the bar turns toward y.</summary>
@@ -171,7 +183,10 @@ public sealed class BumpedBar
             : throw Guard.Fault(nameof(count), count, "must be from 2 to 100,000");
     }
 
-    /// <summary>Where to cut the tails: after the leading tail, and where the bar has turned once around from there or, failing that, before the trailing tail.</summary>
+    /// <summary>
+    /// Where to cut the tails: after the leading tail, and where the bar has turned once around from there or, failing that, before the
+    /// trailing tail.
+    /// </summary>
     public RingTrim Trim() => _shape.Trim(Leading, Trailing, _mean);
 
     /// <summary>The same from a place of one's choice, such as beyond a kink.</summary>
@@ -180,11 +195,16 @@ public sealed class BumpedBar
     public RingTrim TrimFrom(Length start)
     {
         double from = Place(start, nameof(start));
-        return from < Trailing ? _shape.Trim(from, Trailing, _mean) : throw Guard.Fault(nameof(start), start, $"must be before the trailing tail, {Guard.MillimetersText(Trailing)}");
+        return from < Trailing ? _shape.Trim(from, Trailing, _mean)
+            : throw Guard.Fault(nameof(start), start, $"must be before the trailing tail, {Guard.MillimetersText(Trailing)}");
     }
 
     /// <summary>Bumps and mean radius.</summary>
-    public override string ToString() => IsStraight ? Invariant($"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: straight") : Invariant($"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: mean radius {1e3 / _mean:0.##} mm where it keeps its length");
+    public override string ToString() =>
+        IsStraight ? Invariant($"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: straight")
+            : Invariant(
+                $"{Analysis.Section} after {Counted.Text(Outcomes.Count, "bump")}: mean radius {1e3 / _mean:0.##} mm where it keeps its "
+                    + $"length");
 
     internal static BumpedBar Straight(BumpBending model, BendAnalysis analysis, BumpEquilibrium equilibrium, double length) =>
         new(model, analysis, equilibrium, new MomentEnvelope(equilibrium.Curve, length), []);
@@ -194,10 +214,13 @@ public sealed class BumpedBar
     {
         // No bar bends further than this.
         double Tightest() => analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature;
-        return permanent > 0 && analysis.Curve.Leaving(permanent, Tightest) is { } curvature ? new(analysis, analysis.StateNear(analysis.Curve.At(curvature))) : null;
+        return permanent > 0 && analysis.Curve.Leaving(permanent, Tightest) is { } curvature
+            ? new(analysis, analysis.StateNear(analysis.Curve.At(curvature))) : null;
     }
 
-    /// <summary>The inner loop: allocates nothing. Hands out the moments and the curvature that stays under the nose of each bump.</summary>
+    /// <summary>
+    /// The inner loop: allocates nothing. Hands out the moments and the curvature that stays under the nose of each bump.
+    /// </summary>
     internal void Run(MomentEnvelope bar, ReadOnlySpan<Bump> bumps, Span<BumpMomentDiagram> tents, Span<double> permanent)
     {
         double guess = _equilibrium.LargestMoment / 2;
@@ -226,14 +249,16 @@ public sealed class BumpedBar
         double slack = 1e-12 * _bar.Length;
         if (bump.At < a - slack || bump.At > _bar.Length - a + slack)
         {
-            throw Guard.Fault("bumps", bump.Position, $"must have bar under both supports, from {Guard.MillimetersText(a)} to {Guard.MillimetersText(_bar.Length - a)}");
+            throw Guard.Fault("bumps", bump.Position,
+                $"must have bar under both supports, from {Guard.MillimetersText(a)} to {Guard.MillimetersText(_bar.Length - a)}");
         }
     }
 
     private double Place(Length position, string name)
     {
         double s = Guard.NonNegative(position, name);
-        return s <= _bar.Length * (1 + 1e-12) ? Math.Min(s, _bar.Length) : throw Guard.Fault(name, position, $"must not be beyond the end of the bar, {Guard.MillimetersText(_bar.Length)}");
+        return s <= _bar.Length * (1 + 1e-12) ? Math.Min(s, _bar.Length)
+            : throw Guard.Fault(name, position, $"must not be beyond the end of the bar, {Guard.MillimetersText(_bar.Length)}");
     }
 
     private IEnumerable<Advisory> Doubts()
@@ -246,7 +271,10 @@ public sealed class BumpedBar
 
         if (FirstBiteKink is > 1.5 and { } kink)
         {
-            yield return new("first-bite-kink", Invariant($"The first bite leaves a kink of {kink:0.#} times the curvature further on: take lighter first bites, or cut it off."), Sources.FormingModels);
+            yield return new("first-bite-kink",
+                Invariant(
+                    $"The first bite leaves a kink of {kink:0.#} times the curvature further on: take lighter first bites, or cut it off."),
+                        Sources.FormingModels);
         }
 
         foreach (Advisory advisory in _model.EvidenceFor(Analysis))

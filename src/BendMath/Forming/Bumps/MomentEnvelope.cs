@@ -5,8 +5,9 @@ using BendMath.Bending.MomentCurves;
 namespace BendMath.Forming.Bumps;
 
 /// <summary>
-/// A bumped bar. κ_p(M) rises with M, so the running maximum of permanent curvatures is the permanent curvature of the running maximum μ(s) of moments; the moment under a bump is
-/// straight between contacts, so μ is a chain of straight lines and is kept without error: only its corners are stored, a few for each bump. Not thread-safe while it is being bent.
+/// A bumped bar. κ_p(M) rises with M, so the running maximum of permanent curvatures is the permanent curvature of the running maximum μ(s)
+/// of moments; the moment under a bump is straight between contacts, so μ is a chain of straight lines and is kept without error: only its
+/// corners are stored, a few for each bump. Not thread-safe while it is being bent.
 /// </summary>
 internal sealed class MomentEnvelope
 {
@@ -95,16 +96,20 @@ internal sealed class MomentEnvelope
     }
 
     /// <summary>
-    /// The plastic part of both sides' ∫[max(κ_p, κ_p(M))]·(a − |x|)dx under a bump, and M₀ times its derivative over M₀ where the bar is not on the nose:
-    /// along a stretch where M governs, M₀·∂/∂M₀∫κ_p(M)·l dx = κ_p(M₁)·l₁² − κ_p(M₂)·l₂² − 2∫κ_p(M)·l dx, by parts, l being the lever and 1 its end nearer to the nose.
+    /// The plastic part of both sides' ∫[max(κ_p, κ_p(M))]·(a − |x|)dx under a bump, and M₀ times its derivative over M₀ where the bar is
+    /// not on the nose: along a stretch where M governs, M₀·∂/∂M₀∫κ_p(M)·l dx = κ_p(M₁)·l₁² − κ_p(M₂)·l₂² − 2∫κ_p(M)·l dx, by parts, l
+    /// being the lever and 1 its end nearer to the nose.
     /// </summary>
-    public (double Sum, double Slope) Opening(double center, in BumpMomentDiagram tent) => Opening(center, tent, center - tent.Before, center + tent.After);
+    public (double Sum, double Slope) Opening(double center, in BumpMomentDiagram tent) =>
+        Opening(center, tent, center - tent.Before, center + tent.After);
 
     /// <summary>The same of the side toward the start of the bar.</summary>
-    public (double Sum, double Slope) OpeningBefore(double center, in BumpMomentDiagram tent) => Opening(center, tent, center - tent.Before, center);
+    public (double Sum, double Slope) OpeningBefore(double center, in BumpMomentDiagram tent) =>
+        Opening(center, tent, center - tent.Before, center);
 
     /// <summary>The same of the side toward its end.</summary>
-    public (double Sum, double Slope) OpeningAfter(double center, in BumpMomentDiagram tent) => Opening(center, tent, center, center + tent.After);
+    public (double Sum, double Slope) OpeningAfter(double center, in BumpMomentDiagram tent) =>
+        Opening(center, tent, center, center + tent.After);
 
     /// <summary>Raises the envelope to the moments of a bump.</summary>
     public void Raise(double center, in BumpMomentDiagram tent)
@@ -173,7 +178,8 @@ internal sealed class MomentEnvelope
         return (sum, slope);
     }
 
-    private void AddPiece(double center, in BumpMomentDiagram tent, double from, double to, in Piece piece, ref double sum, ref double slope)
+    private void AddPiece(double center, in BumpMomentDiagram tent, double from, double to, in Piece piece, ref double sum,
+        ref double slope)
     {
         double reach = tent.Reach((from + to) / 2 - center);
         double lever1 = reach - Math.Abs(from - center);

@@ -6,9 +6,11 @@ using BendMath.Numerics;
 namespace BendMath.Forming.Bumps;
 
 /// <summary>
-/// The steady state of equal bumps, each a feed f from the last, under a nose that touches at one point. The outgoing side is a row of tents with peaks m₀ at the feeds and valleys m_v = m₀·(1 − f/2a) between, so
-/// everything follows from Φ₁ = ∫κ_p dm and Φ₂ = ∫κ_p·m dm at m₀, at m_v and at the moment over the support. With the lever l = a·m/m₀ under the own tent, (a²/m₀²)·[2Φ₂(m₀) − Φ₂(m_v)]; from each whole
-/// peak at i·f, (a/m₀)·[Φ₁(m₀) − Φ₁(m_v)]·2(a − i·f); then the part up to the support; and the elastic 2m₀a²/3. Their sum is κ_nom·a² and rises with the peak curvature. Moments are counted in curvature, m = M/(E·I_b).
+/// The steady state of equal bumps, each a feed f from the last, under a nose that touches at one point. The outgoing side is a row of
+/// tents with peaks m₀ at the feeds and valleys m_v = m₀·(1 − f/2a) between, so everything follows from Φ₁ = ∫κ_p dm and Φ₂ = ∫κ_p·m dm at
+/// m₀, at m_v and at the moment over the support. With the lever l = a·m/m₀ under the own tent, (a²/m₀²)·[2Φ₂(m₀) − Φ₂(m_v)]; from each
+/// whole peak at i·f, (a/m₀)·[Φ₁(m₀) − Φ₁(m_v)]·2(a − i·f); then the part up to the support; and the elastic 2m₀a²/3. Their sum is κ_nom·a²
+/// and rises with the peak curvature. Moments are counted in curvature, m = M/(E·I_b).
 /// </summary>
 internal sealed class SteadyBumps(MomentCurve curve, double halfSpan, double feed)
 {
@@ -40,7 +42,10 @@ internal sealed class SteadyBumps(MomentCurve curve, double halfSpan, double fee
         return (sum, slope * point.MomentSlope);
     }
 
-    /// <summary>Mean permanent curvature over a feed, and how far the facets bulge: from y'' = κ_p − mean with y' = 0 at peak and valley, ∫(f/2 − x)·κ_p dx − mean·f²/8.</summary>
+    /// <summary>
+    /// Mean permanent curvature over a feed, and how far the facets bulge: from y'' = κ_p − mean with y' = 0 at peak and valley, ∫(f/2 −
+    /// x)·κ_p dx − mean·f²/8.
+    /// </summary>
     public (double Mean, double FacetRise) ShapeFor(double peak)
     {
         MomentPoint point = curve.At(peak);

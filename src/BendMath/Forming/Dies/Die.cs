@@ -12,13 +12,16 @@ public sealed record Die
     /// <param name="name">What the shop calls it; not empty.</param>
     /// <param name="stampedRadius">The radius stamped on it, greater than zero.</param>
     /// <param name="face">The face of the bar the stamp means.</param>
-    /// <param name="faceLength">Length of the arc of its face a bar can lie on, greater than zero; null when not known or all around.</param>
-    /// <param name="noseRadius">Radius of the part a bar is pinched over when the die is the nose of a three-point bender, zero for an edge; null when the bender has its own nose.</param>
+    /// <param name="faceLength">Length of the arc of its face a bar can lie on, greater than zero; null when not known or all
+    /// around.</param>
+    /// <param name="noseRadius">Radius of the part a bar is pinched over when the die is the nose of a three-point bender, zero for an
+    /// edge; null when the bender has its own nose.</param>
     /// <param name="mate">The face that closes on the bar from outside; null for a die without one.</param>
     /// <exception cref="ArgumentNullException">Name or face is null.</exception>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A radius or length is outside its range.</exception>
-    public Die(string name, Length stampedRadius, ReferenceFace face, Length? faceLength = null, Length? noseRadius = null, MatingDie? mate = null)
+    public Die(string name, Length stampedRadius, ReferenceFace face, Length? faceLength = null, Length? noseRadius = null,
+        MatingDie? mate = null)
     {
         FaceLength = faceLength is { } arc ? Length.FromMeters(Guard.Positive(arc, nameof(faceLength))) : null;
         NoseRadius = noseRadius is { } nose ? Length.FromMeters(Guard.NonNegative(nose, nameof(noseRadius))) : null;
@@ -68,16 +71,20 @@ public sealed record Die
         double inside = InsideFace(Guard.NotNull(section, nameof(section)), Face);
         return inside > 0
             ? Length.FromMeters(inside)
-            : throw Guard.OutOfRange(nameof(section), $"must leave an inside radius on die {this}", $"its {Face} lies {Guard.Text(Face.OffsetFor(section))} outside the inside face");
+            : throw Guard.OutOfRange(nameof(section), $"must leave an inside radius on die {this}",
+                $"its {Face} lies {Guard.Text(Face.OffsetFor(section))} outside the inside face");
     }
 
     /// <summary>
-    /// The farthest from the end of its face the bar may be pushed and still be wrapped: beyond, more of it is bent beside the die than on it, and the contacts decide the ring, not the face.
+    /// The farthest from the end of its face the bar may be pushed and still be wrapped: beyond, more of it is bent beside the die than on
+    /// it, and the contacts decide the ring, not the face.
     /// </summary>
     /// <param name="loaded">The bar as it would lie on the face.</param>
-    /// <returns>The distance, or null when the length of the face is not known or the bar stays elastic, so that no bar is bent beside the die.</returns>
+    /// <returns>The distance, or null when the length of the face is not known or the bar stays elastic, so that no bar is bent beside the
+    /// die.</returns>
     /// <remarks>
-    /// Equation: L = s/(1 − M_y/M): the moment falls evenly from M where the bar leaves the face to nothing where it is pushed, so it exceeds M_y along L·(1 − M_y/M), which is to be no longer than the face, s.
+    /// Equation: L = s/(1 − M_y/M): the moment falls evenly from M where the bar leaves the face to nothing where it is pushed, so it
+    /// exceeds M_y along L·(1 − M_y/M), which is to be no longer than the face, s.
     /// Range: a push square to the bar; that it take no more than the length of the face is a setting.
     /// Source: <see cref="Sources.Dies"/>
     /// </remarks>

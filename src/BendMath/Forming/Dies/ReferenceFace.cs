@@ -5,9 +5,10 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// The face of the bent bar that a die's stamped radius means. The inside-face radius is the stamp less an offset: nothing when the stamp is
-/// the face the bar's inside touches, the thickness of the stack or leg between for a mating face, the whole depth of the bar when the stamp
-/// means the outside. A 5 in stamp and a 3/4 in leg are 10 in or 8 1/2 in inside diameter: common practice differs, so the die must say. Immutable and thread-safe.
+/// The face of the bent bar that a die's stamped radius means. The inside-face radius is the stamp less an offset: nothing when the stamp
+/// is the face the bar's inside touches, the thickness of the stack or leg between for a mating face, the whole depth of the bar when the
+/// stamp means the outside. A 5 in stamp and a 3/4 in leg are 10 in or 8 1/2 in inside diameter: common practice differs, so the die must
+/// say. Immutable and thread-safe.
 /// </summary>
 public sealed record ReferenceFace
 {
@@ -58,7 +59,8 @@ public sealed record ReferenceFace
     }
 
     /// <summary>Whether the bar has a face there, within 2 % of its depth; the share is a setting, not a finding.</summary>
-    internal bool IsFaceOf(OrientedSection section) => FacesOf(section).Any(face => Math.Abs(face - Offset(section)) <= Negligible * section.Height);
+    internal bool IsFaceOf(OrientedSection section) =>
+        FacesOf(section).Any(face => Math.Abs(face - Offset(section)) <= Negligible * section.Height);
 
     internal double Offset(OrientedSection section) => _wholeDepth ? section.Height : _offset;
 }

@@ -6,8 +6,9 @@ using UnitsNet;
 namespace BendMath.Forming.Effort;
 
 /// <summary>
-/// What it takes to bend: moments, forces, work, and whether a person can do it. At the most tightly bent section; friction comes on top. A bent bar under load is a loaded spring, and a lever must never be lengthened
-/// beyond what the bender is built for: where the pull is too much, take a lighter bar, a wider ring, more advantage or a powered bender. Immutable and thread-safe.
+/// What it takes to bend: moments, forces, work, and whether a person can do it. At the most tightly bent section; friction comes on top. A
+/// bent bar under load is a loaded spring, and a lever must never be lengthened beyond what the bender is built for: where the pull is too
+/// much, take a lighter bar, a wider ring, more advantage or a powered bender. Immutable and thread-safe.
 /// </summary>
 public sealed class BendEffort
 {
@@ -29,7 +30,10 @@ public sealed class BendEffort
     /// <summary>Bending moment in the plane of the ring.</summary>
     public Torque BendingMoment => Formed.Loaded.BendingMoment;
 
-    /// <summary>Moment M_r about the radial axis that keeps the section flat, signed as <see cref="LoadedBend.HoldDownMoment"/> is; zero for a bar that bends in its own plane.</summary>
+    /// <summary>
+    /// Moment M_r about the radial axis that keeps the section flat, signed as <see cref="LoadedBend.HoldDownMoment"/> is; zero for a bar
+    /// that bends in its own plane.
+    /// </summary>
     public Torque HoldDownMoment => Torque.FromNewtonMeters(HoldDown);
 
     /// <summary>Couple the hold-down must supply along the bent part, signed as its moment: newton-meters per meter of bar.</summary>
@@ -54,22 +58,28 @@ public sealed class BendEffort
     /// <summary>Why there is no hand force, or null when there is one.</summary>
     public string? WhyNoHandForce => Pull is not null ? null
         : Formed.Contact is null ? "no lever length is given"
-        : "not known: the hand closes the nose on the supports through a screw, lever or pump whose mechanical advantage nobody has given; see the force of the nose";
+        : "not known: the hand closes the nose on the supports through a screw, lever or pump whose mechanical advantage nobody has "
+            + "given; see the force of the nose";
 
     /// <summary>
-    /// Whether nose and hand force are only the least it takes: where the bar lies down on a nose or in a closed pair, they start to lay it down, and pressing it all the way takes more than is calculated here.
+    /// Whether nose and hand force are only the least it takes: where the bar lies down on a nose or in a closed pair, they start to lay it
+    /// down, and pressing it all the way takes more than is calculated here.
     /// </summary>
     public bool IsLeast => Formed.Contact is { WrapsNose: true };
 
     /// <summary>
-    /// Whether the hand force is within what the person can and may pull; null when there is no hand force or no limit was given, or when the force is the least it takes and that is within.
+    /// Whether the hand force is within what the person can and may pull; null when there is no hand force or no limit was given, or when
+    /// the force is the least it takes and that is within.
     /// </summary>
     public bool? IsWithinPullLimit => Pull is not { } pull || Drive.Limit is not { } limit ? null
         : pull > limit * (1 + 1e-12) ? false
         : IsLeast ? null
         : true;
 
-    /// <summary>Lever length at which the hand force is at the limit; null when it cannot be said. An answer about forces only: the bender must be built for such a lever.</summary>
+    /// <summary>
+    /// Lever length at which the hand force is at the limit; null when it cannot be said. An answer about forces only: the bender must be
+    /// built for such a lever.
+    /// </summary>
     /// <remarks>
     /// Equation: L = M_b/(A·F_limit) for wrap bending; L·F/F_limit for three-point bending, whose advantage grows with its lever.
     /// Range: a lever and an advantage that are given; no friction; not where the force is the least it takes.
@@ -80,7 +90,10 @@ public sealed class BendEffort
         : Pull is { } pull && Drive.Lever is { } lever ? Length.FromMeters(lever * pull / limit)
         : null;
 
-    /// <summary>Mechanical advantage at which the hand force is at the limit, as <see cref="HandDrive.Advantage"/> counts it; below 1 there is strength to spare. Null when it cannot be said.</summary>
+    /// <summary>
+    /// Mechanical advantage at which the hand force is at the limit, as <see cref="HandDrive.Advantage"/> counts it; below 1 there is
+    /// strength to spare. Null when it cannot be said.
+    /// </summary>
     /// <remarks>
     /// Equation: A = M_b/(L·F_limit) for wrap bending, F_nose/F_limit for three-point bending.
     /// Range: no friction; not where the force is the least it takes.
@@ -128,13 +141,15 @@ public sealed class BendEffort
     /// <param name="leverLength">Length of the lever from the axis of the bend to the hand, greater than zero; null when not known.</param>
     /// <exception cref="ArgumentNullException">The formed bar is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The lever length is not positive and finite.</exception>
-    public static BendEffort Of(FormedBend formed, Length? leverLength = null) => new(Guard.NotNull(formed, nameof(formed)), new HandDrive(leverLength));
+    public static BendEffort Of(FormedBend formed, Length? leverLength = null) =>
+        new(Guard.NotNull(formed, nameof(formed)), new HandDrive(leverLength));
 
     /// <summary>The effort of a formed bar on a bender whose drive is known.</summary>
     /// <param name="formed">The formed bar.</param>
     /// <param name="drive">Lever, advantage and what the person can pull.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static BendEffort Of(FormedBend formed, HandDrive drive) => new(Guard.NotNull(formed, nameof(formed)), Guard.NotNull(drive, nameof(drive)));
+    public static BendEffort Of(FormedBend formed, HandDrive drive) =>
+        new(Guard.NotNull(formed, nameof(formed)), Guard.NotNull(drive, nameof(drive)));
 
     /// <summary>Work to bend a length of straight bar, such as the developed length of the ring.</summary>
     /// <param name="length">Length of straight bar, greater than zero.</param>
@@ -151,11 +166,14 @@ public sealed class BendEffort
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite.</exception>
     /// <remarks>
     /// Equation: U = u·L₀.
-    /// Range: the whole length bent as the formed section; in three-point bending an upper bound, since the moment falls to nothing at the supports.
+    /// Range: the whole length bent as the formed section; in three-point bending an upper bound, since the moment falls to nothing at the
+    /// supports.
     /// Source: <see cref="Sources.Dies"/>
     /// </remarks>
-    public Energy StoredEnergyFor(Length length) => Energy.FromJoules(Guard.Positive(length, nameof(length)) * StoredEnergyPerLength.Newtons);
+    public Energy StoredEnergyFor(Length length) =>
+        Energy.FromJoules(Guard.Positive(length, nameof(length)) * StoredEnergyPerLength.Newtons);
 
     /// <summary>Bending and hold-down moment.</summary>
-    public override string ToString() => Invariant($"bending {BendingMoment.NewtonMeters:0.#} N·m, hold-down {HoldDownMoment.NewtonMeters:0.#} N·m");
+    public override string ToString() =>
+        Invariant($"bending {BendingMoment.NewtonMeters:0.#} N·m, hold-down {HoldDownMoment.NewtonMeters:0.#} N·m");
 }

@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace BendMath.Forming.Effort;
 
-/// <summary>How a hand drives the bender: the lever, what multiplies its pull, and how hard the person is willing to pull. Immutable and thread-safe.</summary>
+/// <summary>
+/// How a hand drives the bender: the lever, what multiplies its pull, and how hard the person is willing to pull. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record HandDrive
 {
     private readonly double? _lever;
@@ -11,12 +14,15 @@ public sealed record HandDrive
     private readonly double? _limit;
 
     /// <summary>Describes the drive; what is not known stays out.</summary>
-    /// <param name="leverLength">From the axis of the bend to the hand, or from the pivot of the lever to the hand in three-point bending; greater than zero. Null when not known.</param>
+    /// <param name="leverLength">From the axis of the bend to the hand, or from the pivot of the lever to the hand in three-point bending;
+    /// greater than zero. Null when not known.</param>
     /// <param name="advantage">
-    /// What the mechanism multiplies, 1 or more. In three-point bending and die pairs nose force over hand force, lever included, as a luggage scale at the grip and the thread, gears or piston tell; in wrap bending what comes on
-    /// top of the lever, such as gears. Null when not known; in wrap bending then 1.
+    /// What the mechanism multiplies, 1 or more. In three-point bending and die pairs nose force over hand force, lever included, as a
+    /// luggage scale at the grip and the thread, gears or piston tell; in wrap bending what comes on top of the lever, such as gears. Null
+    /// when not known; in wrap bending then 1.
     /// </param>
-    /// <param name="pullLimit">The most the person at the lever can and may pull, greater than zero. The library has no figure for it: it depends on the person, the stance and local rules.</param>
+    /// <param name="pullLimit">The most the person at the lever can and may pull, greater than zero. The library has no figure for it: it
+    /// depends on the person, the stance and local rules.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public HandDrive(Length? leverLength = null, double? advantage = null, Force? pullLimit = null)
     {

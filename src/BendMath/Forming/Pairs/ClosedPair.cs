@@ -7,7 +7,8 @@ using UnitsNet;
 namespace BendMath.Forming.Pairs;
 
 /// <summary>
-/// A die and its mating face, closed on a bar as far as they go: where they touch it, the circle through the contacts and the stroke that is. Exact circles, no small slopes. Immutable and thread-safe.
+/// A die and its mating face, closed on a bar as far as they go: where they touch it, the circle through the contacts and the stroke that
+/// is. Exact circles, no small slopes. Immutable and thread-safe.
 /// </summary>
 public sealed class ClosedPair
 {
@@ -56,7 +57,10 @@ public sealed class ClosedPair
     /// <summary>Where the mate first touches a bar that lies on the die.</summary>
     public PairTouch Touch { get; }
 
-    /// <summary>Whether the bar lies down on the die: the mate is as tight as the die and the stack on it, or tighter. Otherwise it is pinched between three contacts.</summary>
+    /// <summary>
+    /// Whether the bar lies down on the die: the mate is as tight as the die and the stack on it, or tighter. Otherwise it is pinched
+    /// between three contacts.
+    /// </summary>
     public bool LiesOnDie => Touch != PairTouch.Middle;
 
     /// <summary>Thickness between die and mate: depth of the bar in the plane of the ring, and shims.</summary>
@@ -78,7 +82,9 @@ public sealed class ClosedPair
     /// </remarks>
     public Length GapAtMiddle => Length.FromMeters(_middle);
 
-    /// <summary>Gap at each end between the mate and a bar that would lie on the die, where the mate stops at the middle; zero otherwise.</summary>
+    /// <summary>
+    /// Gap at each end between the mate and a bar that would lie on the die, where the mate stops at the middle; zero otherwise.
+    /// </summary>
     /// <remarks>
     /// Equation: √(a² + (R + t − s + r)²) − r − (R + t).
     /// Range: square to the face of the die; it tells how far the mate is from wrapping the bar.
@@ -137,7 +143,8 @@ public sealed class ClosedPair
         Touch switch
         {
             PairTouch.Everywhere => "touches all along, inside radius {0:0.##} mm",
-            PairTouch.Middle => "stops at the middle, {1:0.##} mm before its ends reach a bar on the die; circle through the contacts {0:0.##} mm inside",
+            PairTouch.Middle =>
+                "stops at the middle, {1:0.##} mm before its ends reach a bar on the die; circle through the contacts {0:0.##} mm inside",
             _ => "touches at its ends first, {2:0.##} mm of gap at the middle, inside radius {0:0.##} mm",
         },
         _inside * 1e3,
@@ -152,7 +159,8 @@ public sealed class ClosedPair
         double around = Math.Max(mate.R, block + stack) + mate.Support;
         double sine = Math.Min(1, mate.Span / around);
         refusal = block < Guard.LeastMeters ? "the stamp leaves no inside radius for this bar"
-            : mate.R <= stack ? $"the mate, {Guard.MillimetersText(mate.R)} in radius, leaves no room for the stack of {Guard.MillimetersText(stack)}"
+            : mate.R <= stack
+                ? $"the mate, {Guard.MillimetersText(mate.R)} in radius, leaves no room for the stack of {Guard.MillimetersText(stack)}"
             : mate.Span >= around ? $"the die slips between the supports of its mate, {Guard.MillimetersText(2 * mate.Span)} apart"
             : (around - mate.Support - stack) * sine < Guard.LeastMeters ? "its contacts lie on one place of the bar"
             : null;

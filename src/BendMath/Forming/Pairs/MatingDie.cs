@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath.Forming.Pairs;
 
 /// <summary>
-/// The face that closes on a bar from outside, against a die: a hollow face, or two supports and a rest between them. Closed, the outside of the bar touches it at its middle and at both ends, or as
-/// far as the die lets it. Immutable and thread-safe.
+/// The face that closes on a bar from outside, against a die: a hollow face, or two supports and a rest between them. Closed, the outside
+/// of the bar touches it at its middle and at both ends, or as far as the die lets it. Immutable and thread-safe.
 /// </summary>
 public sealed record MatingDie
 {
@@ -93,11 +93,19 @@ public sealed record MatingDie
         double through = (a * a + s * s) / (2 * s);
         return through - r >= Guard.LeastMeters
             ? new(a, s, r, through - r, Thickness(shims), isFace: false)
-            : throw Guard.Fault(nameof(supportRadius), supportRadius, $"must be less than the radius of the circle through the supports and the rest, {Guard.MillimetersText(through)}");
+            : throw Guard.Fault(nameof(supportRadius), supportRadius,
+                $"must be less than the radius of the circle through the supports and the rest, {Guard.MillimetersText(through)}");
     }
 
     /// <summary>The face or the supports.</summary>
-    public override string ToString() => IsHollowFace ? Invariant($"hollow face of radius {R * 1e3:0.##} mm, {2e3 * Span:0.##} mm wide{(_shims == 0 ? string.Empty : Invariant($", shims of {_shims * 1e3:0.##} mm"))}") : Invariant($"supports {2e3 * Span:0.##} mm apart, {Deep * 1e3:0.##} mm above the rest, of radius {Support * 1e3:0.##} mm{(_shims == 0 ? string.Empty : Invariant($", shims of {_shims * 1e3:0.##} mm"))}");
+    public override string ToString() =>
+        IsHollowFace
+            ? Invariant(
+                $"hollow face of radius {R * 1e3:0.##} mm, {2e3 * Span:0.##} mm wide{(_shims == 0 ? string.Empty : Invariant($", shims "
+                    + $"of {_shims * 1e3:0.##} mm"))}")
+                        : Invariant(
+                            $"supports {2e3 * Span:0.##} mm apart, {Deep * 1e3:0.##} mm above the rest, of radius {Support * 1e3:0.##} "
+                                + $"mm{(_shims == 0 ? string.Empty : Invariant($", shims of {_shims * 1e3:0.##} mm"))}");
 
     private static double Thickness(Length? shims) => shims is { } given ? Guard.NonNegative(given, nameof(shims)) : 0;
 }

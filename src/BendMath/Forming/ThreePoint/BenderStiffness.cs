@@ -23,7 +23,8 @@ public sealed record BenderStiffness
     /// <param name="noseForce">Force between nose and supports, or its increase; greater than zero.</param>
     /// <param name="give">How far nose and supports parted under it, greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not positive and finite.</exception>
-    public static BenderStiffness From(Force noseForce, Length give) => new(Guard.Positive(noseForce, nameof(noseForce)) / Guard.Positive(give, nameof(give)));
+    public static BenderStiffness From(Force noseForce, Length give) =>
+        new(Guard.Positive(noseForce, nameof(noseForce)) / Guard.Positive(give, nameof(give)));
 
     /// <summary>Force per millimeter.</summary>
     public override string ToString() => Invariant($"{K * 1e-6:0.##} kN per millimeter of give");

@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath.Forming.ThreePoint;
 
 /// <summary>
-/// The bar is pinched between a nose and two supports, fed a little, pinched again. Curvature concentrates under a nose sharper than the ring,
-/// so the ring can come out tighter than the circle through the three contacts.
+/// The bar is pinched between a nose and two supports, fed a little, pinched again. Curvature concentrates under a nose sharper than the
+/// ring, so the ring can come out tighter than the circle through the three contacts.
 /// </summary>
 /// <remarks>
 /// Equation: √D·(1/√q₁ + 1/√q₂) = 2a with D = a²/(2R_n) − d, d = κ_nom·a²/2, κ_nom = 2δ/(a² + δ²), q = 1/(2R_n) − B, R_n = r_nose + y_n.
@@ -20,7 +20,9 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     private readonly double _extra;
 
-    /// <summary>The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.</summary>
+    /// <summary>
+    /// The model without any measured ring; a die closes until the circle through the three contacts is its inside-face radius.
+    /// </summary>
     /// <param name="setup">Half-span and nose of the bender.</param>
     /// <exception cref="ArgumentNullException">The setup is null.</exception>
     public IncrementalThreePointBending(ThreePointSetup setup)
@@ -44,14 +46,18 @@ public sealed class IncrementalThreePointBending : FormingModel
     /// <summary>Half-span and nose of the bender.</summary>
     public override ThreePointSetup Setup { get; }
 
-    /// <summary>Share of the stroke the die's radius implies that the bender really closes; 1 unless a measured ring says otherwise.</summary>
+    /// <summary>
+    /// Share of the stroke the die's radius implies that the bender really closes; 1 unless a measured ring says otherwise.
+    /// </summary>
     public double ClosingShare => _share;
 
     /// <inheritdoc/>
     public override string Name => "incremental three-point bending";
 
     /// <inheritdoc/>
-    public override string Assumption => Invariant($"The bar is moved on in small steps and pinched at each between a nose and two supports ({Setup}); each pinch closes {(_share == 1 ? "until" : Invariant($"{100 * _share:0.#} % of the stroke at which"))} the circle through the contacts has the die's inside-face radius.");
+    public override string Assumption =>
+        Invariant(
+            $"The bar is moved on in small steps and pinched at each between a nose and two supports ({Setup}); each pinch closes {(_share == 1 ? "until" : Invariant($"{100 * _share:0.#} % of the stroke at which"))} the circle through the contacts has the die's inside-face radius.");
 
     internal override double LeastInsideRadius => Setup.A;
 
@@ -64,25 +70,34 @@ public sealed class IncrementalThreePointBending : FormingModel
 
     /// <summary>The bar after pinching with a given stroke.</summary>
     /// <param name="analysis">Section and material.</param>
-    /// <param name="stroke">How far the supports are set past the line tangent to the nose; greater than zero and not greater than the half-span. What the bender gives comes off it.</param>
+    /// <param name="stroke">How far the supports are set past the line tangent to the nose; greater than zero and not greater than the
+    /// half-span. What the bender gives comes off it.</param>
     /// <exception cref="ArgumentNullException">The analysis is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stroke is outside its range.</exception>
     public FormedBend FormAtStroke(BendAnalysis analysis, Length stroke)
     {
         OrientedSection section = Guard.NotNull(analysis, nameof(analysis)).Section;
         double closed = Guard.Positive(stroke, nameof(stroke));
-        return Setup.Refusal(section) is not null ? throw Guard.Fault(nameof(analysis), section.Depth, $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
-            : closed > Setup.A ? throw Guard.Fault(nameof(stroke), stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
-            : Pinch(analysis, null, closed).Formed ?? throw Guard.Fault(nameof(stroke), stroke, $"must not fold {section} flat over an edge");
+        return Setup.Refusal(section) is not null
+            ? throw Guard.Fault(nameof(analysis), section.Depth,
+                $"must be of a bar less deep than the half-span, {Guard.MillimetersText(Setup.A)}")
+            : closed > Setup.A
+                ? throw Guard.Fault(nameof(stroke), stroke, $"must not be greater than the half-span, {Guard.MillimetersText(Setup.A)}")
+            : Pinch(analysis, null, closed).Formed
+                ?? throw Guard.Fault(nameof(stroke), stroke, $"must not fold {section} flat over an edge");
     }
 
-    /// <summary>The stroke to set for the wanted ring, in closed form once the loaded state is known; what the bender gives is in it.</summary>
+    /// <summary>
+    /// The stroke to set for the wanted ring, in closed form once the loaded state is known; what the bender gives is in it.
+    /// </summary>
     /// <param name="analysis">Section and material.</param>
     /// <param name="wanted">The wanted ring.</param>
     /// <param name="release">How the ring is let go.</param>
-    /// <returns>The stroke, or null when the bar would have to be bent tighter than the nose allows or the supports cannot close so far.</returns>
+    /// <returns>The stroke, or null when the bar would have to be bent tighter than the nose allows or the supports cannot close so
+    /// far.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The wanted radius leaves no inside radius, or the release is not a defined
+    /// value.</exception>
     public Length? StrokeFor(BendAnalysis analysis, BendRadius wanted, Release release)
     {
         Guard.NotNull(analysis, nameof(analysis));
@@ -120,7 +135,8 @@ public sealed class IncrementalThreePointBending : FormingModel
 
         if (die.InsideFace(analysis.Section, die.Face) <= Setup.A)
         {
-            return FormingTrial.Refused($"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
+            return FormingTrial.Refused(
+                $"its inside-face radius must be greater than the half-span of the bender, {Guard.MillimetersText(Setup.A)}");
         }
 
         double stroke = StrokeForDie(analysis, die) + _extra;

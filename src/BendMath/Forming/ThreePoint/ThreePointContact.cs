@@ -20,7 +20,8 @@ public sealed record ThreePointContact
 
     private readonly double _give;
 
-    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose, double facetRise = 0, double give = 0)
+    internal ThreePointContact(double halfSpan, double stroke, double nominalCurvature, double shift, double moment, bool wrapsNose,
+        double facetRise = 0, double give = 0)
     {
         _give = give;
         _halfSpan = halfSpan;
@@ -70,7 +71,10 @@ public sealed record ThreePointContact
     /// <summary>Moment under the nose, M₀.</summary>
     public Torque PeakMoment => Torque.FromNewtonMeters(_moment);
 
-    /// <summary>How far the ring bulges between one bump and the next, from the valley to the ridge of the facets; zero in the steady state of small feeds.</summary>
+    /// <summary>
+    /// How far the ring bulges between one bump and the next, from the valley to the ridge of the facets; zero in the steady state of small
+    /// feeds.
+    /// </summary>
     public Length FacetRise => Length.FromMeters(_facet);
 
     /// <summary>Straight end the bender leaves where a support has no bar to push on; the half-span is the safe figure.</summary>
@@ -80,5 +84,6 @@ public sealed record ThreePointContact
     internal ThreePointContact Times(double share) => new(_halfSpan, _stroke, _nominal, _shift, share * _moment, WrapsNose, _facet, _give);
 
     /// <summary>Stroke and nose force.</summary>
-    public override string ToString() => Invariant($"stroke {_stroke * 1e3:0.##} mm over a half-span of {_halfSpan * 1e3:0.##} mm, nose force {NoseForce.Newtons:0} N");
+    public override string ToString() =>
+        Invariant($"stroke {_stroke * 1e3:0.##} mm over a half-span of {_halfSpan * 1e3:0.##} mm, nose force {NoseForce.Newtons:0} N");
 }

@@ -10,9 +10,10 @@ namespace BendMath.Forming.ThreePoint;
 /// Incremental three-point bending in the steady state. With D = a²/(2R_n) − d, and on each side the mean inclination coefficients
 /// B₁ = κ₀/2 − ∫₀^κ₀ M² dκ/(2M₀²) (incoming, loaded for the first time) and B₂ = κ_p/2 + M₀/(3·E·I_b) (outgoing, permanent plus elastic),
 /// the two conditions that the bar touches both supports are (a − x)²·q₁ = D and (a + x)²·q₂ = D with q = 1/(2R_n) − B.
-/// A bar that unloads with a share η of its stiffness keeps κ_p = κ₀ − M₀/(η·E·I_b), none when that is negative, and its elastic part at the nose is κ₀ − κ_p; B₂ = κ_p/2 + (κ₀ − κ_p)/3 still rises with κ₀.
-/// Adding the roots removes the contact shift x and gives the circle through the contacts from the peak curvature κ₀ in closed form: 1/R_n − κ_nom = 2·[2/(1/√q₁ + 1/√q₂)]². Up to the curvature of the nose, κ₀·R_n = 1,
-/// both q are positive.
+/// A bar that unloads with a share η of its stiffness keeps κ_p = κ₀ − M₀/(η·E·I_b), none when that is negative, and its elastic part at
+/// the nose is κ₀ − κ_p; B₂ = κ_p/2 + (κ₀ − κ_p)/3 still rises with κ₀. Adding the roots removes the contact shift x and gives the circle
+/// through the contacts from the peak curvature κ₀ in closed form: 1/R_n − κ_nom = 2·[2/(1/√q₁ + 1/√q₂)]². Up to the curvature of the nose,
+/// κ₀·R_n = 1, both q are positive.
 /// </summary>
 internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSetup setup)
 {
@@ -25,7 +26,9 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
     /// <summary>A nose over which the bar cannot be bent yet: no neutral axis lies beyond the outside face.</summary>
     private readonly double _below = 1 / (setup.Nose + analysis.Section.Height);
 
-    /// <summary>Peak state and contact shift at a nominal curvature (circle through the three contacts); null when the bar wraps the nose.</summary>
+    /// <summary>
+    /// Peak state and contact shift at a nominal curvature (circle through the three contacts); null when the bar wraps the nose.
+    /// </summary>
     public (BentState Peak, double Shift)? At(double nominal)
     {
         NominalBalance balance = new(this, nominal);
@@ -33,8 +36,9 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
     }
 
     /// <summary>
-    /// The same where the bender gives: the stroke s with s + F(s)/k = δ. Both s and F come from the peak curvature in closed form, so it is the one unknown. Null when the bar wraps the nose, as it does where even
-    /// the curvature of the nose takes less stroke: beyond, the force is that which starts the wrap, or none where the bar would fold over an edge.
+    /// The same where the bender gives: the stroke s with s + F(s)/k = δ. Both s and F come from the peak curvature in closed form, so it
+    /// is the one unknown. Null when the bar wraps the nose, as it does where even the curvature of the nose takes less stroke: beyond, the
+    /// force is that which starts the wrap, or none where the bar would fold over an edge.
     /// </summary>
     public (BentState Peak, double Shift, double Stroke)? AtSetStroke(double setStroke, double stiffness)
     {
@@ -66,8 +70,8 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
     }
 
     /// <summary>
-    /// The peak curvature at which something that rises with it vanishes; null when it is still negative at the curvature of the nose. Most peaks are near the nominal curvature, so the bracket grows from there: moments
-    /// of tight bends that nobody makes are never asked for.
+    /// The peak curvature at which something that rises with it vanishes; null when it is still negative at the curvature of the nose. Most
+    /// peaks are near the nominal curvature, so the bracket grows from there: moments of tight bends that nobody makes are never asked for.
     /// </summary>
     private double? Solve<TBalance>(ref TBalance balance, double nominal)
         where TBalance : struct, IDifferentiable
@@ -90,7 +94,10 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
         return Newton.Root(ref balance, low, high, Math.Min(1.1 * nominal, high), rises: true, 1e-15);
     }
 
-    /// <summary>1/R_n of a bar that takes the curvature of the nose itself, κ₀ = 1/(r_nose + y_n). Over an edge the inside fiber cannot shorten to nothing: stop just before.</summary>
+    /// <summary>
+    /// 1/R_n of a bar that takes the curvature of the nose itself, κ₀ = 1/(r_nose + y_n). Over an edge the inside fiber cannot shorten to
+    /// nothing: stop just before.
+    /// </summary>
     private double NoseCurvature() => analysis.StateAtRadius(setup.Nose > 0 ? setup.Nose : 1e-6 * analysis.Section.Height).Curvature;
 
     private Circle Balance(double peak) => new(_curve.At(peak), _curve.Work(peak), setup, _unloading, _stiffness);
@@ -163,8 +170,11 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
         }
     }
 
-    /// <summary>With κ = 2δ/(a² + δ²), dδ/dκ = (a² + δ²)²/(2(a² − δ²)); circles tighter than the half-span have no stroke and count as too much.</summary>
-    private readonly struct SetStrokeBalance(ThreePointEquilibrium owner, ThreePointSetup setup, double setStroke, double stiffness) : IDifferentiable
+    /// <summary>
+    /// With κ = 2δ/(a² + δ²), dδ/dκ = (a² + δ²)²/(2(a² − δ²)); circles tighter than the half-span have no stroke and count as too much.
+    /// </summary>
+    private readonly struct SetStrokeBalance(ThreePointEquilibrium owner, ThreePointSetup setup, double setStroke, double stiffness)
+        : IDifferentiable
     {
         public (double Value, double Slope) At(double x)
         {

@@ -18,7 +18,8 @@ internal static class ThreePointPinch
     /// <param name="evidence">What is doubtful about the model.</param>
     /// <param name="doubts">What is doubtful about the tool.</param>
     public static FormingTrial At(
-        FormingModel model, ThreePointSetup setup, BendAnalysis analysis, Die? die, double setStroke, IEnumerable<Advisory> evidence, IEnumerable<Advisory> doubts)
+        FormingModel model, ThreePointSetup setup, BendAnalysis analysis, Die? die, double setStroke, IEnumerable<Advisory> evidence,
+        IEnumerable<Advisory> doubts)
     {
         ThreePointEquilibrium equilibrium = new(analysis, setup);
         double stroke = setStroke;
@@ -43,7 +44,8 @@ internal static class ThreePointPinch
 
         LoadedBend loaded = found is { } f ? new(analysis, f.Peak) : analysis.LoadedToInside(setup.Nose);
         ThreePointContact contact = new(setup.A, stroke, nominal, found?.Shift ?? 0, loaded.Moment, wraps, give: setStroke - stroke);
-        IEnumerable<Advisory> validity = doubts.Concat(setup.Advisories(analysis.Section, stroke)).Concat(ThreePointSetup.GiveAdvisories(stroke, setStroke));
+        IEnumerable<Advisory> validity =
+            doubts.Concat(setup.Advisories(analysis.Section, stroke)).Concat(ThreePointSetup.GiveAdvisories(stroke, setStroke));
         return new FormedBend(model, die, loaded, contact, evidence, wraps ? validity.Append(ThreePointSetup.WrapsNose) : validity);
     }
 }

@@ -17,7 +17,8 @@ public sealed record ThreePointSetup
     /// <param name="halfSpan">Distance a from the nose to each support along the bar, greater than zero.</param>
     /// <param name="noseRadius">Radius of the nose the inside of the bar touches; zero for an edge.</param>
     /// <param name="stiffness">How much the bender gives under load; null for a bender taken as rigid.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The half-span is not positive or the nose radius is negative, or one is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The half-span is not positive or the nose radius is negative, or one is not
+    /// finite.</exception>
     public ThreePointSetup(Length halfSpan, Length noseRadius, BenderStiffness? stiffness = null)
     {
         Stiffness = stiffness;
@@ -39,10 +40,12 @@ public sealed record ThreePointSetup
     internal double Nose { get; }
 
     /// <summary>Half-span and nose radius.</summary>
-    public override string ToString() => Invariant($"half-span {A * 1e3:0.##} mm, nose radius {Nose * 1e3:0.##} mm{(Stiffness is null ? string.Empty : $", {Stiffness}")}");
+    public override string ToString() =>
+        Invariant($"half-span {A * 1e3:0.##} mm, nose radius {Nose * 1e3:0.##} mm{(Stiffness is null ? string.Empty : $", {Stiffness}")}");
 
     internal static Advisory WrapsNose { get; } =
-        new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.", Sources.FormingModels);
+        new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.",
+            Sources.FormingModels);
 
     /// <summary>Curvature of the circle through the three contacts, 2δ/(a² + δ²).</summary>
     internal double NominalOf(double stroke) => 2 * stroke / (A * A + stroke * stroke);
@@ -58,7 +61,10 @@ public sealed record ThreePointSetup
     {
         if (setStroke - stroke > MuchGive * setStroke)
         {
-            yield return new("bender-gives", Invariant($"{100 * (1 - stroke / setStroke):0} % of the stroke goes into the give of the bender: the ring follows the stiffness as much as the stroke, so measure the stiffness well, or stiffen the bender."), Sources.FormingModels);
+            yield return new("bender-gives",
+                Invariant(
+                    $"{100 * (1 - stroke / setStroke):0} % of the stroke goes into the give of the bender: the ring follows the stiffness "
+                        + $"as much as the stroke, so measure the stiffness well, or stiffen the bender."), Sources.FormingModels);
         }
     }
 
@@ -72,12 +78,22 @@ public sealed record ThreePointSetup
     {
         if (stroke > 0.2 * A)
         {
-            yield return new("large-stroke", stroke > KnownShare * A ? Invariant($"The stroke is {stroke / A:0.##} of the half-span. How far the small-slope model is off beyond {KnownShare:0.#} is not known: do not rely on this size.") : Invariant($"The stroke is {stroke / A:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 % at {KnownShare:0.#}."), Sources.FormingModels);
+            yield return new("large-stroke",
+                stroke > KnownShare * A
+                    ? Invariant(
+                        $"The stroke is {stroke / A:0.##} of the half-span. How far the small-slope model is off beyond {KnownShare:0.#} "
+                            + $"is not known: do not rely on this size.")
+                                : Invariant(
+                                    $"The stroke is {stroke / A:0.##} of the half-span: the small-slope model is off by 1 % at 0.2 and 2 "
+                                        + $"% at {KnownShare:0.#}."), Sources.FormingModels);
         }
 
         if (A < 4 * section.Height)
         {
-            yield return new("short-span", Invariant($"The half-span is {A / section.Height:0.#} depths of the bar; below 4, shear and indentation under the nose, which the model leaves out, matter."), Sources.FormingModels);
+            yield return new("short-span",
+                Invariant(
+                    $"The half-span is {A / section.Height:0.#} depths of the bar; below 4, shear and indentation under the nose, which "
+                        + $"the model leaves out, matter."), Sources.FormingModels);
         }
     }
 }

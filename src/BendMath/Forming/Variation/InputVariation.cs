@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Forming.Variation;
 
-/// <summary>What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known. Immutable and thread-safe.</summary>
+/// <summary>
+/// What may differ from one ring to the next: the metal, the bar, the hand at the bender. Whatever is left out counts as exactly known.
+/// Immutable and thread-safe.
+/// </summary>
 public sealed record InputVariation
 {
     private const double Rounding = 1e-12;
@@ -16,8 +19,10 @@ public sealed record InputVariation
     /// <summary>Names what scatters.</summary>
     /// <param name="yield">The yield stress lies anywhere in this range; null when it is known.</param>
     /// <param name="mill">The dimensions of the bar lie anywhere within this mill tolerance; null when the bar was measured.</param>
-    /// <param name="stroke">The stroke of a pinching bender is met to within this length, either way, greater than zero; null when it is met exactly.</param>
-    /// <param name="curvature">The finished curvature repeats to within this share, either way, from ring to ring, greater than zero and less than one half; null when it repeats exactly.</param>
+    /// <param name="stroke">The stroke of a pinching bender is met to within this length, either way, greater than zero; null when it is
+    /// met exactly.</param>
+    /// <param name="curvature">The finished curvature repeats to within this share, either way, from ring to ring, greater than zero and
+    /// less than one half; null when it repeats exactly.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public InputVariation(PressureRange? yield = null, MillTolerance? mill = null, Length? stroke = null, Ratio? curvature = null)
     {
@@ -47,7 +52,10 @@ public sealed record InputVariation
 
     internal double CurvatureShare => _curvature ?? 0;
 
-    /// <summary>Why it contradicts a bender or a bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not about that of the material or that its law cannot have.</summary>
+    /// <summary>
+    /// Why it contradicts a bender or a bar: a stroke where the model has none, the mill tolerance of another bar, a yield that is not
+    /// about that of the material or that its law cannot have.
+    /// </summary>
     /// <param name="model">How the bender forms.</param>
     /// <param name="analysis">Section and material.</param>
     /// <returns>The rule that is broken, as the rest of a sentence; null where nothing contradicts.</returns>
@@ -58,8 +66,10 @@ public sealed record InputVariation
         return Guard.NotNull(model, nameof(model)).WithExtraStroke(0) is null && _stroke is { } stroke
             ? $"must not name a stroke for {model.Name}, which has none, but names {Guard.MillimetersText(stroke)}"
             : Yield is not null && !IsYieldOf(Yield, material.Law)
-            ? $"must have a yield range about the yield of {material.Name}, {Guard.Text(material.Law.YieldStress)}, and below its elastic modulus, but has {Yield}"
-            : Mill is not null && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero))
+            ? $"must have a yield range about the yield of {material.Name}, {Guard.Text(material.Law.YieldStress)}, and below its elastic "
+                + $"modulus, but has {Yield}"
+            : Mill is not null
+                && (Mill.Nominal.Lying(analysis.Section.Orientation) is not { } same || !same.IsSameBar(analysis.Section, Length.Zero))
             ? $"must hold the mill tolerance of the bar that is bent, {analysis.Section}, but holds that of {Mill.Nominal}"
             : null;
     }
@@ -78,5 +88,6 @@ public sealed record InputVariation
     }
 
     private static bool IsYieldOf(PressureRange range, StressStrainLaw law) => range.Low.Pascals >= 1
-        && range.Low.Pascals <= law.YieldStress.Pascals * (1 + Rounding) && range.High.Pascals >= law.YieldStress.Pascals * (1 - Rounding) && law.Allows(range.High);
+        && range.Low.Pascals <= law.YieldStress.Pascals * (1 + Rounding) && range.High.Pascals >= law.YieldStress.Pascals * (1 - Rounding)
+            && law.Allows(range.High);
 }

@@ -17,8 +17,8 @@ public enum SamplingRule
 }
 
 /// <summary>
-/// Rings of one die drawn at random from what scatters, each input independent of the others: not only between which sizes the ring lies, but how often it lies where. The same seed draws the same
-/// rings on every machine. Immutable and thread-safe.
+/// Rings of one die drawn at random from what scatters, each input independent of the others: not only between which sizes the ring lies,
+/// but how often it lies where. The same seed draws the same rings on every machine. Immutable and thread-safe.
 /// </summary>
 public sealed class MonteCarloSample
 {
@@ -71,11 +71,14 @@ public sealed class MonteCarloSample
     /// <param name="draw">How an input is drawn from its range.</param>
     /// <param name="cancel">Stops the draws.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">Nothing scatters, the mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, a value is not defined, the turn is not positive and finite, or the count is outside its range.</exception>
+    /// <exception cref="ArgumentException">Nothing scatters, the mill tolerance is of another bar, or a stroke scatters where the model has
+    /// none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, a value is not defined, the turn is not positive and
+    /// finite, or the count is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The draws were stopped.</exception>
     public static MonteCarloSample Of(
-        FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, InputVariation scatter, int count = 2000, int seed = 1, SamplingRule draw = SamplingRule.Even, CancellationToken cancel = default)
+        FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, InputVariation scatter, int count = 2000,
+        int seed = 1, SamplingRule draw = SamplingRule.Even, CancellationToken cancel = default)
     {
         RingResponse response = RingBounds.ResponseOf(model, analysis, die, release, scatter);
         double radians = Guard.Positive(turn, nameof(turn));
@@ -152,7 +155,8 @@ public sealed class MonteCarloSample
     }
 
     /// <summary>Draws and range.</summary>
-    public override string ToString() => Invariant($"{Count} draws: {(InsideDiameter is { } range ? $"inside diameter {range}" : "no ring")}");
+    public override string ToString() =>
+        Invariant($"{Count} draws: {(InsideDiameter is { } range ? $"inside diameter {range}" : "no ring")}");
 
     private static double To(in RingReply ring, RadiusReference reference) => reference switch
     {
@@ -179,7 +183,8 @@ public sealed class MonteCarloSample
         return values;
     }
 
-    private static LengthRange? RangeOf(double[] sorted) => sorted.Length == 0 ? null : new(Length.FromMeters(sorted[0]), Length.FromMeters(sorted[sorted.Length - 1]));
+    private static LengthRange? RangeOf(double[] sorted) =>
+        sorted.Length == 0 ? null : new(Length.FromMeters(sorted[0]), Length.FromMeters(sorted[sorted.Length - 1]));
 
     private static double Quantile(double[] sorted, Ratio share)
     {

@@ -38,8 +38,8 @@ public sealed record InputContribution
 }
 
 /// <summary>
-/// Between which sizes the ring of one die lies when what scatters lies anywhere in its range: bounds, found by trying every corner of the ranges and searching between them where the answer
-/// may turn. Immutable and thread-safe.
+/// Between which sizes the ring of one die lies when what scatters lies anywhere in its range: bounds, found by trying every corner of the
+/// ranges and searching between them where the answer may turn. Immutable and thread-safe.
 /// </summary>
 public sealed class RingBounds
 {
@@ -47,7 +47,8 @@ public sealed class RingBounds
 
     private readonly double _turn;
 
-    private RingBounds(InputVariation scatter, LengthRange? insideDiameter, (double Low, double High)? perTurn, double turn, IReadOnlyList<InputContribution> influences, string? note)
+    private RingBounds(InputVariation scatter, LengthRange? insideDiameter, (double Low, double High)? perTurn, double turn,
+        IReadOnlyList<InputContribution> influences, string? note)
     {
         Scatter = scatter;
         InsideDiameter = insideDiameter;
@@ -84,7 +85,8 @@ public sealed class RingBounds
     /// <param name="scatter">What scatters.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The mill tolerance is of another bar, or a stroke scatters where the model has none.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, the release is not a defined value, or the turn is not positive and finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, the release is not a defined value, or the turn is not
+    /// positive and finite.</exception>
     public static RingBounds Of(FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, InputVariation scatter)
     {
         RingResponse response = ResponseOf(model, analysis, die, release, scatter);
@@ -98,7 +100,8 @@ public sealed class RingBounds
     {
         if (response.Inputs.Length == 0)
         {
-            return new(scatter, null, null, turn, [], $"no range: the yield of {response.Material.Name} is given as one number, and nothing else is said to scatter");
+            return new(scatter, null, null, turn, [],
+                $"no range: the yield of {response.Material.Name} is given as one number, and nothing else is said to scatter");
         }
 
         RingExtremes extremes = new(response);
@@ -131,6 +134,8 @@ public sealed class RingBounds
 
         double sum = alone.Sum(one => (one.High - one.Low) * (one.High - one.Low));
         return [.. alone.OrderByDescending(one => one.High - one.Low)
-            .Select(one => new InputContribution(one.Name, one.Low, one.High, sum > 0 ? (one.High - one.Low) * (one.High - one.Low) / sum : 0))];
+            .Select(
+                one =>
+                    new InputContribution(one.Name, one.Low, one.High, sum > 0 ? (one.High - one.Low) * (one.High - one.Low) / sum : 0))];
     }
 }

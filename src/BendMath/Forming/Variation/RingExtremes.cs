@@ -5,9 +5,10 @@ using BendMath.Numerics;
 namespace BendMath.Forming.Variation;
 
 /// <summary>
-/// The least and greatest answer over a box of inputs. Every corner is tried. An input to which the answer is monotone stays at the end where the best corner has it. Where the answer may turn over the yield, it is sampled along the
-/// yield for each bar; bars are tried at the ends and at one or three places between them of each dimension. Wherever the best sample has no better neighbor between its own, a parabola through the three says whether the answer turns there, and
-/// it is searched.
+/// The least and greatest answer over a box of inputs. Every corner is tried. An input to which the answer is monotone stays at the end
+/// where the best corner has it. Where the answer may turn over the yield, it is sampled along the yield for each bar; bars are tried at
+/// the ends and at one or three places between them of each dimension. Wherever the best sample has no better neighbor between its own, a
+/// parabola through the three says whether the answer turns there, and it is searched.
 /// </summary>
 internal sealed class RingExtremes
 {
@@ -28,7 +29,10 @@ internal sealed class RingExtremes
 
     private readonly List<(double[] At, RingReply Reply)> _tried = [];
 
-    /// <summary>Diameter and length are searched along the same places, and repeatability only scales them. There are at most five other inputs: yield, three dimensions, stroke.</summary>
+    /// <summary>
+    /// Diameter and length are searched along the same places, and repeatability only scales them. There are at most five other inputs:
+    /// yield, three dimensions, stroke.
+    /// </summary>
     private readonly Dictionary<(double, double, double, double, double), RingReply> _known = [];
 
     public RingExtremes(RingResponse response)
@@ -208,7 +212,8 @@ internal sealed class RingExtremes
         reply = reply.Refusal is null ? _response.Scaled(reply, at) : reply;
         if (reply.Refusal is { } refusal && Refusal is null)
         {
-            string where = at.Length == 0 ? string.Empty : "at " + string.Join(" and ", at.Select((value, i) => _response.Text(i, value))) + " ";
+            string where =
+                at.Length == 0 ? string.Empty : "at " + string.Join(" and ", at.Select((value, i) => _response.Text(i, value))) + " ";
             IsStraight = reply.IsStraight;
             Refusal = $"no range: {where}{refusal}";
         }

@@ -4,7 +4,8 @@ using BendMath.Guards;
 namespace BendMath.Forming.Variation;
 
 /// <summary>What a set of inputs leaves: the radii of the free or flattened ring and its curvature; or why there is no ring.</summary>
-internal readonly record struct RingReply(double Inside, double Centroid, double Outside, double Curvature, string? Refusal, bool IsStraight = false)
+internal readonly record struct RingReply(double Inside, double Centroid, double Outside, double Curvature, string? Refusal,
+    bool IsStraight = false)
 {
     public static RingReply Straight { get; } = new(0, 0, 0, 0, "the bar springs back straight", IsStraight: true);
 
@@ -21,5 +22,6 @@ internal readonly record struct RingReply(double Inside, double Centroid, double
     }
 
     /// <summary>The ring, or the news that it is as good as straight.</summary>
-    public RingReply Checked() => 2 * Math.PI * Outside < Guard.MostMeters && Curvature * Guard.MostMeters > 2 * Math.PI ? this : NearlyStraight;
+    public RingReply Checked() =>
+        2 * Math.PI * Outside < Guard.MostMeters && Curvature * Guard.MostMeters > 2 * Math.PI ? this : NearlyStraight;
 }

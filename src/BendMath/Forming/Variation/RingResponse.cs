@@ -24,7 +24,8 @@ internal sealed class RingResponse
     /// <param name="release">How the ring is let go.</param>
     /// <param name="scatter">What scatters.</param>
     /// <param name="bars">The bars of that analysis and scatter, where other dies share them; or null.</param>
-    public RingResponse(FormingModel model, BendAnalysis analysis, Die die, Release release, InputVariation scatter, ScatterBars? bars = null)
+    public RingResponse(FormingModel model, BendAnalysis analysis, Die die, Release release, InputVariation scatter,
+        ScatterBars? bars = null)
     {
         _model = model;
         _analysis = analysis;

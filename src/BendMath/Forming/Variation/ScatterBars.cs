@@ -4,7 +4,8 @@ using BendMath.Stock.Tolerances;
 namespace BendMath.Forming.Variation;
 
 /// <summary>
-/// The bars that may lie in the bender: one section for each set of dimensions, one moment table for all yields of a law that keeps its shape. Kept for all dies of a rack, so that each is made once. Thread-safe.
+/// The bars that may lie in the bender: one section for each set of dimensions, one moment table for all yields of a law that keeps its
+/// shape. Kept for all dies of a rack, so that each is made once. Thread-safe.
 /// </summary>
 internal sealed class ScatterBars(BendAnalysis analysis, MillTolerance? mill)
 {

@@ -15,8 +15,8 @@ public enum BendSide
 }
 
 /// <summary>
-/// One part of a bar with several bends: a straight, or a bend with its ring. The same bar bent to the other side lies turned over in the bender, flange in instead of flange out, so
-/// each bend brings its section as it lies there. Immutable and thread-safe.
+/// One part of a bar with several bends: a straight, or a bend with its ring. The same bar bent to the other side lies turned over in the
+/// bender, flange in instead of flange out, so each bend brings its section as it lies there. Immutable and thread-safe.
 /// </summary>
 public sealed record BarPart
 {
@@ -75,11 +75,13 @@ public sealed record BarPart
         double found = Guard.NotNull(ring, nameof(ring)).RadiusAt(height, section.Profile.Moments.CentroidZ) - ring.Outside;
         return Math.Abs(found) <= 1e-9 * height
             ? new(ring, section, Guard.NotNull(arc, nameof(arc)), Guard.Defined(side, nameof(side)))
-            : throw Guard.Refused(nameof(ring), $"must be one of {section}", $"a bar of that depth would differ from it by {Guard.MillimetersText(Math.Abs(found))} in outside radius");
+            : throw Guard.Refused(nameof(ring), $"must be one of {section}",
+                $"a bar of that depth would differ from it by {Guard.MillimetersText(Math.Abs(found))} in outside radius");
     }
 
     /// <summary>What it is, in millimeters and degrees.</summary>
     public override string ToString() => Ring is null
         ? Invariant($"straight of {Developed * 1e3:0.##} mm")
-        : Invariant($"bend of {Arc!.Turn.Degrees:0.##}° {(Side == BendSide.Left ? "left" : "right")} at {Ring.Inside * 1e3:0.##} mm inside radius");
+        : Invariant(
+            $"bend of {Arc!.Turn.Degrees:0.##}° {(Side == BendSide.Left ? "left" : "right")} at {Ring.Inside * 1e3:0.##} mm inside radius");
 }

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace BendMath.Layout.BentBars;
 
-/// <summary>Which ends of the bar are still straight all the way from a bend when it is made, so that the bar can be laid in and drawn out there.</summary>
+/// <summary>
+/// Which ends of the bar are still straight all the way from a bend when it is made, so that the bar can be laid in and drawn out there.
+/// </summary>
 public enum FreeEnds
 {
     /// <summary>Neither: the bar is bent on both sides already and must be laid into the bender from the side.</summary>
@@ -19,7 +21,10 @@ public enum FreeEnds
     Both,
 }
 
-/// <summary>One bend of a bar, with its marks on the straight bar, at its turn in the order of the work. Marks count from the start of the blank. Immutable and thread-safe.</summary>
+/// <summary>
+/// One bend of a bar, with its marks on the straight bar, at its turn in the order of the work. Marks count from the start of the blank.
+/// Immutable and thread-safe.
+/// </summary>
 /// <remarks>
 /// Equation: start mark = extra length at the start + Σ L₀ of the parts before; end mark = start mark + θ/κ_t.
 /// Range: exact, because curvature is per unit of unbent length.
@@ -72,5 +77,6 @@ public sealed record BendMark
     public Length StraightAfter => Length.FromMeters(_after);
 
     /// <summary>Step, marks and bend.</summary>
-    public override string ToString() => Invariant($"step {Step}: from {_start * 1e3:0.#} to {(_start + Part.Developed) * 1e3:0.#} mm, {Part}");
+    public override string ToString() =>
+        Invariant($"step {Step}: from {_start * 1e3:0.#} to {(_start + Part.Developed) * 1e3:0.#} mm, {Part}");
 }

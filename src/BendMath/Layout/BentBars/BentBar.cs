@@ -9,8 +9,9 @@ using UnitsNet;
 namespace BendMath.Layout.BentBars;
 
 /// <summary>
-/// A bar with several bends and straights between: blank, marks in the order they are bent, and the finished shape. The straights of the list belong to the finished piece; the ends given
-/// beside it are cut off. The shape is that of bends in one plane: a dished ring leaves it, and an advisory says so. Springback between bends is in their rings. Immutable and thread-safe.
+/// A bar with several bends and straights between: blank, marks in the order they are bent, and the finished shape. The straights of the
+/// list belong to the finished piece; the ends given beside it are cut off. The shape is that of bends in one plane: a dished ring leaves
+/// it, and an advisory says so. Springback between bends is in their rings. Immutable and thread-safe.
 /// </summary>
 public sealed class BentBar
 {
@@ -73,15 +74,20 @@ public sealed class BentBar
     internal double Blank => _path.Length + Ends.TotalMeters;
 
     /// <summary>Lays out a bar with several bends.</summary>
-    /// <param name="parts">From 1 to 1,000 straights and bends along the bar, at least one bend. Bends to one side show the same section as it lies; bends to the other side the same bar turned over.</param>
+    /// <param name="parts">From 1 to 1,000 straights and bends along the bar, at least one bend. Bends to one side show the same section as
+    /// it lies; bends to the other side the same bar turned over.</param>
     /// <param name="ends">Extra length at the ends; <see cref="EndAllowance.None"/> for none.</param>
     /// <param name="kerf">Width of a saw cut, zero or more.</param>
-    /// <param name="grip">Straight bar the bender needs on each side of a bend, zero or more, such as <see cref="ThreePointContact.StraightTail"/>; null for none.</param>
+    /// <param name="grip">Straight bar the bender needs on each side of a bend, zero or more, such as
+    /// <see cref="ThreePointContact.StraightTail"/>; null for none.</param>
     /// <param name="order">The bends in the order of the work, counted along the bar from 1; null for from start to end.</param>
     /// <exception cref="ArgumentNullException">Parts or ends are null.</exception>
-    /// <exception cref="ArgumentException">There is no bend, a part is missing, a section is not the same bar, or the order does not name every bend once.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite, there are too many parts, or they are too long together.</exception>
-    public static BentBar For(IReadOnlyList<BarPart> parts, EndAllowance ends, Length kerf, Length? grip = null, IReadOnlyList<int>? order = null)
+    /// <exception cref="ArgumentException">There is no bend, a part is missing, a section is not the same bar, or the order does not name
+    /// every bend once.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite, there are too many parts, or they are too long
+    /// together.</exception>
+    public static BentBar For(IReadOnlyList<BarPart> parts, EndAllowance ends, Length kerf, Length? grip = null,
+        IReadOnlyList<int>? order = null)
     {
         BarPart[] list = Guard.Items(parts, nameof(parts), 1);
         BarPart[] bends = [.. list.Where(part => part.IsBend)];
@@ -97,18 +103,22 @@ public sealed class BentBar
 
         if (list.Sum(part => part.Developed) is > Guard.MostMeters and var length)
         {
-            throw Guard.OutOfRange(nameof(parts), $"must be at most {Guard.MillimetersText(Guard.MostMeters)} long together", $"are {Guard.MillimetersText(length)}");
+            throw Guard.OutOfRange(nameof(parts), $"must be at most {Guard.MillimetersText(Guard.MostMeters)} long together",
+                $"are {Guard.MillimetersText(length)}");
         }
 
         if (Array.Find(bends, bend => !IsSameBar(bends[0], bend)) is { } other)
         {
-            throw Guard.Refused(nameof(parts), "must be one bar, turned over where it bends to the other side (flange in for flange out)", $"{other.Section} for a {other} does not go with {bends[0].Section} for a {bends[0]}");
+            throw Guard.Refused(nameof(parts), "must be one bar, turned over where it bends to the other side (flange in for flange out)",
+                $"{other.Section} for a {other} does not go with {bends[0].Section} for a {bends[0]}");
         }
 
         int[] steps = order is null ? [.. Enumerable.Range(1, bends.Length)] : [.. order];
         return steps.OrderBy(number => number).SequenceEqual(Enumerable.Range(1, bends.Length))
-            ? new(list, Guard.NotNull(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)), grip is { } held ? Guard.NonNegative(held, nameof(grip)) : 0, steps)
-            : throw Guard.Refused(nameof(order), Invariant($"must name each of the bends 1 to {bends.Length} once"), $"is {string.Join(", ", steps.Take(20))}");
+            ? new(list, Guard.NotNull(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)),
+                grip is { } held ? Guard.NonNegative(held, nameof(grip)) : 0, steps)
+            : throw Guard.Refused(nameof(order), Invariant($"must name each of the bends 1 to {bends.Length} once"),
+                $"is {string.Join(", ", steps.Take(20))}");
     }
 
     /// <summary>Where a point of the straight bar comes to lie.</summary>
@@ -122,7 +132,9 @@ public sealed class BentBar
         double slack = 1e-12 * (Blank + Ends.StartMeters);
         return s >= -slack && s <= _path.Length + slack
             ? _path.Place(Math.Min(Math.Max(s, 0), _path.Length), _section.LevelOf(fromLeft, nameof(fromLeft)), Ends.StartMeters)
-            : throw Guard.Fault(nameof(along), along, $"must lie on the finished piece, from {Guard.MillimetersText(Ends.StartMeters)} to {Guard.MillimetersText(Ends.StartMeters + _path.Length)}");
+            : throw Guard.Fault(nameof(along), along,
+                $"must lie on the finished piece, from {Guard.MillimetersText(Ends.StartMeters)} "
+                    + $"to {Guard.MillimetersText(Ends.StartMeters + _path.Length)}");
     }
 
     /// <summary>Where on the straight bar a point of the finished piece comes from: the inverse of <see cref="PlaceAt"/>.</summary>
@@ -167,7 +179,8 @@ public sealed class BentBar
     /// <param name="barLength">Length of the bar, greater than zero.</param>
     /// <param name="cutStyle">What each piece is rounded up to when it is cut; null for the exact blank.</param>
     /// <exception cref="ArgumentException">The style does not round up.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million pieces.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The bar length is not positive and finite, or would give more than a million
+    /// pieces.</exception>
     public BarUtilization PiecesFrom(Length barLength, LengthStyle? cutStyle = null) =>
         BarCuts.Pieces(cutStyle is null ? Blank : BarCuts.Rounded(Blank, cutStyle, nameof(cutStyle)), _kerf, barLength, nameof(barLength));
 
@@ -177,9 +190,12 @@ public sealed class BentBar
     public Mass MassOf(Density density) => Mass.FromKilograms(Blank * _section.Properties.MassPerLength(density).KilogramsPerMeter);
 
     /// <summary>Bends and lengths.</summary>
-    public override string ToString() => Invariant($"{Counted.Text(Bends.Count, "bend")}: developed {_path.Length * 1e3:0.##} mm, blank {Blank * 1e3:0.##} mm");
+    public override string ToString() =>
+        Invariant($"{Counted.Text(Bends.Count, "bend")}: developed {_path.Length * 1e3:0.##} mm, blank {Blank * 1e3:0.##} mm");
 
-    /// <summary>Whether two bends show the same bar: as it lies when they turn to one side, turned over about its own axis when they do not.</summary>
+    /// <summary>
+    /// Whether two bends show the same bar: as it lies when they turn to one side, turned over about its own axis when they do not.
+    /// </summary>
     private static bool IsSameBar(BarPart one, BarPart other) => one.Side == other.Side
         ? one.Section!.IsSameBar(other.Section!, Length.Zero)
         : one.Section!.IsSameBarTurnedOver(other.Section!, Length.Zero);

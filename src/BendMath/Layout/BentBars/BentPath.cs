@@ -3,7 +3,10 @@ using BendMath.Sections.Outlines;
 
 namespace BendMath.Layout.BentBars;
 
-/// <summary>The finished shape of a bar with several bends in its plane, part by part, along its left face. Meters and radians; x along the first direction, y to its left.</summary>
+/// <summary>
+/// The finished shape of a bar with several bends in its plane, part by part, along its left face. Meters and radians; x along the first
+/// direction, y to its left.
+/// </summary>
 internal sealed class BentPath
 {
     private readonly Stretch[] _stretches;
@@ -149,9 +152,11 @@ internal sealed class BentPath
             double toCenter = Sign * Radius(ring, 0);
             double heading = Entry.Heading + Sign * along * ring.TotalCurvature;
             double radius = Sign * Radius(ring, fromLeft);
-            return new(Entry.X - toCenter * sin + radius * Math.Sin(heading), Entry.Y + toCenter * cos - radius * Math.Cos(heading), heading);
+            return new(Entry.X - toCenter * sin + radius * Math.Sin(heading), Entry.Y + toCenter * cos - radius * Math.Cos(heading),
+                heading);
         }
 
-        private double Radius(FinishedRing ring, double fromLeft) => ring.RadiusAt(Sign > 0 ? fromLeft : height - fromLeft, Part.Section!.Profile.Moments.CentroidZ);
+        private double Radius(FinishedRing ring, double fromLeft) =>
+            ring.RadiusAt(Sign > 0 ? fromLeft : height - fromLeft, Part.Section!.Profile.Moments.CentroidZ);
     }
 }

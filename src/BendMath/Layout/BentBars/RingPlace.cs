@@ -51,7 +51,9 @@ public sealed class RingPlace
     /// <summary>Place along the axis of the ring, from the heel of its inside face; a dished ring leans.</summary>
     public Length Height => Length.FromMeters(_layout.Ring.AxialAt(Level, AxialMeters));
 
-    /// <summary>How much the fiber through the point is longer than it was, negative when shorter: a small hole stretches along the bar by that.</summary>
+    /// <summary>
+    /// How much the fiber through the point is longer than it was, negative when shorter: a small hole stretches along the bar by that.
+    /// </summary>
     public Ratio Strain => Ratio.FromDecimalFractions(_layout.Ring.TotalCurvature * R - 1);
 
     internal double Level { get; }
@@ -68,9 +70,13 @@ public sealed class RingPlace
     public BentHole Hole(Length diameter)
     {
         double size = Guard.Positive(diameter, nameof(diameter));
-        return size <= Depth ? new(this, size) : throw Guard.Fault(nameof(diameter), diameter, $"must not be greater than the depth of the bar, {Guard.MillimetersText(Depth)}");
+        return size <= Depth ? new(this, size)
+            : throw Guard.Fault(nameof(diameter), diameter,
+                $"must not be greater than the depth of the bar, {Guard.MillimetersText(Depth)}");
     }
 
     /// <summary>Both places.</summary>
-    public override string ToString() => Invariant($"{_along * 1e3:0.##} mm along the bar: {Angle.Degrees:0.###}° at radius {R * 1e3:0.##} mm, strain {Strain.Percent:0.##} %");
+    public override string ToString() =>
+        Invariant(
+            $"{_along * 1e3:0.##} mm along the bar: {Angle.Degrees:0.###}° at radius {R * 1e3:0.##} mm, strain {Strain.Percent:0.##} %");
 }

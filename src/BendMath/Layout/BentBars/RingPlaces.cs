@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath.Layout.BentBars;
 
 /// <summary>
-/// Points of the straight bar and of the finished ring, each from the other: for holes and marks made before bending. On the ring the angle counts from the start of the arc, x from the
-/// center through that start, y in the direction of the turn. Immutable and thread-safe.
+/// Points of the straight bar and of the finished ring, each from the other: for holes and marks made before bending. On the ring the angle
+/// counts from the start of the arc, x from the center through that start, y in the direction of the turn. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: θ = κ_t·(s − s_start); R(y, z) = (1 + e_f(y, z))/κ_t; x = R·cos θ, y = R·sin θ; strain e_f = κ_t·R − 1.
@@ -46,7 +46,8 @@ public sealed class RingPlaces
         double slack = 1e-12 * Layout.Blank;
         return s >= -slack && s <= developed + slack
             ? At(Math.Min(Math.Max(s, 0), developed) * Layout.Ring.TotalCurvature, fromInside, axial)
-            : throw Guard.Fault(nameof(along), along, $"must lie between the marks of the arc, {Guard.MillimetersText(_start)} and {Guard.MillimetersText(_start + developed)}");
+            : throw Guard.Fault(nameof(along), along,
+                $"must lie between the marks of the arc, {Guard.MillimetersText(_start)} and {Guard.MillimetersText(_start + developed)}");
     }
 
     /// <summary>Where on the straight bar to mark a point wanted at an angle of the ring.</summary>

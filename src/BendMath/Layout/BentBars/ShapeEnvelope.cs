@@ -5,7 +5,8 @@ namespace BendMath.Layout.BentBars;
 
 /// <summary>The smallest upright rectangle around a finished shape, both faces of the bar included. Immutable and thread-safe.</summary>
 /// <remarks>
-/// Equation: the least and greatest x and y over the ends of all parts and the points of their arcs where the bar runs along x or y, on both faces.
+/// Equation: the least and greatest x and y over the ends of all parts and the points of their arcs where the bar runs along x or y, on
+/// both faces.
 /// Range: exact for even bends in one plane.
 /// Source: <see cref="Sources.Definition"/>
 /// </remarks>

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace BendMath.Materials.Standard;
 
 /// <summary>
-/// A grade of metal as a standard or handbook prints it: one row for one condition and one range of sizes. It is not the bar at hand; a mill
-/// certificate is, see <see cref="BarMaterial.WithYield"/>. Immutable and thread-safe.
+/// A grade of metal as a standard or handbook prints it: one row for one condition and one range of sizes. It is not the bar at hand; a
+/// mill certificate is, see <see cref="BarMaterial.WithYield"/>. Immutable and thread-safe.
 /// </summary>
 public sealed class Grade
 {
@@ -15,19 +15,22 @@ public sealed class Grade
     /// <param name="designation">What the row is called.</param>
     /// <param name="physical">Modulus, Poisson's ratio and density.</param>
     /// <param name="tensile">Strengths and elongation; the yield, and its upper end, less than the elastic modulus.</param>
-    /// <param name="hardeningPairs">Pairs of K and n of metal like this, the preferred one first; those that imply less than the ultimate strength are refused. Null for none.</param>
+    /// <param name="hardeningPairs">Pairs of K and n of metal like this, the preferred one first; those that imply less than the ultimate
+    /// strength are refused. Null for none.</param>
     /// <param name="note">A sentence worth knowing; null for none.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">The note is empty, or a pair is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A yield is not smaller than the elastic modulus.</exception>
-    public Grade(GradeDesignation designation, PhysicalProperties physical, TensileProperties tensile, IEnumerable<HardeningPair>? hardeningPairs = null, string? note = null)
+    public Grade(GradeDesignation designation, PhysicalProperties physical, TensileProperties tensile,
+        IEnumerable<HardeningPair>? hardeningPairs = null, string? note = null)
     {
         Designation = Guard.NotNull(designation, nameof(designation));
         Physical = Guard.NotNull(physical, nameof(physical));
         Tensile = Guard.NotNull(tensile, nameof(tensile));
         if (tensile.HighestYield >= physical.E)
         {
-            throw Guard.Fault(nameof(tensile), Pressure.FromPascals(tensile.HighestYield), $"must have a yield smaller than the elastic modulus, {LawRules.Gigapascals(physical.E)}");
+            throw Guard.Fault(nameof(tensile), Pressure.FromPascals(tensile.HighestYield),
+                $"must have a yield smaller than the elastic modulus, {LawRules.Gigapascals(physical.E)}");
         }
 
         Note = note is null ? null : Guard.Line(note, nameof(note));
@@ -69,16 +72,20 @@ public sealed class Grade
     /// <exception cref="ArgumentException">The note is empty, or a pair is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A yield is not smaller than the elastic modulus.</exception>
     public Grade With(
-        GradeDesignation? designation = null, PhysicalProperties? physical = null, TensileProperties? tensile = null, IEnumerable<HardeningPair>? hardeningPairs = null, string? note = null) =>
+        GradeDesignation? designation = null, PhysicalProperties? physical = null, TensileProperties? tensile = null,
+        IEnumerable<HardeningPair>? hardeningPairs = null, string? note = null) =>
         new(designation ?? Designation, physical ?? Physical, tensile ?? Tensile, hardeningPairs ?? _pairs, note ?? Note);
 
-    /// <summary>A material of this grade, perfectly plastic at the printed yield; where a highest yield is printed too, both are its yield range.</summary>
+    /// <summary>
+    /// A material of this grade, perfectly plastic at the printed yield; where a highest yield is printed too, both are its yield range.
+    /// </summary>
     public BarMaterial ToMaterial() => ToMaterial(GradeLaw.PerfectlyPlastic);
 
     /// <summary>A material of this grade with a law of choice; <see cref="LawNote"/> says what was assumed.</summary>
     /// <param name="law">Perfectly plastic at the printed yield, or the power law of <see cref="Hardening"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The law is not a defined value.</exception>
-    /// <exception cref="InvalidOperationException">The power law is asked for and the grade has no credible pair of K and n, or its pair meets no elastic line.</exception>
+    /// <exception cref="InvalidOperationException">The power law is asked for and the grade has no credible pair of K and n, or its pair
+    /// meets no elastic line.</exception>
     public BarMaterial ToMaterial(GradeLaw law)
     {
         if (Guard.Defined(law, nameof(law)) == GradeLaw.PowerHardening)
@@ -87,40 +94,56 @@ public sealed class Grade
         }
 
         PressureRange? range = Tensile.MaximumYield is { } high ? new(Tensile.YieldStrength, high) : null;
-        return new(Designation.FullName, new PerfectlyPlastic(Physical.ElasticModulus, Tensile.YieldStrength), Physical.Density, Tensile.Elongation, range, Physical.PoissonsRatio);
+        return new(Designation.FullName, new PerfectlyPlastic(Physical.ElasticModulus, Tensile.YieldStrength), Physical.Density,
+            Tensile.Elongation, range, Physical.PoissonsRatio);
     }
 
     /// <summary>One sentence that says which law and which yield <see cref="ToMaterial(GradeLaw)"/> means.</summary>
     /// <param name="law">The law asked for.</param>
     /// <exception cref="ArgumentOutOfRangeException">The law is not a defined value.</exception>
-    /// <exception cref="InvalidOperationException">The power law is asked for and the grade has no credible pair of K and n, or its pair meets no elastic line.</exception>
+    /// <exception cref="InvalidOperationException">The power law is asked for and the grade has no credible pair of K and n, or its pair
+    /// meets no elastic line.</exception>
     public string LawNote(GradeLaw law)
     {
         if (Guard.Defined(law, nameof(law)) == GradeLaw.PowerHardening)
         {
-            return $"Power law of {Hardening}, typical of one heat; it leaves the elastic line at {TensileProperties.Text(PowerLaw().YieldStress.Pascals)}, not at the grade's yield of {TensileProperties.Text(Tensile.Yield)}, so use it at strains of a few percent and not with the yield of a certificate.";
+            return $"Power law of {Hardening}, typical of one heat; it leaves the elastic line "
+                + $"at {TensileProperties.Text(PowerLaw().YieldStress.Pascals)}, not at the grade's yield "
+                + $"of {TensileProperties.Text(Tensile.Yield)}, so use it at strains of a few percent and not with the yield of a "
+                + $"certificate.";
         }
 
         string yields = Tensile.YieldText;
         return Tensile.ValueKind switch
         {
-            GradeValueKind.StandardMinimum => $"Perfectly plastic at the minimum yield of the standard, {yields}; the mill delivers more, and more yield springs back more: give the yield of the certificate.",
-            GradeValueKind.EstimatedMinimum => $"Perfectly plastic at an estimated minimum yield, {yields}, which no standard guarantees; bars often have more, and more yield springs back more: give the yield of the certificate.",
-            _ => $"Perfectly plastic at a typical yield, {yields}; the bar at hand may be softer or harder: give the yield of the certificate.",
+            GradeValueKind.StandardMinimum =>
+                $"Perfectly plastic at the minimum yield of the standard, {yields}; the mill delivers more, and more yield springs back "
+                    + $"more: give the yield of the certificate.",
+            GradeValueKind.EstimatedMinimum =>
+                $"Perfectly plastic at an estimated minimum yield, {yields}, which no standard guarantees; bars often have more, and more "
+                    + $"yield springs back more: give the yield of the certificate.",
+            _ =>
+                $"Perfectly plastic at a typical yield, {yields}; the bar at hand may be softer or harder: give the yield of the "
+                    + $"certificate.",
         };
     }
 
     /// <summary>Full name, standard and yield.</summary>
     public override string ToString() => $"{Designation}: yield {TensileProperties.Text(Tensile.Yield)}";
 
-    private bool IsTooWeak(HardeningPair pair) => Tensile.UltimateStrength is { } ultimate && pair.ImpliedUltimate.Pascals < ultimate.Pascals;
+    private bool IsTooWeak(HardeningPair pair) =>
+        Tensile.UltimateStrength is { } ultimate && pair.ImpliedUltimate.Pascals < ultimate.Pascals;
 
     private string WeakText(HardeningPair pair) =>
-        $"it implies an ultimate strength of {TensileProperties.Text(pair.ImpliedUltimate.Pascals)}, below the {TensileProperties.Text(Tensile.UltimateStrength!.Value.Pascals)} of {Designation.FullName}.";
+        $"it implies an ultimate strength of {TensileProperties.Text(pair.ImpliedUltimate.Pascals)}, below "
+            + $"the {TensileProperties.Text(Tensile.UltimateStrength!.Value.Pascals)} of {Designation.FullName}.";
 
     private PowerHardening PowerLaw()
     {
-        HardeningPair pair = Hardening ?? throw new InvalidOperationException($"{Designation.FullName} has no credible pair of K and n; use the perfectly plastic law, or a law of your own.");
+        HardeningPair pair =
+            Hardening
+                ?? throw new InvalidOperationException(
+                    $"{Designation.FullName} has no credible pair of K and n; use the perfectly plastic law, or a law of your own.");
         try
         {
             return new PowerHardening(Physical.ElasticModulus, pair.StrengthCoefficient, pair.HardeningExponent);

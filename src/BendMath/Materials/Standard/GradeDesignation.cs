@@ -3,7 +3,9 @@ using BendMath.Guards;
 
 namespace BendMath.Materials.Standard;
 
-/// <summary>What a row of a standard is called: designation, condition, standard and the sizes it holds for. Immutable and thread-safe.</summary>
+/// <summary>
+/// What a row of a standard is called: designation, condition, standard and the sizes it holds for. Immutable and thread-safe.
+/// </summary>
 public sealed record GradeDesignation
 {
     /// <summary>Names a row.</summary>

@@ -19,6 +19,8 @@ public enum GradeLaw
     /// <summary>Perfectly plastic at the grade's yield.</summary>
     PerfectlyPlastic,
 
-    /// <summary>The power law of the grade's credible pair of K and n; its yield is where it meets the elastic line, not that of the grade.</summary>
+    /// <summary>
+    /// The power law of the grade's credible pair of K and n; its yield is where it meets the elastic line, not that of the grade.
+    /// </summary>
     PowerHardening,
 }

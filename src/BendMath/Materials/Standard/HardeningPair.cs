@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace BendMath.Materials.Standard;
 
-/// <summary>A published pair of strength coefficient K and hardening exponent n, true stress = K·εⁿ: typical, of one heat. Immutable and thread-safe.</summary>
+/// <summary>
+/// A published pair of strength coefficient K and hardening exponent n, true stress = K·εⁿ: typical, of one heat. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record HardeningPair
 {
     private readonly double _strength;
@@ -42,7 +45,9 @@ public sealed record HardeningPair
     /// <summary>Where the pair is printed, or null.</summary>
     public Source? Source { get; }
 
-    /// <summary>The engineering ultimate strength the pair implies; beside a grade's printed ultimate strength it exposes a poor pair.</summary>
+    /// <summary>
+    /// The engineering ultimate strength the pair implies; beside a grade's printed ultimate strength it exposes a poor pair.
+    /// </summary>
     /// <remarks>
     /// Equation: R_m = K·(n/e)ⁿ, with e = 2.718…; K for n = 0.
     /// Range: the power law holds up to the uniform true strain, which then is n.

@@ -19,8 +19,10 @@ public sealed record TensileProperties
     /// <param name="yieldStrength">The printed yield or proof strength, the lower one of a range; greater than zero.</param>
     /// <param name="valueKind">What the printed strength promises.</param>
     /// <param name="maximumYield">Upper end of the yield, not below the lower; null when none is printed.</param>
-    /// <param name="ultimateStrength">The printed ultimate strength, the lower one of a range, not below the yield; null when unknown.</param>
-    /// <param name="maximumUltimate">Upper end of the ultimate strength, not below the lower; needs a lower one; null when none is printed.</param>
+    /// <param name="ultimateStrength">The printed ultimate strength, the lower one of a range, not below the yield; null when
+    /// unknown.</param>
+    /// <param name="maximumUltimate">Upper end of the ultimate strength, not below the lower; needs a lower one; null when none is
+    /// printed.</param>
     /// <param name="elongation">Elongation after fracture, greater than zero; null when unknown.</param>
     /// <param name="elongationGauge">Gauge length the elongation belongs to, such as <c>2 in</c>; null when unknown.</param>
     /// <param name="source">Where they are printed; null for data of your own.</param>
@@ -120,7 +122,8 @@ public sealed record TensileProperties
 
         double stress = Guard.Positive(given, name);
         return stress >= least ? stress
-            : throw Guard.Fault(name, given, double.IsInfinity(least) ? $"must come with {what}" : $"must not be below {what}, {Text(least)}");
+            : throw Guard.Fault(name, given,
+                double.IsInfinity(least) ? $"must come with {what}" : $"must not be below {what}, {Text(least)}");
     }
 
     private static Pressure? Stress(double? pascals) => pascals is { } value ? Pressure.FromPascals(value) : null;

@@ -56,7 +56,8 @@ public sealed record TypicalStrength
     {
         Guard.NotNull(grade, nameof(grade));
         (string Name, double Yield, double? Ultimate, Source Source) found = Array.Find(Factors, row => row.Name == grade.Designation.Name);
-        if (found.Name is null || grade.Tensile.ValueKind != GradeValueKind.StandardMinimum || grade.Tensile.UltimateStrength is not { } least)
+        if (found.Name is null || grade.Tensile.ValueKind != GradeValueKind.StandardMinimum
+            || grade.Tensile.UltimateStrength is not { } least)
         {
             return null;
         }

@@ -71,7 +71,8 @@ public sealed record KinematicHardening : StressStrainLaw
         _largest = StrainAt(_metal, flow);
         if (_largest < LeastStrain)
         {
-            throw Guard.Fault(nameof(rangeChange), rangeChange, $"must not let the metal soften below a strain of 1 %, as it does at {Guard.Text(Ratio.FromDecimalFractions(_largest))}");
+            throw Guard.Fault(nameof(rangeChange), rangeChange,
+                $"must not let the metal soften below a strain of 1 %, as it does at {Guard.Text(Ratio.FromDecimalFractions(_largest))}");
         }
 
         _kinks = [yield / E, _largest];
@@ -134,7 +135,8 @@ public sealed record KinematicHardening : StressStrainLaw
     /// <exception cref="ArgumentOutOfRangeException">It is not positive and finite, not below the modulus, or less than the range shrinks
     /// by.</exception>
     public override StressStrainLaw WithYield(Pressure yieldStress) => new KinematicHardening(
-        ElasticModulus, Pressure.FromPascals(LawRules.YieldBelowModulus(yieldStress, E)), SaturatedBackStress, SaturationRate, LinearRange, RangeChange, RangeRate);
+        ElasticModulus, Pressure.FromPascals(LawRules.YieldBelowModulus(yieldStress, E)), SaturatedBackStress, SaturationRate, LinearRange,
+            RangeChange, RangeRate);
 
     /// <summary>Whether all numbers are the same.</summary>
     /// <param name="other">The law to compare with.</param>
@@ -145,14 +147,17 @@ public sealed record KinematicHardening : StressStrainLaw
 
     /// <summary>Kind of law and its numbers.</summary>
     public override string ToString() => Invariant(
-        $"kinematic hardening, elastic range ±{_metal.Yield / 1e6:0.#} MPa, back stress to {_metal.Saturation / 1e6:0.#} MPa at {_metal.Rate:0.##}, growth {_metal.Linear / 1e6:0.#} MPa and {_metal.Range / 1e6:0.#} MPa at {_metal.RangeRate:0.##}, E {E / 1e9:0.#} GPa");
+        $"kinematic hardening, elastic range ±{_metal.Yield / 1e6:0.#} MPa, back stress to {_metal.Saturation / 1e6:0.#} MPa "
+            + $"at {_metal.Rate:0.##}, growth {_metal.Linear / 1e6:0.#} MPa and {_metal.Range / 1e6:0.#} MPa at {_metal.RangeRate:0.##}, "
+            + $"E {E / 1e9:0.#} GPa");
 
     internal override IEnumerable<Advisory> DoubtsAt(double strain, StressStrainLaw acting)
     {
         if (strain > acting.DataStrain)
         {
             yield return new("beyond-hardening", Invariant(
-                $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % up to which this metal hardens; ")
+                $"The largest strain is {100 * strain:0.##} %, beyond the {100 * acting.DataStrain:0.##} % up to which this metal "
+                    + $"hardens; ")
                 + "the stress is held constant from there, which is an assumption.", Sources.Mechanisms);
         }
     }

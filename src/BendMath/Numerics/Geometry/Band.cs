@@ -1,7 +1,11 @@
 namespace BendMath.Numerics.Geometry;
 
-/// <summary>A band of a section between two levels: polynomials in (y − Bottom) for the chord width w and its moment q, and the arc terms [FirstArc, EndArc).</summary>
-internal readonly struct Band(double bottom, double top, double width0, double width1, double moment0, double moment1, double moment2, int firstArc, int endArc)
+/// <summary>
+/// A band of a section between two levels: polynomials in (y − Bottom) for the chord width w and its moment q, and the arc terms [FirstArc,
+/// EndArc).
+/// </summary>
+internal readonly struct Band(double bottom, double top, double width0, double width1, double moment0, double moment1, double moment2,
+    int firstArc, int endArc)
 {
     public double Bottom { get; } = bottom;
 
@@ -22,7 +26,9 @@ internal readonly struct Band(double bottom, double top, double width0, double w
     public int EndArc { get; } = endArc;
 }
 
-/// <summary>An arc crossing a band: it adds WidthFactor·s to the width and MomentFactor·s to the moment, with s = √(r² − (y − CenterY)²).</summary>
+/// <summary>
+/// An arc crossing a band: it adds WidthFactor·s to the width and MomentFactor·s to the moment, with s = √(r² − (y − CenterY)²).
+/// </summary>
 internal readonly struct ArcTerm(double centerY, double radius, double widthFactor, double momentFactor)
 {
     public double CenterY { get; } = centerY;
@@ -40,8 +46,8 @@ internal readonly struct ArcTerm(double centerY, double radius, double widthFact
     }
 
     /// <summary>
-    /// The angle φ of the level, y = CenterY + r·sin φ, in [−π/2, π/2]. Taken from both u and s: near the ends of the arc an arcsine of u/r turns one
-    /// rounding into an angle of 1e-8, which u·s does not cancel.
+    /// The angle φ of the level, y = CenterY + r·sin φ, in [−π/2, π/2]. Taken from both u and s: near the ends of the arc an arcsine of u/r
+    /// turns one rounding into an angle of 1e-8, which u·s does not cancel.
     /// </summary>
     public double AngleAt(double y)
     {

@@ -144,7 +144,8 @@ internal sealed class BandProfile
         {
             if (arcs[i].CenterY == added.CenterY && arcs[i].Radius == added.Radius)
             {
-                arcs[i] = new(added.CenterY, added.Radius, arcs[i].WidthFactor + added.WidthFactor, arcs[i].MomentFactor + added.MomentFactor);
+                arcs[i] =
+                    new(added.CenterY, added.Radius, arcs[i].WidthFactor + added.WidthFactor, arcs[i].MomentFactor + added.MomentFactor);
                 return;
             }
         }

@@ -3,7 +3,10 @@ using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace BendMath.Numerics.Geometry;
 
-/// <summary>The circle with the least sum of squared distances to points, and how certain it is. Points are moved to their middle and scaled to size one, so no tolerance carries a unit.</summary>
+/// <summary>
+/// The circle with the least sum of squared distances to points, and how certain it is. Points are moved to their middle and scaled to size
+/// one, so no tolerance carries a unit.
+/// </summary>
 internal sealed class BestCircle
 {
     /// <summary>Radius over the extent of the points beyond which they lie on a straight line as far as anyone can tell.</summary>
@@ -70,11 +73,15 @@ internal sealed class BestCircle
         return circle._size > 0 && circle.Start() && circle.Refine() ? circle : null;
     }
 
-    /// <summary>Taubin's algebraic fit, by the smallest singular vector: nearly without the bias to small radii that plain algebraic fits have on short arcs.</summary>
+    /// <summary>
+    /// Taubin's algebraic fit, by the smallest singular vector: nearly without the bias to small radii that plain algebraic fits have on
+    /// short arcs.
+    /// </summary>
     private bool Start()
     {
         // The mean of x² + y² is one, which is the scale of Taubin's condition.
-        Matrix<double> points = Matrix<double>.Build.Dense(_x.Length, 3, (i, k) => k == 0 ? (_x[i] * _x[i] + _y[i] * _y[i] - 1) / 2 : k == 1 ? _x[i] : _y[i]);
+        Matrix<double> points =
+            Matrix<double>.Build.Dense(_x.Length, 3, (i, k) => k == 0 ? (_x[i] * _x[i] + _y[i] * _y[i] - 1) / 2 : k == 1 ? _x[i] : _y[i]);
         Matrix<double> vectors = points.QR(QRMethod.Thin).R.Svd().VT;
         double curved = vectors[2, 0] / 2;
         double u = vectors[2, 1];
@@ -90,7 +97,10 @@ internal sealed class BestCircle
         return true;
     }
 
-    /// <summary>Levenberg and Marquardt on the distances themselves. Steps come from the orthogonal factors of J, whose condition is the root of that of JᵀJ: short arcs need it.</summary>
+    /// <summary>
+    /// Levenberg and Marquardt on the distances themselves. Steps come from the orthogonal factors of J, whose condition is the root of
+    /// that of JᵀJ: short arcs need it.
+    /// </summary>
     private bool Refine()
     {
         double damping = 1e-4;

@@ -95,7 +95,8 @@ internal readonly record struct Edge
     public (double Y, double Z) PointAt(double share)
     {
         double angle = StartAngle + share * Sweep;
-        return IsArc ? (CenterY + Radius * Math.Sin(angle), CenterZ + Radius * Math.Cos(angle)) : (Y1 + share * (Y2 - Y1), Z1 + share * (Z2 - Z1));
+        return IsArc ? (CenterY + Radius * Math.Sin(angle), CenterZ + Radius * Math.Cos(angle))
+            : (Y1 + share * (Y2 - Y1), Z1 + share * (Z2 - Z1));
     }
 
     /// <summary>Whether the arc has a point in the direction φ from its center, give or take the slack.</summary>
@@ -220,7 +221,8 @@ internal readonly record struct Edge
     };
 
     private Edge Turned(double angle, double s, double c) => new(
-        Y1 * c + Z1 * s, Z1 * c - Y1 * s, Y2 * c + Z2 * s, Z2 * c - Y2 * s, CenterY * c + CenterZ * s, CenterZ * c - CenterY * s, Radius, IsArc ? StartAngle + angle : 0, Sweep);
+        Y1 * c + Z1 * s, Z1 * c - Y1 * s, Y2 * c + Z2 * s, Z2 * c - Y2 * s, CenterY * c + CenterZ * s, CenterZ * c - CenterY * s, Radius,
+            IsArc ? StartAngle + angle : 0, Sweep);
 
     private static double Square(double dy, double dz) => dy * dy + dz * dz;
 }

@@ -150,8 +150,8 @@ internal ref struct EdgeContact(in Edge first, in Edge second, ReadOnlySpan<Join
     }
 
     /// <summary>
-    /// Where two edges run into each other smoothly, rounding moves their crossing along them. It is the joint itself when the edges do not part
-    /// from each other on the way there by more than rounding and the gap that was closed.
+    /// Where two edges run into each other smoothly, rounding moves their crossing along them. It is the joint itself when the edges do not
+    /// part from each other on the way there by more than rounding and the gap that was closed.
     /// </summary>
     private readonly bool IsJoint(in Joint joint, double y, double z)
     {

@@ -59,7 +59,8 @@ internal readonly record struct EqualAreaAxis
     }
 
     /// <summary>The level and the first moment of the part below it, about y = 0.</summary>
-    private static (double Level, double FirstMoment) Halving(MonotonePiece[] pieces, int count, double area, double low, double high, double start)
+    private static (double Level, double FirstMoment) Halving(MonotonePiece[] pieces, int count, double area, double low, double high,
+        double start)
     {
         double x = start;
         double bottom = low;

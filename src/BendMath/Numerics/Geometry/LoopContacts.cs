@@ -1,11 +1,14 @@
 namespace BendMath.Numerics.Geometry;
 
-/// <summary>Looks for edges that cross or touch, over all loops. Only edges whose bounding boxes overlap are held against each other.</summary>
+/// <summary>
+/// Looks for edges that cross or touch, over all loops. Only edges whose bounding boxes overlap are held against each other.
+/// </summary>
 internal static class LoopContacts
 {
     public static LoopFault? First(Edge[][] loops, Joint[][] joints, double tolerance)
     {
-        Entry[] entries = [.. loops.SelectMany((loop, i) => loop.Select((edge, j) => new Entry(i, j, edge.Bounds()))).OrderBy(entry => entry.LowY)];
+        Entry[] entries =
+            [.. loops.SelectMany((loop, i) => loop.Select((edge, j) => new Entry(i, j, edge.Bounds()))).OrderBy(entry => entry.LowY)];
         LoopFault? first = null;
         Span<Joint> shared = stackalloc Joint[2];
         for (int i = 0; i < entries.Length; i++)
@@ -22,7 +25,9 @@ internal static class LoopContacts
 
                 int count = Shared(a, b, joints, shared);
                 EdgeContact contact = new(loops[a.Loop][a.Edge], loops[b.Loop][b.Edge], shared.Slice(0, count), tolerance);
-                if (contact.Find() && (first is null || (a.Loop, a.Edge, b.Loop, b.Edge).CompareTo((first.Loop, first.Edge, first.OtherLoop, first.OtherEdge)) < 0))
+                if (contact.Find()
+                    && (first is null
+                        || (a.Loop, a.Edge, b.Loop, b.Edge).CompareTo((first.Loop, first.Edge, first.OtherLoop, first.OtherEdge)) < 0))
                 {
                     first = new(LoopFaultKind.Contact, a.Loop, a.Edge, b.Loop, b.Edge, contact.Y, contact.Z, 0);
                 }

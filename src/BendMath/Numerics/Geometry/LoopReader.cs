@@ -34,7 +34,9 @@ internal sealed class LoopReader
     {
         LoopReader reader = new(drawn);
         int outer = 0;
-        LoopFault? fault = reader.Degenerate() ?? reader.Join() ?? LoopContacts.First(reader._loops, reader._joints, Touching * reader._extent) ?? reader.Nest(out outer);
+        LoopFault? fault =
+            reader.Degenerate()
+                ?? reader.Join() ?? LoopContacts.First(reader._loops, reader._joints, Touching * reader._extent) ?? reader.Nest(out outer);
         return (fault is null ? reader.Repaired(outer) : [], reader._repairs, fault);
     }
 
@@ -66,7 +68,9 @@ internal sealed class LoopReader
         return null;
     }
 
-    /// <summary>Makes neighbors share their joint to the last bit: the end of a line where there is one, which is as it was drawn.</summary>
+    /// <summary>
+    /// Makes neighbors share their joint to the last bit: the end of a line where there is one, which is as it was drawn.
+    /// </summary>
     private LoopFault? Join()
     {
         for (int i = 0; i < _loops.Length; i++)
@@ -90,7 +94,9 @@ internal sealed class LoopReader
                 loop[next] = loop[next].Between(y, z, loop[next].Y2, loop[next].Z2);
                 if (gap > Rounding * _extent)
                 {
-                    joined = new(LoopRepairKind.Joined, i, joined.Count + 1, joined.Count == 0 ? y : joined.Y, joined.Count == 0 ? z : joined.Z, Math.Max(gap, joined.Size));
+                    joined =
+                        new(LoopRepairKind.Joined, i, joined.Count + 1, joined.Count == 0 ? y : joined.Y, joined.Count == 0 ? z : joined.Z,
+                            Math.Max(gap, joined.Size));
                 }
             }
 
@@ -165,7 +171,9 @@ internal sealed class LoopReader
             Edge edge = loop[(first + j) % loop.Length];
             if (kept.Count > 0 && Continues(kept[kept.Count - 1], edge))
             {
-                repair = new(repair.Kind, index, repair.Count + 1, repair.Count == 0 ? edge.Y1 : repair.Y, repair.Count == 0 ? edge.Z1 : repair.Z, 0);
+                repair =
+                    new(repair.Kind, index, repair.Count + 1, repair.Count == 0 ? edge.Y1 : repair.Y,
+                        repair.Count == 0 ? edge.Z1 : repair.Z, 0);
                 edge = Edge.Line(kept[kept.Count - 1].Y1, kept[kept.Count - 1].Z1, edge.Y2, edge.Z2);
                 kept.RemoveAt(kept.Count - 1);
             }
@@ -184,7 +192,9 @@ internal sealed class LoopReader
     private bool Continues(in Edge a, in Edge b) => !a.IsArc && !b.IsArc
         && Edge.Line(a.Y1, a.Z1, b.Y2, b.Z2).DistanceTo(b.Y1, b.Z1) <= Rounding * _extent;
 
-    /// <summary>Starts at the leftmost of the lowest corners and takes arcs from their ends, so that no figure depends on how a loop was drawn.</summary>
+    /// <summary>
+    /// Starts at the leftmost of the lowest corners and takes arcs from their ends, so that no figure depends on how a loop was drawn.
+    /// </summary>
     private static Edge[] FromLowest(Edge[] loop)
     {
         int start = 0;

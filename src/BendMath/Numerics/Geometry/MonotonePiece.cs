@@ -22,7 +22,8 @@ internal readonly struct MonotonePiece
         FirstMoment = bottom * Area + sign * d * d * (z / 2 + d * slope / 3);
     }
 
-    private MonotonePiece(double bottom, double top, int sign, double z, double centerY, double radius, int side, double bottomAngle, double bottomHalf, double topHalf, double turn)
+    private MonotonePiece(double bottom, double top, int sign, double z, double centerY, double radius, int side, double bottomAngle,
+        double bottomHalf, double topHalf, double turn)
     {
         Bottom = bottom;
         Top = top;
@@ -61,7 +62,10 @@ internal readonly struct MonotonePiece
     /// <summary>The angle φ of the lower end of an arc, y = CenterY + r·sin φ.</summary>
     private double BottomAngle { get; }
 
-    /// <summary>Half chord s = r·cos φ at the lower end of an arc. Near the top of a circle a root of (r − u)(r + u) would turn one rounding of u into 1e-8 of s.</summary>
+    /// <summary>
+    /// Half chord s = r·cos φ at the lower end of an arc. Near the top of a circle a root of (r − u)(r + u) would turn one rounding of u
+    /// into 1e-8 of s.
+    /// </summary>
     private double BottomHalf { get; }
 
     /// <summary>Half chord of an arc at a level.</summary>
@@ -75,11 +79,13 @@ internal readonly struct MonotonePiece
     public double PlaceAt(double level) => Radius == 0 ? Z + Slope * (level - Bottom) : Z + Side * HalfChord(level);
 
     /// <summary>Both sums from the lower end of an arc up to a level inside it, where the half chord is s.</summary>
-    public (double Area, double FirstMoment) ArcBelow(double level, double s) => ArcSums(level, s, Math.Atan2(level - CenterY, s) - BottomAngle);
+    public (double Area, double FirstMoment) ArcBelow(double level, double s) =>
+        ArcSums(level, s, Math.Atan2(level - CenterY, s) - BottomAngle);
 
     /// <summary>
-    /// The trapezoid below the chord of the part, and the circular segment between chord and arc: A = r²(ω − sin ω)/2 and, with the chord c, its rise d and its
-    /// run e, ∫y dA = y_c·A − c²e/12. Sums of r²·φ alone would lose the digits by which the square of the radius exceeds the area.
+    /// The trapezoid below the chord of the part, and the circular segment between chord and arc: A = r²(ω − sin ω)/2 and, with the chord
+    /// c, its rise d and its run e, ∫y dA = y_c·A − c²e/12. Sums of r²·φ alone would lose the digits by which the square of the radius
+    /// exceeds the area.
     /// </summary>
     private (double Area, double FirstMoment) ArcSums(double level, double s, double turn)
     {
@@ -104,8 +110,8 @@ internal readonly struct MonotonePiece
     }
 
     /// <summary>
-    /// Cuts all edges into monotone pieces, in a pooled array that the caller returns. Along z the axes change places, which turns every loop
-    /// the other way round.
+    /// Cuts all edges into monotone pieces, in a pooled array that the caller returns. Along z the axes change places, which turns every
+    /// loop the other way round.
     /// </summary>
     /// <param name="loops">Outer loop counter-clockwise, holes clockwise.</param>
     /// <param name="origin">Where the other coordinate starts to count.</param>
@@ -177,7 +183,8 @@ internal readonly struct MonotonePiece
             (double yTo, double halfTo) = last ? (yEnd, halfEnd) : (center + (k % 2 == 0 ? edge.Radius : -edge.Radius), 0);
             if (to - from > Slack)
             {
-                // Between cuts k − 1 and k a counter-clockwise arc climbs along y for even k; along z, which it then falls, it lies above its center for odd k.
+                // Between cuts k − 1 and k a counter-clockwise arc climbs along y for even k; along z, which it then falls, it lies above
+                // its center for odd k.
                 bool even = k % 2 == 0;
                 int side = axial == even ? -1 : 1;
                 int sign = (edge.Sweep > 0) ? side : -side;

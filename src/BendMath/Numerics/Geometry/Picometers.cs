@@ -1,6 +1,8 @@
 namespace BendMath.Numerics.Geometry;
 
-/// <summary>A length as it counts for equality: two that come by different arithmetic, such as inches and the same millimeters, are one.</summary>
+/// <summary>
+/// A length as it counts for equality: two that come by different arithmetic, such as inches and the same millimeters, are one.
+/// </summary>
 internal static class Picometers
 {
     /// <summary>Whole picometers; adding zero makes one of both signs of zero.</summary>

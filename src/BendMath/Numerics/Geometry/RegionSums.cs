@@ -48,7 +48,8 @@ internal struct RegionSums
 
     /// <summary>
     /// The circular segment: the sector less the triangle from the center. With u along z and v along y from the center, sweep ω and end
-    /// points 1 and 2 the sector has A = r²ω/2, ∫u = r²(v₂ − v₁)/3, ∫v = r²(u₁ − u₂)/3, ∫u², ∫v² = r⁴ω/8 ± r²(u₂v₂ − u₁v₁)/8, ∫uv = r²(v₂² − v₁²)/8.
+    /// points 1 and 2 the sector has A = r²ω/2, ∫u = r²(v₂ − v₁)/3, ∫v = r²(u₁ − u₂)/3, ∫u², ∫v² = r⁴ω/8 ± r²(u₂v₂ − u₁v₁)/8, ∫uv = r²(v₂²
+    /// − v₁²)/8.
     /// </summary>
     private void AddSegment(in Edge edge, double centerY, double centerZ)
     {

@@ -6,10 +6,12 @@ internal static class SameOutline
     private const int Stations = 4;
 
     /// <summary>
-    /// Whether each outline lies within the tolerance of the other. Looked at are the ends of all edges and three points between: an outline of lines and arcs that leaves the other one has
-    /// a corner or the middle of an edge away from it, or lets the other one go where it does not.
+    /// Whether each outline lies within the tolerance of the other. Looked at are the ends of all edges and three points between: an
+    /// outline of lines and arcs that leaves the other one has a corner or the middle of an edge away from it, or lets the other one go
+    /// where it does not.
     /// </summary>
-    public static bool Within(Edge[][] one, Edge[][] other, double tolerance) => one.Length == other.Length && Covers(one, other, tolerance) && Covers(other, one, tolerance);
+    public static bool Within(Edge[][] one, Edge[][] other, double tolerance) =>
+        one.Length == other.Length && Covers(one, other, tolerance) && Covers(other, one, tolerance);
 
     private static bool Covers(Edge[][] by, Edge[][] loops, double tolerance)
     {

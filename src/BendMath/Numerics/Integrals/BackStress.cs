@@ -26,7 +26,8 @@ internal readonly struct FiberState(double strain, double stress, double back, d
 /// − s·X_sat)·exp(−γq),
 /// σ = X + s·(σ₀ + R(p₁ + q)) and e = e₁ + (σ − σ₁)/E + s·q.
 /// </summary>
-internal readonly struct BackStress(double modulus, double yield, double saturation, double rate, double linear, double range, double rangeRate)
+internal readonly struct BackStress(double modulus, double yield, double saturation, double rate, double linear, double range,
+    double rangeRate)
 {
     private const int Enough = 100;
 
@@ -60,7 +61,8 @@ internal readonly struct BackStress(double modulus, double yield, double saturat
     public double Radius(double flow) => Yield + Linear * flow - Range * Expm1(-RangeRate * flow);
 
     /// <summary>Slope of the first loading over plastic strain: γ·X_sat·exp(−γp) + H + Q·b·exp(−b·p).</summary>
-    public double FirstSlope(double flow) => Rate * Saturation * Math.Exp(-Rate * flow) + Linear + Range * RangeRate * Math.Exp(-RangeRate * flow);
+    public double FirstSlope(double flow) =>
+        Rate * Saturation * Math.Exp(-Rate * flow) + Linear + Range * RangeRate * Math.Exp(-RangeRate * flow);
 
     /// <summary>Stress and slope dσ/de when a fiber is brought to another strain; plastic strain of the leg, zero when elastic.</summary>
     public (double Stress, double Slope, double Flow) Respond(in FiberState from, double strain)
@@ -75,17 +77,21 @@ internal readonly struct BackStress(double modulus, double yield, double saturat
         int side = trial > from.Back ? 1 : -1;
         double apart = Saturation - side * from.Back;
         double least = Math.Max(0, Range) * Math.Exp(-RangeRate * from.Flow) + apart;
-        double flow = Math.Max(beyond / (from.Modulus + Rate * apart + Linear + Math.Max(0, least - apart) * RangeRate), (beyond - least) / (from.Modulus + Linear));
+        double flow =
+            Math.Max(beyond / (from.Modulus + Rate * apart + Linear + Math.Max(0, least - apart) * RangeRate),
+                (beyond - least) / (from.Modulus + Linear));
         double slope = 0;
 
-        // g(q) = s(σ(q) − σ_trial) + E·q rises and, where Q ≥ 0, is concave; it is below its tangent at 0 and below its line for q → ∞, so both roots lie below its own, from where Newton's
-        // steps rise onto it. Where Q < 0 a step may pass it, and the next comes back.
+        // g(q) = s(σ(q) − σ_trial) + E·q rises and, where Q ≥ 0, is concave; it is below its tangent at 0 and below its line for q → ∞, so
+        // both roots lie below its own, from where Newton's steps rise onto it. Where Q < 0 a step may pass it, and the next comes back.
         for (int i = 0; i < Enough; i++)
         {
             double faded = Math.Exp(-Rate * flow);
             double turned = Range == 0 ? 0 : Math.Exp(-RangeRate * (from.Flow + flow));
             slope = Rate * apart * faded + Linear + Range * RangeRate * turned;
-            double value = Saturation - apart * faded + Yield + Linear * (from.Flow + flow) + Range * (1 - turned) - side * trial + from.Modulus * flow;
+            double value =
+                Saturation - apart * faded + Yield + Linear * (from.Flow + flow) + Range * (1 - turned) - side * trial
+                    + from.Modulus * flow;
             double step = -value / (from.Modulus + slope);
             flow = Math.Max(0, flow + step);
             if (Math.Abs(step) <= Settled * flow)

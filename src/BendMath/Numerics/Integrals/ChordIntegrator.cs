@@ -108,7 +108,9 @@ internal static class ChordIntegrator
                 {
                     MonotonePiece end = piece;
                     int index = kink;
-                    cuts.Add(FalsePosition.Root(at => integrand.Kink(index, at, end.PlaceAt(at)), level - step, before, level, value, Sharp * Math.Abs(level)));
+                    cuts.Add(
+                        FalsePosition.Root(at => integrand.Kink(index, at, end.PlaceAt(at)), level - step, before, level, value,
+                            Sharp * Math.Abs(level)));
                 }
 
                 before = value;
@@ -116,7 +118,8 @@ internal static class ChordIntegrator
         }
     }
 
-    private static void AddInterval<TIntegrand>(in Interval interval, double from, double to, TIntegrand integrand, double[] total, int depth)
+    private static void AddInterval<TIntegrand>(in Interval interval, double from, double to, TIntegrand integrand, double[] total,
+        int depth)
         where TIntegrand : class, IChordIntegrand
     {
         int size = integrand.Size;
@@ -145,7 +148,8 @@ internal static class ChordIntegrator
         AddInterval(interval, middle, to, integrand, total, depth + 1);
     }
 
-    private static void AddPoints<TIntegrand>(GaussRule rule, in Interval interval, double from, double to, TIntegrand integrand, Span<double> sums)
+    private static void AddPoints<TIntegrand>(GaussRule rule, in Interval interval, double from, double to, TIntegrand integrand,
+        Span<double> sums)
         where TIntegrand : class, IChordIntegrand
     {
         Span<double> chord = stackalloc double[sums.Length];

@@ -34,7 +34,8 @@ internal sealed class ChordProfile
             for (int i = 0; i < pieces.Length; i++)
             {
                 double middle = (levels[i] + levels[i + 1]) / 2;
-                pieces[i] = [.. all.Take(count).Where(piece => piece.Bottom < middle && piece.Top > middle).OrderBy(piece => piece.PlaceAt(middle))];
+                pieces[i] =
+                    [.. all.Take(count).Where(piece => piece.Bottom < middle && piece.Top > middle).OrderBy(piece => piece.PlaceAt(middle))];
             }
 
             return new(levels, pieces);

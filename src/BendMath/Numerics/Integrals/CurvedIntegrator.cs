@@ -25,10 +25,10 @@ internal struct CurvedSums
 }
 
 /// <summary>
-/// Integrates dA/r over a section bent to an inside radius R, r = R + y. A polynomial piece is cut wherever r has doubled, so that the pole at
-/// r = 0 lies at least three half-widths from its middle and twelve Gauss points leave (3 + √8)⁻²⁴ ≈ 1e−18. An arc is integrated over its angle;
-/// there the pole lies at φ = −π/2 ± i·arcosh((R + y_c)/radius), or at a real angle before the arc when the circle reaches beyond the center of
-/// the bend, and no piece is longer than its distance from the pole.
+/// Integrates dA/r over a section bent to an inside radius R, r = R + y. A polynomial piece is cut wherever r has doubled, so that the pole
+/// at r = 0 lies at least three half-widths from its middle and twelve Gauss points leave (3 + √8)⁻²⁴ ≈ 1e−18. An arc is integrated over
+/// its angle; there the pole lies at φ = −π/2 ± i·arcosh((R + y_c)/radius), or at a real angle before the arc when the circle reaches
+/// beyond the center of the bend, and no piece is longer than its distance from the pole.
 /// </summary>
 internal static class CurvedIntegrator
 {

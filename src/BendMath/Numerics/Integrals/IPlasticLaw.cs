@@ -1,6 +1,8 @@
 namespace BendMath.Numerics.Integrals;
 
-/// <summary>What the integration over a section asks of a smooth law: its plastic strain e_p = e − σ/E and c = de_p/de, for e ≥ 0.</summary>
+/// <summary>
+/// What the integration over a section asks of a smooth law: its plastic strain e_p = e − σ/E and c = de_p/de, for e ≥ 0.
+/// </summary>
 internal interface IPlasticLaw
 {
     /// <summary>Strain up to which e_p is exactly zero.</summary>

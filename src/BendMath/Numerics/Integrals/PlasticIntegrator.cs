@@ -4,11 +4,11 @@ using BendMath.Numerics.Geometry;
 namespace BendMath.Numerics.Integrals;
 
 /// <summary>
-/// Integrates a smooth law over a section under the linear strain e = κ(y − y_n), κ &gt; 0. Laws of straight lines have <see cref="RampIntegrator"/>.
-/// Where a band is deep compared with its distance from the neutral axis, the polynomial part of the section is integrated by the law's
-/// antiderivatives; where it is shallow they would lose digits, and twelve Gauss points between the breaks of the law leave no remainder. An arc part is integrated over its angle
-/// φ, where the section is a trigonometric polynomial of degree four at most, between the breaks of the law and over at most 1.6 rad:
-/// twelve points leave less than 1e−15 of the integral.
+/// Integrates a smooth law over a section under the linear strain e = κ(y − y_n), κ &gt; 0. Laws of straight lines have
+/// <see cref="RampIntegrator"/>. Where a band is deep compared with its distance from the neutral axis, the polynomial part of the section
+/// is integrated by the law's antiderivatives; where it is shallow they would lose digits, and twelve Gauss points between the breaks of
+/// the law leave no remainder. An arc part is integrated over its angle φ, where the section is a trigonometric polynomial of degree four
+/// at most, between the breaks of the law and over at most 1.6 rad: twelve points leave less than 1e−15 of the integral.
 /// </summary>
 internal static class PlasticIntegrator
 {
@@ -130,7 +130,8 @@ internal static class PlasticIntegrator
     }
 
     /// <summary>
-    /// The polynomials of the band written in the strain: y = y_n ± e/κ, w = w₀ + w₁e, q = q₀ + q₁e + q₂e², d = d₀ + d₁e, each multiplied out.
+    /// The polynomials of the band written in the strain: y = y_n ± e/κ, w = w₀ + w₁e, q = q₀ + q₁e + q₂e², d = d₀ + d₁e, each multiplied
+    /// out.
     /// </summary>
     private static void AddDeep(in Band band, double centroid, in StrainPrimitives p, in StrainField field, ref PlasticSums sums)
     {
@@ -196,7 +197,10 @@ internal static class PlasticIntegrator
         }
     }
 
-    /// <summary>The strain of each break is kept, not taken back from its level: rounding could put that before the break, which would be found again without end.</summary>
+    /// <summary>
+    /// The strain of each break is kept, not taken back from its level: rounding could put that before the break, which would be found
+    /// again without end.
+    /// </summary>
     private static void AddArcs<TLaw>(
         BandProfile profile, in Band band, in TLaw law, in StrainField field, double near, double far, double strain, ref PlasticSums sums)
         where TLaw : struct, IPlasticLaw

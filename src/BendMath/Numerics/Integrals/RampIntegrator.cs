@@ -3,7 +3,9 @@ using BendMath.Numerics.Geometry;
 
 namespace BendMath.Numerics.Integrals;
 
-/// <summary>A plastic strain that begins at a strain and grows in proportion to what lies beyond it: e_p = Rate·(e − Start) for e &gt; Start.</summary>
+/// <summary>
+/// A plastic strain that begins at a strain and grows in proportion to what lies beyond it: e_p = Rate·(e − Start) for e &gt; Start.
+/// </summary>
 internal readonly struct Ramp(double start, double rate)
 {
     public double Start { get; } = start;
@@ -12,8 +14,8 @@ internal readonly struct Ramp(double start, double rate)
 }
 
 /// <summary>
-/// Integrates laws of straight lines, which are sums of ramps. Under e = κ(y − y_n) a ramp is zero up to the level s = y_n ± Start/κ and rises
-/// linearly beyond it, so each of its integrals is a moment of the part of the section beyond s.
+/// Integrates laws of straight lines, which are sums of ramps. Under e = κ(y − y_n) a ramp is zero up to the level s = y_n ± Start/κ and
+/// rises linearly beyond it, so each of its integrals is a moment of the part of the section beyond s.
 /// </summary>
 internal static class RampIntegrator
 {

@@ -5,9 +5,9 @@ namespace BendMath.Numerics.Integrals;
 
 /// <summary>
 /// Gives the moments of what lies above or below any level of a section at the cost of the one band the level cuts: those of whole bands
-/// are summed once. Each sum runs away from the level, so its terms have one sign and a thin tail is as accurate as a deep one. The polynomial part of
-/// the cut band is closed form; its arcs take twelve Gauss points over their angle, which is exact to rounding for a trigonometric
-/// polynomial of degree four.
+/// are summed once. Each sum runs away from the level, so its terms have one sign and a thin tail is as accurate as a deep one. The
+/// polynomial part of the cut band is closed form; its arcs take twelve Gauss points over their angle, which is exact to rounding for a
+/// trigonometric polynomial of degree four.
 /// </summary>
 internal sealed class TailTable
 {

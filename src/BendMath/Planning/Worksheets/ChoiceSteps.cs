@@ -9,9 +9,12 @@ internal sealed class ChoiceSteps(RingJob job, PlannedRing ring, StepUnits units
 {
     public IEnumerable<WorkedStep> All()
     {
-        WorkedTerm left = units.Of("D", "diameter the die leaves, to the line the wanted one is measured to", 2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference));
+        WorkedTerm left =
+            units.Of("D", "diameter the die leaves, to the line the wanted one is measured to",
+                2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference));
         WorkedTerm wanted = units.Of("D_w", "wanted diameter, to the same line", 2 * job.Wanted.Radius.Value);
-        yield return new("difference from the wanted diameter", "ΔD", "D - D_w", [left, wanted], units.In(2 * ring.Outcome.Difference!.Value), units.Length, Sources.Definition);
+        yield return new("difference from the wanted diameter", "ΔD", "D - D_w", [left, wanted],
+            units.In(2 * ring.Outcome.Difference!.Value), units.Length, Sources.Definition);
         DiePrediction forecast = ring.Prospect.Forecast;
         if (forecast.Interval is { } interval)
         {

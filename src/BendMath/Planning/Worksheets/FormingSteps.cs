@@ -36,7 +36,8 @@ internal sealed class FormingSteps(DieOutcome outcome, StepUnits units)
                 "loaded radius of the inside face",
                 "R",
                 "R_s - o",
-                [units.Of("R_s", "radius stamped on the die", outcome.Die.StampedRadius), units.Of("o", $"distance of the stamped face, {face}, from the inside", face.OffsetFor(loaded.Analysis.Section))],
+                [units.Of("R_s", "radius stamped on the die", outcome.Die.StampedRadius),
+                    units.Of("o", $"distance of the stamped face, {face}, from the inside", face.OffsetFor(loaded.Analysis.Section))],
                 units.In(loaded.InsideRadius),
                 units.Length,
                 Sources.FormingModels);
@@ -44,10 +45,12 @@ internal sealed class FormingSteps(DieOutcome outcome, StepUnits units)
 
         if (formed.CurvatureRatio != 1)
         {
-            yield return Loaded(loaded, "the ring let go is q times as curved as the model alone says", [new("q", "ratio of curvature the measured rings tell", formed.CurvatureRatio, string.Empty)]);
+            yield return Loaded(loaded, "the ring let go is q times as curved as the model alone says",
+                [new("q", "ratio of curvature the measured rings tell", formed.CurvatureRatio, string.Empty)]);
         }
     }
 
     private WorkedStep Loaded(LoadedBend loaded, string condition, WorkedTerm[] terms) =>
-        new("loaded radius of the inside face", "R", condition, terms, units.In(loaded.InsideRadius), units.Length, Sources.FormingModels, isSearched: true);
+        new("loaded radius of the inside face", "R", condition, terms, units.In(loaded.InsideRadius), units.Length, Sources.FormingModels,
+            isSearched: true);
 }

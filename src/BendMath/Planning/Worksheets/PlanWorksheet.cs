@@ -6,8 +6,8 @@ using BendMath.Guards;
 namespace BendMath.Planning.Worksheets;
 
 /// <summary>
-/// Every number of a plan with its working: equation, numbers put in, unit, source. Lengths in millimeters with newtons and megapascals, or in inches with pounds and pounds per square inch, so that each
-/// equation can be done again on paper as it stands.
+/// Every number of a plan with its working: equation, numbers put in, unit, source. Lengths in millimeters with newtons and megapascals, or
+/// in inches with pounds and pounds per square inch, so that each equation can be done again on paper as it stands.
 /// </summary>
 public static class PlanWorksheet
 {

@@ -32,11 +32,13 @@ internal sealed class StepUnits(bool inches)
     public WorkedTerm Of(string symbol, string meaning, AreaMomentOfInertia value) =>
         new(symbol, meaning, inches ? value.InchesToTheFourth : value.MillimetersToTheFourth, Second);
 
-    public WorkedTerm Of(string symbol, string meaning, Area value) => new(symbol, meaning, inches ? value.SquareInches : value.SquareMillimeters, inches ? "in²" : "mm²");
+    public WorkedTerm Of(string symbol, string meaning, Area value) =>
+        new(symbol, meaning, inches ? value.SquareInches : value.SquareMillimeters, inches ? "in²" : "mm²");
 
     /// <summary>Pounds per cubic inch from their definition: the factor of UnitsNet has six digits only.</summary>
     public WorkedTerm Of(string symbol, string meaning, Density value) =>
-        new(symbol, meaning, value.KilogramsPerCubicMeter * (inches ? 0.0254 * 0.0254 * 0.0254 / 0.45359237 : 1e-9), inches ? "lb/in³" : "kg/mm³");
+        new(symbol, meaning, value.KilogramsPerCubicMeter * (inches ? 0.0254 * 0.0254 * 0.0254 / 0.45359237 : 1e-9),
+            inches ? "lb/in³" : "kg/mm³");
 
     public double In(Length value) => inches ? value.Inches : value.Millimeters;
 

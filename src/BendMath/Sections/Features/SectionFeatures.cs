@@ -27,9 +27,11 @@ public sealed record Outstand
     /// <param name="length">Full length of the leg, from the heel; greater than the thickness.</param>
     /// <param name="thickness">Thickness of the leg, greater than zero.</param>
     /// <param name="freeEdge">Where the free edge lies.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, the leg is not longer than it is thick, or the place is not defined.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, the leg is not longer than it is thick, or the
+    /// place is not defined.</exception>
     public Outstand(Length length, Length thickness, FreeEdge freeEdge)
-        : this(Guard.Positive(length, nameof(length)), Guard.Positive(thickness, nameof(thickness)), Guard.Defined(freeEdge, nameof(freeEdge)))
+        : this(Guard.Positive(length, nameof(length)), Guard.Positive(thickness, nameof(thickness)),
+            Guard.Defined(freeEdge, nameof(freeEdge)))
     {
         if (_length <= _thickness)
         {
@@ -72,7 +74,8 @@ public sealed record SectionFeatures
     private readonly double? _diameter;
 
     internal SectionFeatures(
-        double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, double? diameter = null, bool flatEasyWay = false, bool flatHardWay = false)
+        double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, double? diameter = null,
+        bool flatEasyWay = false, bool flatHardWay = false)
     {
         _radialDepth = radialDepth;
         _wall = wall;
@@ -82,13 +85,18 @@ public sealed record SectionFeatures
         IsFlatEasyWay = flatEasyWay;
     }
 
-    /// <summary>Whether anybody said what stands out: false for an outline from a drawing that came without that word, whose list of outstands is then empty.</summary>
+    /// <summary>
+    /// Whether anybody said what stands out: false for an outline from a drawing that came without that word, whose list of outstands is
+    /// then empty.
+    /// </summary>
     public bool OutstandsAreKnown { get; private init; } = true;
 
     /// <summary>The leg, width or diameter in the plane of the ring, the measure of the leg-to-radius ratio.</summary>
     public Length RadialDepth => Length.FromMeters(_radialDepth);
 
-    /// <summary>Legs and flanges with a free edge; empty for solid bars and tubes, and where <see cref="OutstandsAreKnown"/> is false.</summary>
+    /// <summary>
+    /// Legs and flanges with a free edge; empty for solid bars and tubes, and where <see cref="OutstandsAreKnown"/> is false.
+    /// </summary>
     public IReadOnlyList<Outstand> Outstands { get; }
 
     /// <summary>Wall thickness of a tube, or null.</summary>
@@ -107,7 +115,8 @@ public sealed record SectionFeatures
     public bool IsFlatEasyWay { get; }
 
     /// <summary>The radial leg of an angle with two equal legs, or null for any other shape.</summary>
-    public Outstand? EqualLegs => Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
+    public Outstand? EqualLegs =>
+        Outstands.Count == 2 && Outstands[0].IsRadial != Outstands[1].IsRadial && Outstands[0].HasSizeOf(Outstands[1])
         ? Outstands.First(leg => leg.IsRadial)
         : null;
 
@@ -117,15 +126,18 @@ public sealed record SectionFeatures
     /// <summary>Equal when all features are equal, outstand by outstand.</summary>
     /// <param name="other">The features of another section.</param>
     public bool Equals(SectionFeatures? other) => other is not null
-        && _radialDepth == other._radialDepth && _wall == other._wall && _diameter == other._diameter && IsFlatEasyWay == other.IsFlatEasyWay
+        && _radialDepth == other._radialDepth && _wall == other._wall && _diameter == other._diameter
+            && IsFlatEasyWay == other.IsFlatEasyWay
         && IsFlatHardWay == other.IsFlatHardWay && OutstandsAreKnown == other.OutstandsAreKnown && Outstands.SequenceEqual(other.Outstands);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (_radialDepth, _wall, IsFlatEasyWay, Outstands.Count).GetHashCode();
 
     /// <summary>Features of an outline from a drawing.</summary>
-    internal static SectionFeatures OfOutline(double radialDepth, IReadOnlyList<Outstand>? outstands) => new(radialDepth, outstands) { OutstandsAreKnown = outstands is not null };
+    internal static SectionFeatures OfOutline(double radialDepth, IReadOnlyList<Outstand>? outstands) =>
+        new(radialDepth, outstands) { OutstandsAreKnown = outstands is not null };
 
     /// <summary>Radial depth, outstands and wall.</summary>
-    public override string ToString() => Invariant($"radial depth {_radialDepth * 1e3:0.###} mm, {Counted.Text(Outstands.Count, "outstand")}");
+    public override string ToString() =>
+        Invariant($"radial depth {_radialDepth * 1e3:0.###} mm, {Counted.Text(Outstands.Count, "outstand")}");
 }

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace BendMath.Sections.Features;
 
-/// <summary>The formula behind a figure that the outline of a section alone does not give, with its source and its error. Immutable and thread-safe.</summary>
+/// <summary>
+/// The formula behind a figure that the outline of a section alone does not give, with its source and its error. Immutable and thread-safe.
+/// </summary>
 public sealed record SectionFormula
 {
     private readonly double? _largestError;
@@ -26,17 +28,24 @@ public sealed record SectionFormula
     /// <summary>Where the equation comes from.</summary>
     public Source Source { get; }
 
-    /// <summary>Largest error found in the range the library uses the formula in; zero where it is exact, null where no figure can be given.</summary>
+    /// <summary>
+    /// Largest error found in the range the library uses the formula in; zero where it is exact, null where no figure can be given.
+    /// </summary>
     public Ratio? LargestError => _largestError is { } error ? Ratio.FromDecimalFractions(error) : null;
 
     /// <summary>What the error rests on.</summary>
     public string ErrorBasis { get; }
 
     /// <summary>Name, error and source.</summary>
-    public override string ToString() => Invariant($"{Name} ({(_largestError is not { } error ? "error not known" : error > 0 ? Invariant($"error up to {error * 100:0.#} %") : "exact")}; {Source})");
+    public override string ToString() =>
+        Invariant(
+            $"{Name} ({(_largestError is not { } error ? "error not known" : error > 0 ? Invariant($"error up to {error * 100:0.#} %") : "exact")}; {Source})");
 }
 
-/// <summary>Torsion constant J of a shape: torque is G·J times the twist per length. It does not depend on how the bar lies. Immutable and thread-safe.</summary>
+/// <summary>
+/// Torsion constant J of a shape: torque is G·J times the twist per length. It does not depend on how the bar lies. Immutable and
+/// thread-safe.
+/// </summary>
 public sealed record TorsionConstant
 {
     internal TorsionConstant(double value, TorsionFormulaKind kind, SectionFormula formula)
@@ -82,7 +91,9 @@ public sealed record WarpingConstant
     public override string ToString() => Invariant($"C_w {_value * 1e18:0.####} mm⁶, {Formula}");
 }
 
-/// <summary>Shear center of a section in its bending position: a force through it bends without twisting. Immutable and thread-safe.</summary>
+/// <summary>
+/// Shear center of a section in its bending position: a force through it bends without twisting. Immutable and thread-safe.
+/// </summary>
 public sealed record ShearCenter
 {
     private readonly double _y;
@@ -117,5 +128,6 @@ public sealed record ShearCenter
     public SectionFormula Formula { get; }
 
     /// <summary>The position in mm and its formula.</summary>
-    public override string ToString() => Invariant($"shear center {_y * 1e3:0.###} mm from the inside face, {_z * 1e3:0.###} mm along the axis, {Formula}");
+    public override string ToString() =>
+        Invariant($"shear center {_y * 1e3:0.###} mm from the inside face, {_z * 1e3:0.###} mm along the axis, {Formula}");
 }

@@ -1,6 +1,8 @@
 namespace BendMath.Sections.Features;
 
-/// <summary>The formulas for a torsion constant. A shape has it by one or two of them; <see cref="BarStock.TorsionConstantBy"/> chooses.</summary>
+/// <summary>
+/// The formulas for a torsion constant. A shape has it by one or two of them; <see cref="BarStock.TorsionConstantBy"/> chooses.
+/// </summary>
 public enum TorsionFormulaKind
 {
     /// <summary>Exact, of a round bar or tube.</summary>

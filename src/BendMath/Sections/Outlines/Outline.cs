@@ -5,21 +5,21 @@ using BendMath.Numerics.Geometry;
 namespace BendMath.Sections.Outlines;
 
 /// <summary>
-/// The outline of a section: one outer loop, run counter-clockwise, and any number of holes, run clockwise. The section lies to the left of every edge.
-/// Immutable and thread-safe.
+/// The outline of a section: one outer loop, run counter-clockwise, and any number of holes, run clockwise. The section lies to the left of
+/// every edge. Immutable and thread-safe.
 /// </summary>
 public sealed record Outline
 {
     /// <summary>
     /// Takes closed loops as a drawing program hands them over, in any order and sense. The largest is the outer one, the others are holes.
-    /// Repaired and reported in <see cref="Advisories"/>: loops run the wrong way, points along a straight line, and ends of edges that miss each
-    /// other by less than a millionth of the larger extent. Every loop is made to begin at its lowest corner.
+    /// Repaired and reported in <see cref="Advisories"/>: loops run the wrong way, points along a straight line, and ends of edges that
+    /// miss each other by less than a millionth of the larger extent. Every loop is made to begin at its lowest corner.
     /// </summary>
     /// <param name="loops">The outer loop and the holes. Edges that come closer than 1e-9 of the larger extent touch.</param>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
     /// <exception cref="ArgumentException">
-    /// The list is empty or a loop is null; a loop is open, crosses or touches itself or another; an edge has no length; a hole lies outside the
-    /// outer loop or inside another hole. The message says where, with edges and loops counted from 1 in the order given.
+    /// The list is empty or a loop is null; a loop is open, crosses or touches itself or another; an edge has no length; a hole lies
+    /// outside the outer loop or inside another hole. The message says where, with edges and loops counted from 1 in the order given.
     /// </exception>
     public Outline(IReadOnlyList<OutlineLoop> loops)
         : this(OutlineReport.Read([.. Guard.Items(loops, nameof(loops), atLeast: 1)], nameof(loops)))
@@ -47,7 +47,9 @@ public sealed record Outline
     /// <summary>The loops around the holes, clockwise.</summary>
     public IEnumerable<OutlineLoop> Holes => Loops.Skip(1);
 
-    /// <summary>What was repaired in the loops given: <c>reversed-winding</c>, <c>collinear-points</c>, <c>joined-ends</c>. Empty when nothing was.</summary>
+    /// <summary>
+    /// What was repaired in the loops given: <c>reversed-winding</c>, <c>collinear-points</c>, <c>joined-ends</c>. Empty when nothing was.
+    /// </summary>
     public IReadOnlyList<Advisory> Advisories { get; }
 
     internal Edge[][] Edges { get; }

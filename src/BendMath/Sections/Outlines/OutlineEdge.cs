@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath.Sections.Outlines;
 
 /// <summary>
-/// One edge of an outline, run from its start to its end: a straight line, or a circular arc x = x_c + r·cos φ, y = y_c + r·sin φ with φ turning from
-/// the start angle through the sweep. Angles count from the x axis toward the y axis. Immutable and thread-safe.
+/// One edge of an outline, run from its start to its end: a straight line, or a circular arc x = x_c + r·cos φ, y = y_c + r·sin φ with φ
+/// turning from the start angle through the sweep. Angles count from the x axis toward the y axis. Immutable and thread-safe.
 /// </summary>
 public sealed record OutlineEdge
 {
@@ -38,7 +38,8 @@ public sealed record OutlineEdge
 
     internal Edge Edge { get; }
 
-    private (OutlinePoint, OutlinePoint, OutlinePoint?, double, int) Identity => (Start, End, Center, Picometers.Of(Edge.Radius), Math.Sign(Edge.Sweep));
+    private (OutlinePoint, OutlinePoint, OutlinePoint?, double, int) Identity =>
+        (Start, End, Center, Picometers.Of(Edge.Radius), Math.Sign(Edge.Sweep));
 
     /// <summary>A straight edge.</summary>
     /// <param name="start">Where it begins.</param>
@@ -53,7 +54,8 @@ public sealed record OutlineEdge
     /// <param name="startAngle">Direction from the center to the start, from the x axis toward the y axis.</param>
     /// <param name="sweep">Turn from start to end, positive counter-clockwise, not zero, at most 360° either way.</param>
     /// <exception cref="ArgumentNullException">The center is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The radius is not positive, an angle is not finite, or the sweep is zero or more than 360°.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not positive, an angle is not finite, or the sweep is zero or more than
+    /// 360°.</exception>
     public static OutlineEdge Arc(OutlinePoint center, Length radius, Angle startAngle, Angle sweep)
     {
         const double Circle = 2 * Math.PI;
@@ -88,12 +90,14 @@ public sealed record OutlineEdge
         double other = Edge.Line(center.Up, center.Right, back.Y1, back.Z1).Length;
         if (Math.Abs(other - radius) > LoopReader.Closeness * radius)
         {
-            throw Guard.Refused(nameof(end), $"must be as far from the center as the start, {Guard.MillimetersText(radius)}", $"is {Guard.MillimetersText(other)} from it");
+            throw Guard.Refused(nameof(end), $"must be as far from the center as the start, {Guard.MillimetersText(radius)}",
+                $"is {Guard.MillimetersText(other)} from it");
         }
 
         return edge.Sweep != 0
             ? new(edge)
-            : throw Guard.Refused(nameof(end), "must differ from the start", $"both are at {start}; a full circle is given by center, radius and angles");
+            : throw Guard.Refused(nameof(end), "must differ from the start",
+                $"both are at {start}; a full circle is given by center, radius and angles");
     }
 
     /// <summary>Equal when ends, center, radius and sense are, to a picometer.</summary>
@@ -104,5 +108,8 @@ public sealed record OutlineEdge
     public override int GetHashCode() => Identity.GetHashCode();
 
     /// <summary>Ends, and for an arc the radius and sweep.</summary>
-    public override string ToString() => IsArc ? Invariant($"arc from {Start} to {End}, radius {Edge.Radius * 1e3:0.######} mm, sweep {Edge.Sweep * 180 / Math.PI:0.######}°") : Invariant($"line from {Start} to {End}");
+    public override string ToString() =>
+        IsArc
+            ? Invariant($"arc from {Start} to {End}, radius {Edge.Radius * 1e3:0.######} mm, sweep {Edge.Sweep * 180 / Math.PI:0.######}°")
+                : Invariant($"line from {Start} to {End}");
 }

@@ -42,7 +42,8 @@ public sealed record OutlineLoop
     /// <param name="radius">Greater than zero.</param>
     /// <exception cref="ArgumentNullException">The center is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The radius is not positive and finite.</exception>
-    public static OutlineLoop Circle(OutlinePoint center, Length radius) => new([OutlineEdge.Arc(center, radius, Angle.Zero, Angle.FromDegrees(360))]);
+    public static OutlineLoop Circle(OutlinePoint center, Length radius) =>
+        new([OutlineEdge.Arc(center, radius, Angle.Zero, Angle.FromDegrees(360))]);
 
     /// <summary>Equal when all edges are equal, in order.</summary>
     /// <param name="other">Another loop.</param>

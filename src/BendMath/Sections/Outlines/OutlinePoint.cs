@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath.Sections.Outlines;
 
 /// <summary>
-/// A point of an outline in a plane with x to the right and y up. In the outline of an <see cref="OrientedSection"/> x is the axial coordinate z
-/// and y the radial coordinate from the inside face outward; a drawing has axes of its own. Immutable and thread-safe.
+/// A point of an outline in a plane with x to the right and y up. In the outline of an <see cref="OrientedSection"/> x is the axial
+/// coordinate z and y the radial coordinate from the inside face outward; a drawing has axes of its own. Immutable and thread-safe.
 /// </summary>
 public sealed record OutlinePoint
 {

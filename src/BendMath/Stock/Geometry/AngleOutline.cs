@@ -14,16 +14,19 @@ internal static class AngleOutline
         double taken = thickness + fillets.RootMeters + fillets.ToeMeters;
         if (legMeters <= taken)
         {
-            throw Guard.Fault(name, leg, Invariant($"must be longer than thickness, root radius and toe radius together, {taken * 1e3:0.###} mm"));
+            throw Guard.Fault(name, leg,
+                Invariant($"must be longer than thickness, root radius and toe radius together, {taken * 1e3:0.###} mm"));
         }
 
         if (fillets.ToeMeters > thickness)
         {
-            throw Guard.Fault(nameof(fillets), fillets.Toe, Invariant($"must have a toe radius not greater than the thickness, {thickness * 1e3:0.###} mm"));
+            throw Guard.Fault(nameof(fillets), fillets.Toe,
+                Invariant($"must have a toe radius not greater than the thickness, {thickness * 1e3:0.###} mm"));
         }
     }
 
-    public static OrientedSection Oriented(BarStock stock, Orientation orientation, double radialLeg, double axialLeg, double thickness, AngleFillets fillets, bool flangeOut)
+    public static OrientedSection Oriented(BarStock stock, Orientation orientation, double radialLeg, double axialLeg, double thickness,
+        AngleFillets fillets, bool flangeOut)
     {
         Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
         Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
@@ -58,7 +61,12 @@ internal static class AngleOutline
             stock,
             heelIn ? Orientation.HeelIn : Orientation.HeelOut,
             [CornerOutline.Of(heelIn ? corners : CornerOutline.Mirrored(corners, depth))],
-            new SectionFeatures(depth, [outstand, outstand]) { Walls = WallLayout.SlantedLegs(leg, thickness, depth, heelIn, isWhole: fillets == AngleFillets.Sharp) },
+            new SectionFeatures(depth,
+                [outstand, outstand])
+            {
+                Walls =
+                    WallLayout.SlantedLegs(leg, thickness, depth, heelIn, isWhole: fillets == AngleFillets.Sharp)
+            },
             OpenShapeFormulas.CenterLines(heelIn ? shear : CornerOutline.Mirrored(shear, depth)));
     }
 
@@ -72,7 +80,8 @@ internal static class AngleOutline
         new(radialLeg, 0),
     ];
 
-    private static Edge[] Mirrored(Edge[] outline, double height) => [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(height))];
+    private static Edge[] Mirrored(Edge[] outline, double height) =>
+        [.. Enumerable.Reverse(outline).Select(edge => edge.MirroredInY(height))];
 
     /// <summary>Written into an array of the right size, so that nothing is left for the collector.</summary>
     private static Edge[] FlangeOut(double a, double b, double t, double root, double toe)

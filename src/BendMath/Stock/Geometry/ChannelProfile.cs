@@ -25,30 +25,35 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
         double inDepth = 2 * (Thickness + Fillets.RootMeters);
         if (Depth <= inDepth)
         {
-            throw Guard.Fault(depthName, depth, $"must be greater than both flanges and root radii together, {Guard.MillimetersText(inDepth)}");
+            throw Guard.Fault(depthName, depth,
+                $"must be greater than both flanges and root radii together, {Guard.MillimetersText(inDepth)}");
         }
 
         double inWidth = Web + Fillets.RootMeters + Fillets.ToeMeters;
         if (Flange <= inWidth)
         {
-            throw Guard.Fault(flangeName, flangeWidth, $"must be greater than web, root radius and toe radius together, {Guard.MillimetersText(inWidth)}");
+            throw Guard.Fault(flangeName, flangeWidth,
+                $"must be greater than web, root radius and toe radius together, {Guard.MillimetersText(inWidth)}");
         }
 
         if (Fillets.ToeMeters > Thickness)
         {
-            throw Guard.Fault(filletsName, Fillets.Toe, $"must have a toe radius not greater than the flange thickness, {Guard.MillimetersText(Thickness)}");
+            throw Guard.Fault(filletsName, Fillets.Toe,
+                $"must have a toe radius not greater than the flange thickness, {Guard.MillimetersText(Thickness)}");
         }
 
         double room = Math.Min(Depth / 2, Flange);
         if (Fillets.OuterMeters > room)
         {
-            throw Guard.Fault(filletsName, Fillets.Outer, $"must have an outer radius not greater than half the depth or the flange width, {Guard.MillimetersText(room)}");
+            throw Guard.Fault(filletsName, Fillets.Outer,
+                $"must have an outer radius not greater than half the depth or the flange width, {Guard.MillimetersText(room)}");
         }
 
         double largest = Fillets.RootMeters + Math.Min(Web, Thickness) * (2 + Math.Sqrt(2));
         if (Fillets.OuterMeters >= largest)
         {
-            throw Guard.Fault(filletsName, Fillets.Outer, $"must have an outer radius smaller than {Guard.MillimetersText(largest)}, else no material is left in the corners");
+            throw Guard.Fault(filletsName, Fillets.Outer,
+                $"must have an outer radius smaller than {Guard.MillimetersText(largest)}, else no material is left in the corners");
         }
     }
 

@@ -15,9 +15,9 @@ internal readonly struct Corner(double y, double z, double radius = 0)
 }
 
 /// <summary>
-/// Outlines from polygons whose corners carry a radius each: exact lines and tangent arcs, whose neighbors share their end points to the last bit.
-/// Corners run counter-clockwise (z to the right, y up) around material and clockwise around a hole. That the arcs of neighboring corners leave
-/// room for each other is for the shape to check.
+/// Outlines from polygons whose corners carry a radius each: exact lines and tangent arcs, whose neighbors share their end points to the
+/// last bit. Corners run counter-clockwise (z to the right, y up) around material and clockwise around a hole. That the arcs of neighboring
+/// corners leave room for each other is for the shape to check.
 /// </summary>
 internal static class CornerOutline
 {
@@ -58,7 +58,9 @@ internal static class CornerOutline
             Rounding next = rounded[(i + 1) % corners.Length];
             if (corner.Reach > 0)
             {
-                edges.Add(Edge.Fillet(corner.EntryY, corner.EntryZ, corner.ExitY, corner.ExitZ, corner.CenterY, corner.CenterZ, corner.TurnsLeft));
+                edges.Add(
+                    Edge.Fillet(corner.EntryY, corner.EntryZ, corner.ExitY, corner.ExitZ, corner.CenterY, corner.CenterZ,
+                        corner.TurnsLeft));
             }
 
             if (corner.HasSideAfter)
@@ -76,9 +78,11 @@ internal static class CornerOutline
 
     /// <summary>The bore of a rectangular tube of given outside dimensions.</summary>
     public static Edge[] Bore(double depth, double width, double wall, double radius) =>
-        Of(new(wall, wall, radius), new(depth - wall, wall, radius), new(depth - wall, width - wall, radius), new(wall, width - wall, radius));
+        Of(new(wall, wall, radius), new(depth - wall, wall, radius), new(depth - wall, width - wall, radius),
+            new(wall, width - wall, radius));
 
-    public static Edge[] Circle(double center, double radius, bool hole = false) => [Edge.Arc(center, center, radius, 0, hole ? -2 * Math.PI : 2 * Math.PI)];
+    public static Edge[] Circle(double center, double radius, bool hole = false) =>
+        [Edge.Arc(center, center, radius, 0, hole ? -2 * Math.PI : 2 * Math.PI)];
 
     /// <summary>Inside and outside exchanged: y → height − y.</summary>
     public static Corner[] Mirrored(Corner[] corners, double height) =>
@@ -92,14 +96,17 @@ internal static class CornerOutline
     public static Corner[] OnBisector(Corner[] corners, double moveY, double moveZ)
     {
         double half = Math.Sqrt(0.5);
-        return [.. corners.Select(corner => new Corner((corner.Y + corner.Z) * half + moveY, (corner.Z - corner.Y) * half + moveZ, corner.Radius))];
+        return [
+            .. corners.Select(
+                corner => new Corner((corner.Y + corner.Z) * half + moveY, (corner.Z - corner.Y) * half + moveZ, corner.Radius))];
     }
 
     private static double Distance(double y1, double z1, double y2, double z2) => Math.Sqrt((y2 - y1) * (y2 - y1) + (z2 - z1) * (z2 - z1));
 
     /// <summary>
-    /// The arc of one corner. With unit vectors a and b from the corner along both sides and θ between them: it touches the sides at r·(1 + cos θ)/sin θ
-    /// from the corner, and its center is at (a + b)·r/sin θ. At a right angle along the axes all of it is free of rounding but for sums.
+    /// The arc of one corner. With unit vectors a and b from the corner along both sides and θ between them: it touches the sides at r·(1 +
+    /// cos θ)/sin θ from the corner, and its center is at (a + b)·r/sin θ. At a right angle along the axes all of it is free of rounding
+    /// but for sums.
     /// </summary>
     private struct Rounding
     {

@@ -25,23 +25,27 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
         double inDepth = Thickness + Fillets.RootMeters + Fillets.OuterMeters;
         if (Depth <= inDepth)
         {
-            throw Guard.Fault(depthName, depth, $"must be greater than flange, root radius and stem corner radius together, {Guard.MillimetersText(inDepth)}");
+            throw Guard.Fault(depthName, depth,
+                $"must be greater than flange, root radius and stem corner radius together, {Guard.MillimetersText(inDepth)}");
         }
 
         double inWidth = Stem + 2 * (Fillets.RootMeters + Fillets.ToeMeters);
         if (Flange <= inWidth)
         {
-            throw Guard.Fault(flangeName, flangeWidth, $"must be greater than stem, root radii and toe radii together, {Guard.MillimetersText(inWidth)}");
+            throw Guard.Fault(flangeName, flangeWidth,
+                $"must be greater than stem, root radii and toe radii together, {Guard.MillimetersText(inWidth)}");
         }
 
         if (Fillets.ToeMeters > Thickness)
         {
-            throw Guard.Fault(filletsName, Fillets.Toe, $"must have a toe radius not greater than the flange thickness, {Guard.MillimetersText(Thickness)}");
+            throw Guard.Fault(filletsName, Fillets.Toe,
+                $"must have a toe radius not greater than the flange thickness, {Guard.MillimetersText(Thickness)}");
         }
 
         if (2 * Fillets.OuterMeters > Stem)
         {
-            throw Guard.Fault(filletsName, Fillets.Outer, $"must have an outer radius not greater than half the stem thickness, {Guard.MillimetersText(Stem / 2)}");
+            throw Guard.Fault(filletsName, Fillets.Outer,
+                $"must have an outer radius not greater than half the stem thickness, {Guard.MillimetersText(Stem / 2)}");
         }
     }
 
@@ -67,7 +71,12 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
             stock,
             orientation,
             [CornerOutline.Of(Turned(Corners()))],
-            new SectionFeatures(up ? Flange : Depth, [stem, first, second]) { Walls = up ? null : FlangeWalls(position == TeePosition.StemOut ? Thickness / 2 : Depth - Thickness / 2) },
+            new SectionFeatures(up ? Flange : Depth,
+                [stem, first, second])
+            {
+                Walls =
+                    up ? null : FlangeWalls(position == TeePosition.StemOut ? Thickness / 2 : Depth - Thickness / 2)
+            },
             OpenShapeFormulas.CenterLines(Turned([new(Thickness / 2, Flange / 2)])));
 
         Corner[] Turned(Corner[] corners) => position switch
@@ -78,7 +87,8 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
         };
     }
 
-    private WallLayout FlangeWalls(double y) => WallLayout.AxialLeg("flange", y, Flange / 2, Flange / 2, Thickness, inPairs: true, WallLayout.OutwardShare);
+    private WallLayout FlangeWalls(double y) =>
+        WallLayout.AxialLeg("flange", y, Flange / 2, Flange / 2, Thickness, inPairs: true, WallLayout.OutwardShare);
 
     /// <summary>Flange along z at y = 0, stem outward.</summary>
     private Corner[] Corners()

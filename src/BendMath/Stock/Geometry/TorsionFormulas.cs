@@ -4,7 +4,10 @@ using BendMath.Sections.Features;
 
 namespace BendMath.Stock.Geometry;
 
-/// <summary>Torsion constants, each with the formula it comes from. Meters. Errors in percent were found against finite-difference solutions of Saint-Venant's problem (docs, concepts/stock).</summary>
+/// <summary>
+/// Torsion constants, each with the formula it comes from. Meters. Errors in percent were found against finite-difference solutions of
+/// Saint-Venant's problem (docs, concepts/stock).
+/// </summary>
 internal static class TorsionFormulas
 {
     private const string AgainstSolution = "finite-difference solutions of Saint-Venant's problem, see the documentation page on stock";
@@ -18,9 +21,11 @@ internal static class TorsionFormulas
     private static readonly SectionFormula CircleFormula = new("circle", "J = π·(D⁴ − d⁴)/32", Sources.TimoshenkoGoodier10, 0, "exact");
 
     private static readonly SectionFormula RectangleFormula = new(
-        "rectangle", "J = (a·b³/3)·[1 − (192/π⁵)·(b/a)·Σ tanh(n·π·a/(2b))/n⁵], n = 1, 3, 5 …, a ≥ b", Sources.TimoshenkoGoodier10, 0, "exact series");
+        "rectangle", "J = (a·b³/3)·[1 − (192/π⁵)·(b/a)·Σ tanh(n·π·a/(2b))/n⁵], n = 1, 3, 5 …, a ≥ b", Sources.TimoshenkoGoodier10, 0,
+            "exact series");
 
-    private static readonly SectionFormula HexagonFormula = new("hexagon", "J = 0.133·A·s², s across flats", Sources.TimoshenkoStrength2, 0.002, AgainstSolution);
+    private static readonly SectionFormula HexagonFormula =
+        new("hexagon", "J = 0.133·A·s², s across flats", Sources.TimoshenkoStrength2, 0.002, AgainstSolution);
 
     private static readonly SectionFormula BoxFormula = new(
         "box with the walls' own torsion",
@@ -30,26 +35,32 @@ internal static class TorsionFormulas
         "the formula of EN 10219-2 and EN 10210-2, which give no error");
 
     private static readonly SectionFormula ThinBoxFormula = new(
-        "thin-walled box", "J = 4·A_h²·t/h, A_h and h as of the box", Sources.AiscShapes, null, "the formula of the AISC tables; leaves out t³·h/3");
+        "thin-walled box", "J = 4·A_h²·t/h, A_h and h as of the box", Sources.AiscShapes, null,
+            "the formula of the AISC tables; leaves out t³·h/3");
 
     private static readonly SectionFormula ChannelFormula = new(
         "El Darwish and Johnston, channel",
-        "J = 2·b·t³/3 + (d − 2t)·w³/3 + 2·α·D⁴ − 0.42·t⁴, α = −0.0908 + 0.2621·w/t + 0.1231·r/t − 0.0752·w·r/t² − 0.0945·(w/t)², D = 2·[3r + w + t − √(2·(2r + w)·(2r + t))]",
+        "J = 2·b·t³/3 + (d − 2t)·w³/3 + 2·α·D⁴ − 0.42·t⁴, α = −0.0908 + 0.2621·w/t + 0.1231·r/t − 0.0752·w·r/t² − 0.0945·(w/t)², D = "
+            + "2·[3r + w + t − √(2·(2r + w)·(2r + t))]",
         Sources.ElDarwishJohnston1965,
         0.03,
         AgainstSolution);
 
     private static readonly SectionFormula TeeFormula = new(
         "El Darwish and Johnston, tee",
-        "J = b·t³/3 + (d − t)·w³/3 + α·D⁴ − 0.21·t⁴ − 0.105·w⁴, α = −0.042 + 0.2204·w/t + 0.1355·r/t − 0.0865·w·r/t² − 0.0725·(w/t)², D = [(t + r)² + w·(r + w/4)]/(2r + t)",
+        "J = b·t³/3 + (d − t)·w³/3 + α·D⁴ − 0.21·t⁴ − 0.105·w⁴, α = −0.042 + 0.2204·w/t + 0.1355·r/t − 0.0865·w·r/t² − 0.0725·(w/t)², D = "
+            + "[(t + r)² + w·(r + w/4)]/(2r + t)",
         Sources.ElDarwishJohnston1965,
         0.04,
         AgainstSolution);
 
     public static TorsionConstant Circle(double outside, double inside) =>
-        new(Math.PI * (outside * outside + inside * inside) * (outside - inside) * (outside + inside) / 32, TorsionFormulaKind.Circle, CircleFormula);
+        new(Math.PI * (outside * outside + inside * inside) * (outside - inside) * (outside + inside) / 32, TorsionFormulaKind.Circle,
+            CircleFormula);
 
-    /// <summary>The sum of the series is that of 1/n⁵ less that of (1 − tanh)/n⁵ = 2/((e^(nπa/b) + 1)·n⁵), of which a few terms suffice.</summary>
+    /// <summary>
+    /// The sum of the series is that of 1/n⁵ less that of (1 − tanh)/n⁵ = 2/((e^(nπa/b) + 1)·n⁵), of which a few terms suffice.
+    /// </summary>
     public static TorsionConstant Rectangle(double a, double b)
     {
         double missing = 0;
@@ -58,10 +69,12 @@ internal static class TorsionFormulas
             missing += 2 / ((Math.Exp(n * Math.PI * a / b) + 1) * Math.Pow(n, 5));
         }
 
-        return new(a * b * b * b / 3 * (1 - 192 / Math.Pow(Math.PI, 5) * b / a * (OddFifths - missing)), TorsionFormulaKind.Rectangle, RectangleFormula);
+        return new(a * b * b * b / 3 * (1 - 192 / Math.Pow(Math.PI, 5) * b / a * (OddFifths - missing)), TorsionFormulaKind.Rectangle,
+            RectangleFormula);
     }
 
-    public static TorsionConstant Hexagon(double acrossFlats) => new(0.133 * Math.Sqrt(3) / 2 * Math.Pow(acrossFlats, 4), TorsionFormulaKind.Hexagon, HexagonFormula);
+    public static TorsionConstant Hexagon(double acrossFlats) =>
+        new(0.133 * Math.Sqrt(3) / 2 * Math.Pow(acrossFlats, 4), TorsionFormulaKind.Hexagon, HexagonFormula);
 
     /// <summary>Absent for walls above a fifth of the width, beyond the tables whose formulas these are.</summary>
     public static IReadOnlyList<TorsionConstant> Box(double height, double width, double wall, CornerRadii corners)
@@ -75,7 +88,8 @@ internal static class TorsionFormulas
         double around = 2 * (height + width - 2 * wall) - 2 * middle * (4 - Math.PI);
         double enclosed = (height - wall) * (width - wall) - middle * middle * (4 - Math.PI);
         double thin = 4 * enclosed * enclosed * wall / around;
-        return [new(wall * wall * wall * around / 3 + thin, TorsionFormulaKind.Box, BoxFormula), new(thin, TorsionFormulaKind.ThinWalledBox, ThinBoxFormula)];
+        return [new(wall * wall * wall * around / 3 + thin, TorsionFormulaKind.Box, BoxFormula),
+            new(thin, TorsionFormulaKind.ThinWalledBox, ThinBoxFormula)];
     }
 
     /// <summary>Absent outside the range the error was looked at: legs of four thicknesses, root radius of two.</summary>
@@ -138,7 +152,8 @@ internal static class TorsionFormulas
         double alpha = -0.042 + 0.2204 * w / t + 0.1355 * r / t - 0.0865 * w * r / (t * t) - 0.0725 * w * w / (t * t);
         double circle = ((t + r) * (t + r) + w * (r + w / 4)) / (2 * r + t);
         double strips = tee.Flange * Math.Pow(t, 3) / 3 + (tee.Depth - t) * Math.Pow(w, 3) / 3;
-        return [new(strips + alpha * Math.Pow(circle, 4) - 0.21 * Math.Pow(t, 4) - 0.105 * Math.Pow(w, 4), TorsionFormulaKind.Tee, TeeFormula)];
+        return [
+            new(strips + alpha * Math.Pow(circle, 4) - 0.21 * Math.Pow(t, 4) - 0.105 * Math.Pow(w, 4), TorsionFormulaKind.Tee, TeeFormula)];
     }
 
     private static bool InRange(double web, double flange, FlangeFillets fillets, double free) =>

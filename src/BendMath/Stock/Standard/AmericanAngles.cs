@@ -1,6 +1,8 @@
 namespace BendMath.Stock.Standard;
 
-/// <summary>Rows of American angles, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.</summary>
+/// <summary>
+/// Rows of American angles, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.
+/// </summary>
 internal static class AmericanAngles
 {
     /// <summary>Designation, distance k for design.</summary>

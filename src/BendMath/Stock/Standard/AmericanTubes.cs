@@ -1,6 +1,8 @@
 namespace BendMath.Stock.Standard;
 
-/// <summary>Rows of American tubes, pipe and bars, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.</summary>
+/// <summary>
+/// Rows of American tubes, pipe and bars, in inches. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.
+/// </summary>
 internal static class AmericanTubes
 {
     /// <summary>Designation, design wall.</summary>

@@ -5,8 +5,8 @@ using BendMath.Lengths;
 namespace BendMath.Stock.Standard;
 
 /// <summary>
-/// Reads a designation as people type it: words in any order, and numbers with an x between them. It knows words and marks only; whether such a size is listed is for
-/// <see cref="SizeCatalog"/> to say. Numbers and units are read by <see cref="LengthReader"/>.
+/// Reads a designation as people type it: words in any order, and numbers with an x between them. It knows words and marks only; whether
+/// such a size is listed is for <see cref="SizeCatalog"/> to say. Numbers and units are read by <see cref="LengthReader"/>.
 /// </summary>
 internal sealed class DesignationReader
 {
@@ -135,7 +135,8 @@ internal sealed class DesignationReader
     }
 
     /// <summary>A Cyrillic х looks the same.</summary>
-    private static bool IsCross(string word) => word is "x" or "X" or "х" or "Х" || string.Equals(word, "by", StringComparison.OrdinalIgnoreCase);
+    private static bool IsCross(string word) =>
+        word is "x" or "X" or "х" or "Х" || string.Equals(word, "by", StringComparison.OrdinalIgnoreCase);
 
     private string? Apply(SizeWord word)
     {

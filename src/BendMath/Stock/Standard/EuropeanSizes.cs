@@ -1,6 +1,8 @@
 namespace BendMath.Stock.Standard;
 
-/// <summary>Rows of European section tables, in millimeters. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.</summary>
+/// <summary>
+/// Rows of European section tables, in millimeters. Source and meaning of the columns stand with each group in <see cref="SizeGroups"/>.
+/// </summary>
 internal static class EuropeanSizes
 {
     /// <summary>Designation, root radius.</summary>

@@ -27,7 +27,8 @@ internal static class NearestSizes
         return First(Listed(system).OrderBy(size => Edits(squeezed, Squeezed(size.Designation))));
     }
 
-    private static IEnumerable<StandardSize> Listed(SizeSystem? system) => StandardSizes.All.Where(size => system is null || size.System == system);
+    private static IEnumerable<StandardSize> Listed(SizeSystem? system) =>
+        StandardSizes.All.Where(size => system is null || size.System == system);
 
     private static StandardSize[] First(IEnumerable<StandardSize> sizes) => [.. sizes.Take(Shown)];
 
@@ -36,7 +37,8 @@ internal static class NearestSizes
     {
         bool isOtherShape = (SizeSpelling.Bit(size.Kind) & spelling.Kinds) == 0;
         bool isOtherUnit = spelling.IsMetric is { } metric && metric != size.System.IsMetric;
-        return Distance(spelling.Numbers, size.DesignatedNumbers) + ScheduleDistance(spelling.Schedule, size.Schedule) + (isOtherShape ? 0.5 : 0) + (isOtherUnit ? 1 : 0);
+        return Distance(spelling.Numbers, size.DesignatedNumbers) + ScheduleDistance(spelling.Schedule, size.Schedule)
+            + (isOtherShape ? 0.5 : 0) + (isOtherUnit ? 1 : 0);
     }
 
     private static double Distance(List<double> wanted, IReadOnlyList<double> listed)
@@ -49,7 +51,9 @@ internal static class NearestSizes
         }
 
         // With a number too few or too many the last may be the thickness of both.
-        double atEnds = shared < 2 ? double.PositiveInfinity : Difference(wanted[0], listed[0]) + Difference(wanted[wanted.Count - 1], listed[listed.Count - 1]);
+        double atEnds =
+            shared < 2 ? double.PositiveInfinity
+                : Difference(wanted[0], listed[0]) + Difference(wanted[wanted.Count - 1], listed[listed.Count - 1]);
         return Math.Min(inOrder, atEnds) + 0.2 * Math.Abs(wanted.Count - listed.Count);
     }
 

@@ -33,7 +33,9 @@ internal sealed class SizeCatalog
 
     public IReadOnlyList<StandardSize> All { get; }
 
-    /// <summary>The one size a text means; or null and one sentence that says why there is none. The sentence is made only when it is asked for.</summary>
+    /// <summary>
+    /// The one size a text means; or null and one sentence that says why there is none. The sentence is made only when it is asked for.
+    /// </summary>
     public StandardSize? Find(string text, SizeSystem? system, out Func<string> fault)
     {
         if (_byText.TryGetValue(text, out StandardSize[]? listed) && Only(listed, system) is { } exact)
@@ -49,7 +51,9 @@ internal sealed class SizeCatalog
     {
         if (DesignationReader.Read(text, out SizeSpelling spelling) is { } unreadable)
         {
-            fault = () => $"must be written like L2X2X1/8, but \"{Quoted.Short(text.Trim())}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.Of(text, spelling, system))}";
+            fault =
+                () =>
+                    $"must be written like L2X2X1/8, but \"{Quoted.Short(text.Trim())}\" {unreadable}; {NearestSizes.Sentence(NearestSizes.Of(text, spelling, system))}";
             return null;
         }
 
@@ -61,8 +65,11 @@ internal sealed class SizeCatalog
         }
 
         fault = found.Length > 1
-            ? () => $"must mean one size, but \"{Quoted.Short(text.Trim())}\" may be {string.Join(" or ", found.Select(size => size.FullName))}; write it like that, or name the system"
-            : () => $"must be a listed size, but is \"{Quoted.Short(text.Trim())}\"{NoWall(spelling)}; {NearestSizes.Sentence(NearestSizes.Of(spelling, system))}";
+            ? () =>
+                $"must mean one size, but \"{Quoted.Short(text.Trim())}\" may "
+                    + $"be {string.Join(" or ", found.Select(size => size.FullName))}; write it like that, or name the system"
+            : () =>
+                $"must be a listed size, but is \"{Quoted.Short(text.Trim())}\"{NoWall(spelling)}; {NearestSizes.Sentence(NearestSizes.Of(spelling, system))}";
         return null;
     }
 
@@ -86,14 +93,16 @@ internal sealed class SizeCatalog
     }
 
     private static string NoWall(SizeSpelling spelling) =>
-        spelling.Kinds == SizeSpelling.Bit(SizeKind.RoundTube) && spelling.Numbers.Count == 1 && spelling.Schedule.Length == 0 ? ", which has no wall and no schedule" : string.Empty;
+        spelling.Kinds == SizeSpelling.Bit(SizeKind.RoundTube) && spelling.Numbers.Count == 1 && spelling.Schedule.Length == 0
+            ? ", which has no wall and no schedule" : string.Empty;
 
     private StandardSize[] Matches(SizeSpelling spelling, SizeSystem? system)
     {
         StandardSize[] found = Matches(_byKey, spelling.FittingKinds);
         return found.Length == 0 && spelling.MayBeShort ? Matches(_byShortKey, spelling.Kinds) : found;
 
-        StandardSize[] Matches(Dictionary<SizeKey, StandardSize[]> index, int kinds) => index.TryGetValue(spelling.Key, out StandardSize[]? sizes)
+        StandardSize[] Matches(Dictionary<SizeKey, StandardSize[]> index, int kinds) =>
+            index.TryGetValue(spelling.Key, out StandardSize[]? sizes)
             ? Array.FindAll(sizes, size => (SizeSpelling.Bit(size.Kind) & kinds) != 0 && spelling.Allows(size, system))
             : [];
     }
@@ -123,6 +132,7 @@ internal sealed class SizeCatalog
     private static SizeKind KindOf(SizeSpelling spelling)
     {
         int kinds = spelling.FittingKinds;
-        return Enumerable.Range(0, (int)SizeKind.FlatBar + 1).Select(kind => (SizeKind)kind).Single(kind => SizeSpelling.Bit(kind) == kinds);
+        return Enumerable.Range(0, (int)SizeKind.FlatBar + 1).Select(kind => (SizeKind)kind)
+            .Single(kind => SizeSpelling.Bit(kind) == kinds);
     }
 }

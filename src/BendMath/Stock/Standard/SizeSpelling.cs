@@ -24,7 +24,9 @@ internal sealed class SizeSpelling
 
     public SizeKey Key => SizeKey.Of(Numbers, Schedule);
 
-    /// <summary>The shapes that have so many numbers: one for a bar, two for a round tube or flat, three for an angle or a tube with sides.</summary>
+    /// <summary>
+    /// The shapes that have so many numbers: one for a bar, two for a round tube or flat, three for an angle or a tube with sides.
+    /// </summary>
     public int FittingKinds => Kinds & (Schedule.Length > 0 ? Bit(SizeKind.RoundTube)
         : Numbers.Count switch
         {
@@ -35,8 +37,12 @@ internal sealed class SizeSpelling
             _ => 0,
         });
 
-    /// <summary>Whether two numbers may stand for three, as in <c>SHS 40x3</c>: only where the words say that the sides are equal or that it is an angle.</summary>
-    public bool MayBeShort => Numbers.Count == 2 && Schedule.Length == 0 && (Kinds & ~(Angles | Bit(SizeKind.SquareTube) | Bit(SizeKind.SquareBar))) == 0;
+    /// <summary>
+    /// Whether two numbers may stand for three, as in <c>SHS 40x3</c>: only where the words say that the sides are equal or that it is an
+    /// angle.
+    /// </summary>
+    public bool MayBeShort =>
+        Numbers.Count == 2 && Schedule.Length == 0 && (Kinds & ~(Angles | Bit(SizeKind.SquareTube) | Bit(SizeKind.SquareBar))) == 0;
 
     public static int Bit(SizeKind kind) => 1 << (int)kind;
 
@@ -44,7 +50,8 @@ internal sealed class SizeSpelling
     public bool Allows(StandardSize size, SizeSystem? wanted)
     {
         SizeSystem system = size.System;
-        bool unitFits = IsMetric is { } metric ? metric == system.IsMetric : system != SizeSystem.UsBars || wanted is not null || System is not null;
+        bool unitFits =
+            IsMetric is { } metric ? metric == system.IsMetric : system != SizeSystem.UsBars || wanted is not null || System is not null;
         return unitFits && (wanted is null || wanted == system) && (System is null || System == system);
     }
 }
@@ -55,7 +62,10 @@ internal readonly record struct SizeKey(double First, double Second, double Thir
     public static SizeKey Of(IReadOnlyList<double> numbers, string schedule) => new(
         Snapped(numbers[0]), numbers.Count > 1 ? Snapped(numbers[1]) : 0, numbers.Count > 2 ? Snapped(numbers[2]) : 0, schedule);
 
-    /// <summary>Tables print sixteenths of an inch with three decimals, 0.188 or 0.187 for 3/16; sizes in millimeters have two decimals at most and come no nearer to a sixteenth than 0.0025.</summary>
+    /// <summary>
+    /// Tables print sixteenths of an inch with three decimals, 0.188 or 0.187 for 3/16; sizes in millimeters have two decimals at most and
+    /// come no nearer to a sixteenth than 0.0025.
+    /// </summary>
     private static double Snapped(double value)
     {
         double sixteenth = Math.Round(value * 16) / 16;

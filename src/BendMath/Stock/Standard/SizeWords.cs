@@ -165,5 +165,6 @@ internal static class SizeWords
     /// <summary>A sign that is a word by itself, though not a letter.</summary>
     public static bool IsSign(char c) => c is '∟' or '∠' or '⌀' or '□';
 
-    public static bool TryNominalPipeSize(double nominalDiameter, out double nominalPipeSize) => NominalPipeSizes.TryGetValue(nominalDiameter, out nominalPipeSize);
+    public static bool TryNominalPipeSize(double nominalDiameter, out double nominalPipeSize) =>
+        NominalPipeSizes.TryGetValue(nominalDiameter, out nominalPipeSize);
 }

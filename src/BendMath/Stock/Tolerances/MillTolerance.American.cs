@@ -9,9 +9,12 @@ public sealed partial class MillTolerance
     private const double Inch = 0.0254;
 
     private const string ThicknessFromMass =
-        "The standard limits the weight, not the thickness; the thickness here is the one at which the permitted weight is reached with nominal legs.";
+        "The standard limits the weight, not the thickness; the thickness here is the one at which the permitted weight is reached with "
+            + "nominal legs.";
 
-    /// <summary>ASTM A6/A6M: equal angles. Legs under 3 in are bar size, with a tolerance of thickness; above, the weight is limited.</summary>
+    /// <summary>
+    /// ASTM A6/A6M: equal angles. Legs under 3 in are bar size, with a tolerance of thickness; above, the weight is limited.
+    /// </summary>
     /// <param name="angle">The angle ordered.</param>
     /// <exception cref="ArgumentNullException">The angle is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside the sizes of the standard.</exception>
@@ -30,7 +33,10 @@ public sealed partial class MillTolerance
             remark: barSize ? string.Empty : ThicknessFromMass));
     }
 
-    /// <summary>ASTM A6/A6M: unequal angles. The longer leg decides: under 3 in bar size, with a tolerance of thickness; above, the weight is limited.</summary>
+    /// <summary>
+    /// ASTM A6/A6M: unequal angles. The longer leg decides: under 3 in bar size, with a tolerance of thickness; above, the weight is
+    /// limited.
+    /// </summary>
     /// <param name="angle">The angle ordered.</param>
     /// <exception cref="ArgumentNullException">The angle is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The angle is outside the sizes of the standard.</exception>
@@ -38,7 +44,8 @@ public sealed partial class MillTolerance
     {
         double longer = Guard.NotNull(angle, nameof(angle)).LongLeg.Meters;
         double shorter = angle.ShortLeg.Meters;
-        DimensionTolerance thickness = AmericanThickness(angle, nameof(angle), longer, angle.Thickness.Meters, t => AtLimits(angle, longer, shorter, t));
+        DimensionTolerance thickness =
+            AmericanThickness(angle, nameof(angle), longer, angle.Thickness.Meters, t => AtLimits(angle, longer, shorter, t));
         bool barSize = IsBarSize(longer);
         return AtLimits(nameof(angle), () => new(
             "ASTM A6/A6M",
@@ -60,7 +67,8 @@ public sealed partial class MillTolerance
         double wall = tube.Wall.Meters;
         CheckA500(tube, nameof(tube), side, wall);
         return AtLimits(nameof(tube), () => new(
-            "ASTM A500", Sources.AstmA500Dimensions, tube, [A500Side(StockDimension.Side, side, side), A500Wall(wall)], size => AtLimits(tube, size[0], size[1]), null, A500Corner(wall)));
+            "ASTM A500", Sources.AstmA500Dimensions, tube, [A500Side(StockDimension.Side, side, side), A500Wall(wall)],
+                size => AtLimits(tube, size[0], size[1]), null, A500Corner(wall)));
     }
 
     /// <summary>ASTM A500: rectangular tube, from its nominal wall. The larger outside dimension decides the tolerance of both.</summary>
@@ -99,7 +107,8 @@ public sealed partial class MillTolerance
             pipe,
             [
                 Limit(StockDimension.Diameter, diameter, diameter <= 1.9 * Inch * (1 + 1e-9) ? Inch / 64 : 0.01 * diameter),
-                new(StockDimension.Wall, wall, 0.875 * wall, ThicknessForMass(wall, 1.1, t => new RoundTube(pipe.OutsideDiameter, Meters(t)))),
+                new(StockDimension.Wall, wall, 0.875 * wall,
+                    ThicknessForMass(wall, 1.1, t => new RoundTube(pipe.OutsideDiameter, Meters(t)))),
             ],
             size => new RoundTube(Meters(size[0]), Meters(size[1])),
             0.1,
@@ -115,16 +124,20 @@ public sealed partial class MillTolerance
             return Limit(dimension, leg, Inch * Pick(longer, (1 * Inch, 1.0 / 32), (2 * Inch, 3.0 / 64), (3 * Inch, 1.0 / 16)));
         }
 
-        (double minus, double plus) = longer <= 4 * Inch * (1 + 1e-9) ? (3.0 / 32, 1.0 / 8) : longer <= 6 * Inch * (1 + 1e-9) ? (1.0 / 8, 1.0 / 8) : (1.0 / 8, 3.0 / 16);
+        (double minus, double plus) =
+            longer <= 4 * Inch * (1 + 1e-9) ? (3.0 / 32, 1.0 / 8)
+                : longer <= 6 * Inch * (1 + 1e-9) ? (1.0 / 8, 1.0 / 8) : (1.0 / 8, 3.0 / 16);
         return Limit(dimension, leg, minus * Inch, plus * Inch);
     }
 
-    private static DimensionTolerance AmericanThickness(BarStock angle, string name, double longer, double thickness, Func<double, BarStock> build)
+    private static DimensionTolerance AmericanThickness(BarStock angle, string name, double longer, double thickness,
+        Func<double, BarStock> build)
     {
         Check(name, angle, "leg", longer, 0.5 * Inch, 12 * Inch, "ASTM A6/A6M");
         if (!IsBarSize(longer))
         {
-            return new(StockDimension.Thickness, thickness, ThicknessForMass(thickness, 0.975, build), ThicknessForMass(thickness, 1.025, build));
+            return new(StockDimension.Thickness, thickness, ThicknessForMass(thickness, 0.975, build),
+                ThicknessForMass(thickness, 1.025, build));
         }
 
         bool smallest = longer <= Inch * (1 + 1e-9);
@@ -143,7 +156,8 @@ public sealed partial class MillTolerance
     private static DimensionTolerance A500Side(StockDimension dimension, double larger, double side) => Limit(
         dimension,
         side,
-        larger > 5.5 * Inch * (1 + 1e-9) ? 0.01 * side : Inch * Pick(larger, (2.5 * Inch, 0.020), (3.5 * Inch, 0.025), (5.5 * Inch, 0.030)));
+        larger > 5.5 * Inch * (1 + 1e-9) ? 0.01 * side
+            : Inch * Pick(larger, (2.5 * Inch, 0.020), (3.5 * Inch, 0.025), (5.5 * Inch, 0.030)));
 
     private static DimensionTolerance A500Wall(double wall) => Limit(StockDimension.Wall, wall, 0.1 * wall);
 

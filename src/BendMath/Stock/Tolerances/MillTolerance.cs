@@ -79,8 +79,9 @@ public sealed record DimensionTolerance
 }
 
 /// <summary>
-/// What a standard lets the mill deliver for a size ordered, and the bars at those limits. Fillets and rounded corners keep their nominal radii at the
-/// limits, unless a thinner bar leaves no room for them; corner radii of tubes keep their ratio to the wall. Immutable and thread-safe.
+/// What a standard lets the mill deliver for a size ordered, and the bars at those limits. Fillets and rounded corners keep their nominal
+/// radii at the limits, unless a thinner bar leaves no room for them; corner radii of tubes keep their ratio to the wall. Immutable and
+/// thread-safe.
 /// </summary>
 public sealed partial class MillTolerance
 {
@@ -89,7 +90,8 @@ public sealed partial class MillTolerance
     private readonly double? _mass;
 
     private MillTolerance(
-        string standard, Source source, BarStock nominal, DimensionTolerance[] dimensions, Func<double[], BarStock> build, double? mass = null, LengthRange? outsideCorner = null, string remark = "")
+        string standard, Source source, BarStock nominal, DimensionTolerance[] dimensions, Func<double[], BarStock> build,
+        double? mass = null, LengthRange? outsideCorner = null, string remark = "")
     {
         Standard = standard;
         Source = source;
@@ -119,7 +121,10 @@ public sealed partial class MillTolerance
     /// <summary>The limited dimensions.</summary>
     public IReadOnlyList<DimensionTolerance> Dimensions { get; }
 
-    /// <summary>Deviation of mass permitted both ways, or null where the standard limits none. It holds besides the limits of the dimensions: a bar with every dimension at its limit may exceed it.</summary>
+    /// <summary>
+    /// Deviation of mass permitted both ways, or null where the standard limits none. It holds besides the limits of the dimensions: a bar
+    /// with every dimension at its limit may exceed it.
+    /// </summary>
     public Ratio? MassTolerance => _mass is { } mass ? Ratio.FromDecimalFractions(mass) : null;
 
     /// <summary>Permitted radius of the outside corners of a tube, or null.</summary>
@@ -144,7 +149,9 @@ public sealed partial class MillTolerance
         Guard.Defined(end, nameof(end));
         if (!Dimensions.Any(limited => limited.Dimension == dimension))
         {
-            throw Guard.OutOfRange(nameof(dimension), $"must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}", $"is {dimension}");
+            throw Guard.OutOfRange(nameof(dimension),
+                $"must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}",
+                    $"is {dimension}");
         }
 
         return _build([.. Dimensions.Select(limited =>
@@ -157,24 +164,32 @@ public sealed partial class MillTolerance
     /// <summary>Standard, bar and limits.</summary>
     public override string ToString() => $"{Standard}, {Nominal}: {string.Join("; ", Dimensions)}";
 
-    private static DimensionTolerance Limit(StockDimension dimension, double nominal, double minus, double plus) => new(dimension, nominal, nominal - minus, nominal + plus);
+    private static DimensionTolerance Limit(StockDimension dimension, double nominal, double minus, double plus) =>
+        new(dimension, nominal, nominal - minus, nominal + plus);
 
-    private static DimensionTolerance Limit(StockDimension dimension, double nominal, double either) => Limit(dimension, nominal, either, either);
+    private static DimensionTolerance Limit(StockDimension dimension, double nominal, double either) =>
+        Limit(dimension, nominal, either, either);
 
     private static Length Meters(double value) => Length.FromMeters(value);
 
-    /// <summary>The tolerance of the first row whose upper bound is not exceeded; rows rise. Sizes met but for rounding count as met.</summary>
-    private static double Pick(double size, params (double UpTo, double Tolerance)[] rows) => rows.First(row => size <= row.UpTo * (1 + 1e-9)).Tolerance;
+    /// <summary>
+    /// The tolerance of the first row whose upper bound is not exceeded; rows rise. Sizes met but for rounding count as met.
+    /// </summary>
+    private static double Pick(double size, params (double UpTo, double Tolerance)[] rows) =>
+        rows.First(row => size <= row.UpTo * (1 + 1e-9)).Tolerance;
 
     private static void Check(string name, BarStock stock, string what, double size, double low, double high, string standard)
     {
         if (size < low * (1 - 1e-9) || size > high * (1 + 1e-9))
         {
-            throw Guard.OutOfRange(name, Invariant($"must have a {what} of {low * 1e3:0.###} to {high * 1e3:0.###} mm, the range of {standard}"), $"is {stock}");
+            throw Guard.OutOfRange(name,
+                Invariant($"must have a {what} of {low * 1e3:0.###} to {high * 1e3:0.###} mm, the range of {standard}"), $"is {stock}");
         }
     }
 
-    /// <summary>The tolerance, once every pair of limits is seen to leave a bar: one that is nearly solid may not stay a tube at the thick end.</summary>
+    /// <summary>
+    /// The tolerance, once every pair of limits is seen to leave a bar: one that is nearly solid may not stay a tube at the thick end.
+    /// </summary>
     private static MillTolerance AtLimits(string name, Func<MillTolerance> make)
     {
         try
@@ -183,7 +198,8 @@ public sealed partial class MillTolerance
         }
         catch (ArgumentException refused) when (ArgumentFault.Of(refused) is { } fault)
         {
-            throw Guard.OutOfRange(name, "must be a bar at every limit of the standard too", $"at one of them {fault.Argument} {fault.Rule}{(fault.Found is { } found ? $" and {found}" : string.Empty)}");
+            throw Guard.OutOfRange(name, "must be a bar at every limit of the standard too",
+                $"at one of them {fault.Argument} {fault.Rule}{(fault.Found is { } found ? $" and {found}" : string.Empty)}");
         }
     }
 
@@ -196,22 +212,28 @@ public sealed partial class MillTolerance
             throw Guard.Fault(nameof(nominal), Meters(nominal), $"must leave room for a bar of {100 * share:0.#} % of the mass");
         }
 
-        return Bracketed.Root(t => build(t).Area.SquareMeters / target - 1, nominal * (share < 1 ? 2 * share - 1 : 1), nominal * (share < 1 ? 1 : 2 * share - 1));
+        return Bracketed.Root(t => build(t).Area.SquareMeters / target - 1, nominal * (share < 1 ? 2 * share - 1 : 1),
+            nominal * (share < 1 ? 1 : 2 * share - 1));
     }
 
-    private static FlatBar AtLimits(FlatBar flat, double width, double thickness) => new(Meters(width), Meters(thickness), Meters(Math.Min(flat.CornerRadius.Meters, thickness / 2)));
+    private static FlatBar AtLimits(FlatBar flat, double width, double thickness) =>
+        new(Meters(width), Meters(thickness), Meters(Math.Min(flat.CornerRadius.Meters, thickness / 2)));
 
-    private static SquareBar AtLimits(SquareBar square, double side) => new(Meters(side), Meters(Math.Min(square.CornerRadius.Meters, side / 2)));
+    private static SquareBar AtLimits(SquareBar square, double side) =>
+        new(Meters(side), Meters(Math.Min(square.CornerRadius.Meters, side / 2)));
 
-    private static EqualAngle AtLimits(EqualAngle angle, double leg, double thickness) => new EqualAngle(Meters(leg), Meters(thickness), angle.Fillets.Within(thickness));
+    private static EqualAngle AtLimits(EqualAngle angle, double leg, double thickness) =>
+        new EqualAngle(Meters(leg), Meters(thickness), angle.Fillets.Within(thickness));
 
     private static UnequalAngle AtLimits(UnequalAngle angle, double longLeg, double shortLeg, double thickness) =>
         new UnequalAngle(Meters(longLeg), Meters(shortLeg), Meters(thickness), angle.Fillets.Within(thickness));
 
-    private static SquareTube AtLimits(SquareTube tube, double side, double wall) => new SquareTube(Meters(side), Meters(wall), Scaled(tube.Corners, wall / tube.Wall.Meters));
+    private static SquareTube AtLimits(SquareTube tube, double side, double wall) =>
+        new SquareTube(Meters(side), Meters(wall), Scaled(tube.Corners, wall / tube.Wall.Meters));
 
     private static RectangularTube AtLimits(RectangularTube tube, double height, double width, double wall) =>
         new RectangularTube(Meters(height), Meters(Math.Min(height, width)), Meters(wall), Scaled(tube.Corners, wall / tube.Wall.Meters));
 
-    private static CornerRadii Scaled(CornerRadii corners, double factor) => CornerRadii.Of(Meters(corners.OutsideMeters * factor), Meters(corners.InsideMeters * factor));
+    private static CornerRadii Scaled(CornerRadii corners, double factor) =>
+        CornerRadii.Of(Meters(corners.OutsideMeters * factor), Meters(corners.InsideMeters * factor));
 }

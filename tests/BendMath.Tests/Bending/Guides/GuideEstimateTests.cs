@@ -9,7 +9,8 @@ namespace BendMath.Tests.Bending.Guides;
 /// </summary>
 public sealed class GuideEstimateTests
 {
-    private static readonly LinearHardening Linear = new(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500));
+    private static readonly LinearHardening Linear =
+        new(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500));
 
     [Theory]
     [InlineData(0.01)]
@@ -23,11 +24,14 @@ public sealed class GuideEstimateTests
         LoadedBend loaded = analysis.LoadedTo(Radius(127), guide);
         Angle dish = loaded.Release(Release.Free).Ring.DishAngle;
         BendRadius flat = BendRadius.Inside(loaded.Release(Release.HeldFlat).Ring.InsideRadius);
-        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.Zero).Only!.NewtonSquareMeters, 1e-9);
-        Near.Relative(guide.NewtonSquareMeters, GuideEstimate.FromPressedFlat(analysis, Radius(127), flat, Length.Zero).Only!.NewtonSquareMeters, 1e-9);
+        Near.Relative(guide.NewtonSquareMeters,
+            GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.Zero).Only!.NewtonSquareMeters, 1e-9);
+        Near.Relative(guide.NewtonSquareMeters,
+            GuideEstimate.FromPressedFlat(analysis, Radius(127), flat, Length.Zero).Only!.NewtonSquareMeters, 1e-9);
         GuideEstimate wide = GuideEstimate.FromDish(analysis, Radius(127), dish, UnitsNet.Angle.FromDegrees(0.3));
         GuideRange range = Assert.Single(wide.Ranges);
-        Assert.InRange(guide.NewtonSquareMeters, range.Softest.NewtonSquareMeters, range.Stiffest.IsRigid ? double.PositiveInfinity : range.Stiffest.NewtonSquareMeters);
+        Assert.InRange(guide.NewtonSquareMeters, range.Softest.NewtonSquareMeters,
+            range.Stiffest.IsRigid ? double.PositiveInfinity : range.Stiffest.NewtonSquareMeters);
         Assert.True(wide.AgreesWith(GuideEstimate.FromPressedFlat(analysis, Radius(127), flat, Length.FromMillimeters(0.2))));
     }
 
@@ -47,10 +51,14 @@ public sealed class GuideEstimateTests
         Assert.Null(two.Only);
         Assert.Empty(Free(114, 1).Ranges);
         Assert.Contains("No guide", Free(114, 1).ToString(), StringComparison.Ordinal);
-        Assert.False(Free(114, 1).AgreesWith(GuideEstimate.FromDish(analysis, Radius(127), UnitsNet.Angle.FromDegrees(10), UnitsNet.Angle.FromDegrees(0.6))));
+        Assert.False(
+            Free(114, 1)
+                .AgreesWith(
+                    GuideEstimate.FromDish(analysis, Radius(127), UnitsNet.Angle.FromDegrees(10), UnitsNet.Angle.FromDegrees(0.6))));
         Assert.Empty(GuideEstimate.FromDish(analysis, Radius(127), UnitsNet.Angle.FromDegrees(40), UnitsNet.Angle.FromDegrees(0.3)).Ranges);
 
-        GuideEstimate Free(double radius, double error) => GuideEstimate.FromFreeRadius(analysis, Radius(127), Radius(radius), Length.FromMillimeters(error));
+        GuideEstimate Free(double radius, double error) =>
+            GuideEstimate.FromFreeRadius(analysis, Radius(127), Radius(radius), Length.FromMillimeters(error));
     }
 
     [Theory]
@@ -66,13 +74,16 @@ public sealed class GuideEstimateTests
         {
             GuideSensitivity slopes = GuideSensitivity.Of(analysis.LoadedTo(Radius(127), guide).Release(release), guide);
             Check("radius", slopes.PerLoadedRadius, slopes.DishPerMillimeterOfRadius.Degrees, step => (127 + step, 310, ratio), 0.01, 1);
-            Check("yield", slopes.PerMegapascalOfYield.Millimeters, slopes.DishPerMegapascalOfYield.Degrees, step => (127, 310 + step, ratio), 0.1, 1);
+            Check("yield", slopes.PerMegapascalOfYield.Millimeters, slopes.DishPerMegapascalOfYield.Degrees,
+                step => (127, 310 + step, ratio), 0.1, 1);
             if (!double.IsInfinity(ratio))
             {
-                Check("stiffness", slopes.PerHundredthOfStiffness.Millimeters, slopes.DishPerHundredthOfStiffness.Degrees, step => (127, 310, ratio + step), 1e-3 * ratio, 0.01);
+                Check("stiffness", slopes.PerHundredthOfStiffness.Millimeters, slopes.DishPerHundredthOfStiffness.Degrees,
+                    step => (127, 310, ratio + step), 1e-3 * ratio, 0.01);
             }
 
-            void Check(string what, double inside, double dish, Func<double, (double Radius, double Yield, double Ratio)> with, double step, double unit)
+            void Check(string what, double inside, double dish, Func<double, (double Radius, double Yield, double Ratio)> with, double step,
+                double unit)
             {
                 (double R, double Dish) far = At(2), near = At(1), back = At(-1), farBack = At(-2);
                 Near.Absolute(Slope(far.R, near.R, back.R, farBack.R), inside, 2e-8, $"{what}, {release}, radius");
@@ -83,7 +94,10 @@ public sealed class GuideEstimateTests
                 (double R, double Dish) At(int steps)
                 {
                     (double radius, double yield, double stiffness) = with(steps * step);
-                    BendAnalysis other = Angle(new LinearHardening(Pressure.FromGigapascals(200), Pressure.FromMegapascals(yield), Pressure.FromMegapascals(1500)));
+                    BendAnalysis other =
+                        Angle(
+                            new LinearHardening(Pressure.FromGigapascals(200), Pressure.FromMegapascals(yield),
+                                Pressure.FromMegapascals(1500)));
                     FinishedRing ring = other.LoadedTo(Radius(radius), Guide(other, stiffness)).Release(release).Ring;
                     return (ring.InsideRadius.Millimeters, ring.DishAngle.Degrees);
                 }

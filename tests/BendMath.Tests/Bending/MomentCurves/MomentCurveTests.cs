@@ -18,7 +18,8 @@ public sealed class MomentCurveTests(ITestOutputHelper output)
     [MemberData(nameof(Cases))]
     public void The_curve_is_that_of_exact_states(string section, string law)
     {
-        BendAnalysis analysis = BendAnalysis.Of(Sections()[section], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850)));
+        BendAnalysis analysis =
+            BendAnalysis.Of(Sections()[section], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850)));
         MomentCurve curve = analysis.Curve;
         ref readonly AreaMoments m = ref analysis.Moments;
         double height = analysis.Section.Height;
@@ -41,7 +42,9 @@ public sealed class MomentCurveTests(ITestOutputHelper output)
             slope = Math.Max(slope, Math.Abs(loaded.TangentBendingStiffness / (analysis.Law.E * m.SecondY) - point.MomentSlope));
         }
 
-        output.WriteLine(FormattableString.Invariant($"{section}, {law}: axis {axis:0.0e0}, moment {moment:0.0e0}, mixed {mixed:0.0e0}, slope {slope:0.0e0}"));
+        output.WriteLine(
+            FormattableString.Invariant(
+                $"{section}, {law}: axis {axis:0.0e0}, moment {moment:0.0e0}, mixed {mixed:0.0e0}, slope {slope:0.0e0}"));
         Assert.True(axis < 1e-10 && moment < 1e-10 && mixed < 1e-10, $"axis {axis}, moment {moment}, mixed {mixed}");
         Assert.True(slope < 1e-7, $"slope {slope}");
     }
@@ -51,7 +54,8 @@ public sealed class MomentCurveTests(ITestOutputHelper output)
     [MemberData(nameof(Cases))]
     public void Its_integrals_are_those_of_an_adaptive_rule(string section, string law)
     {
-        BendAnalysis analysis = BendAnalysis.Of(Sections()[section], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850)));
+        BendAnalysis analysis =
+            BendAnalysis.Of(Sections()[section], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850)));
         MomentCurve curve = analysis.Curve;
         double work = 0, first = 0, second = 0;
         double from = 0;
@@ -71,14 +75,18 @@ public sealed class MomentCurveTests(ITestOutputHelper output)
             GaussKronrodRule.Integrate(curvature => curvature > 0 ? value(curve.At(curvature)) : 0, low, high, out _, out _, 1e-12, 6, 15);
     }
 
-    /// <summary>What a section does under a law it does under any other of the same shape, with curvatures in proportion to the strains of reference.</summary>
+    /// <summary>
+    /// What a section does under a law it does under any other of the same shape, with curvatures in proportion to the strains of
+    /// reference.
+    /// </summary>
     [Theory]
     [InlineData("linear")]
     [InlineData("power")]
     [InlineData("smooth")]
     public void Yields_of_a_law_share_a_table(string law)
     {
-        BendAnalysis analysis = BendAnalysis.Of(Sections()["angle"], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850))).ForSearch();
+        BendAnalysis analysis =
+            BendAnalysis.Of(Sections()["angle"], new("invented", Laws()[law], Density.FromKilogramsPerCubicMeter(7850))).ForSearch();
         BendAnalysis other = analysis.ForSearch(analysis.Material.WithYield(Mpa(360)));
         Assert.Same(analysis.Curve.Table, other.Curve.Table);
         BendAnalysis exact = BendAnalysis.Of(other.Section, other.Material);
@@ -109,10 +117,13 @@ public sealed class MomentCurveTests(ITestOutputHelper output)
         ["strong power"] = new PowerHardening(Modulus, Mpa(2530), 0.45),
         ["smooth"] = new RambergOsgood(Modulus, Mpa(280), 12),
         ["sharp knee"] = new RambergOsgood(Modulus, Mpa(280), 39),
-        ["curve"] = MeasuredCurve.FromEngineering(Modulus, [Point(280 / 2050.0, 280), Point(0.3, 300), Point(1, 330), Point(3, 370), Point(8, 410), Point(15, 430)]),
+        ["curve"] =
+            MeasuredCurve.FromEngineering(Modulus,
+                [Point(280 / 2050.0, 280), Point(0.3, 300), Point(1, 330), Point(3, 370), Point(8, 410), Point(15, 430)]),
     };
 
-    private static (Ratio Strain, Pressure Stress) Point(double percent, double megapascals) => (Ratio.FromPercent(percent), Mpa(megapascals));
+    private static (Ratio Strain, Pressure Stress) Point(double percent, double megapascals) =>
+        (Ratio.FromPercent(percent), Mpa(megapascals));
 
     private static Pressure Mpa(double value) => Pressure.FromMegapascals(value);
 

@@ -9,7 +9,8 @@ public sealed class CurvedBarTests
 {
     public static TheoryData<ReferenceRow> Printed { get; } = ReferenceTable.Load("Handbook/curved-bar-factors.csv").AsTheory();
 
-    public static TheoryData<ReferenceRow> Recomputed { get; } = ReferenceTable.Load("Handbook/curved-bar-factors-recomputed.csv").AsTheory();
+    public static TheoryData<ReferenceRow> Recomputed { get; } =
+        ReferenceTable.Load("Handbook/curved-bar-factors-recomputed.csv").AsTheory();
 
     /// <summary>Machinery's Handbook, 31st ed. (2020), Table 4, p. 275 (found); the rows left out are named in the table.</summary>
     [Theory]
@@ -41,14 +42,20 @@ public sealed class CurvedBarTests
     [Fact]
     public void Neutral_axes_of_the_definition_cases()
     {
-        IReadOnlyList<ReferenceRow> rows = ReferenceTable.Load("Definitions/bend-definitions.csv").Where(row => row["shape"] is "angle" or "flat" or "square" or "round" or "tube");
+        IReadOnlyList<ReferenceRow> rows =
+            ReferenceTable.Load("Definitions/bend-definitions.csv")
+                .Where(row => row["shape"] is "angle" or "flat" or "square" or "round" or "tube");
         Assert.True(rows.Count >= 50);
         Assert.All(rows, row => new Comparison(row)
-            .Relative("curved_bar_neutral_axis_mm", CurvedBar.Of(CaseRow.Section(row), BendRadius.Inside(CaseRow.Millimeters(row, "inside_radius_mm"))).NeutralAxisFromInside.Millimeters, 1e-10)
+            .Relative("curved_bar_neutral_axis_mm",
+            CurvedBar.Of(CaseRow.Section(row),
+                BendRadius.Inside(CaseRow.Millimeters(row, "inside_radius_mm"))).NeutralAxisFromInside.Millimeters, 1e-10)
             .Verify(1));
     }
 
-    /// <summary>Trapezoid, closed form of Roark's Table 9.1 (from memory): r_n = A/[((b_i·r_o − b_o·r_i)/d)·ln(r_o/r_i) − (b_i − b_o)].</summary>
+    /// <summary>
+    /// Trapezoid, closed form of Roark's Table 9.1 (from memory): r_n = A/[((b_i·r_o − b_o·r_i)/d)·ln(r_o/r_i) − (b_i − b_o)].
+    /// </summary>
     [Theory]
     [InlineData(40, 10, 70, 30)]
     [InlineData(10, 40, 70, 5)]
@@ -56,7 +63,8 @@ public sealed class CurvedBarTests
     public void A_trapezoid_follows_its_closed_form(double inside, double outside, double depth, double radius)
     {
         double end = radius + depth;
-        double expected = depth * (inside + outside) / 2 / ((inside * end - outside * radius) / depth * Math.Log(end / radius) - (inside - outside));
+        double expected =
+            depth * (inside + outside) / 2 / ((inside * end - outside * radius) / depth * Math.Log(end / radius) - (inside - outside));
         CurvedBar bar = CurvedBar.Of(StackedSection.Of(1e-3, (depth, inside, outside)), BendRadius.Inside(Length.FromMillimeters(radius)));
         Assert.Equal(1, bar.NeutralRadius.Millimeters / expected, 1e-12);
     }
@@ -71,12 +79,14 @@ public sealed class CurvedBarTests
     {
         double radius = insideOverDepth * 20 + 10;
         double expected = 100 / (2 * (radius + Math.Sqrt(insideOverDepth * 20 * (insideOverDepth * 20 + 20))));
-        CurvedBar bar = CurvedBar.Of(new RoundBar(Length.FromMillimeters(20)).Section, BendRadius.Inside(Length.FromMillimeters(insideOverDepth * 20)));
+        CurvedBar bar =
+            CurvedBar.Of(new RoundBar(Length.FromMillimeters(20)).Section, BendRadius.Inside(Length.FromMillimeters(insideOverDepth * 20)));
         Assert.Equal(1, bar.Eccentricity.Millimeters / expected, 1e-10);
     }
 
     /// <summary>
-    /// Stacked rectangles at R/h = 1e6 in 28-digit decimals: R̄·ln(r₂/r₁) = 2X(1 + x²/3 + x⁴/5) with x = (r₂ − r₁)/(r₂ + r₁) and X = R̄·x; what is left out is of the order x⁶ = 1e−40.
+    /// Stacked rectangles at R/h = 1e6 in 28-digit decimals: R̄·ln(r₂/r₁) = 2X(1 + x²/3 + x⁴/5) with x = (r₂ − r₁)/(r₂ + r₁) and X = R̄·x;
+    /// what is left out is of the order x⁶ = 1e−40.
     /// </summary>
     [Theory]
     [InlineData(1, 1, 20, 30)]
@@ -121,7 +131,10 @@ public sealed class CurvedBarTests
         }
     }
 
-    /// <summary>A positive moment closes the ring: it compresses the inside, stretches the outside and presses the fibers together; the stress has the moment as its resultant.</summary>
+    /// <summary>
+    /// A positive moment closes the ring: it compresses the inside, stretches the outside and presses the fibers together; the stress has
+    /// the moment as its resultant.
+    /// </summary>
     [Fact]
     public void A_positive_moment_compresses_the_inside()
     {
@@ -135,7 +148,8 @@ public sealed class CurvedBarTests
             Assert.True(bar.StressAt(section.Depth, moment, Force.Zero).Pascals > 0);
             Assert.Equal(0, bar.StressAt(bar.NeutralAxisFromInside, moment, Force.Zero).Pascals / straight, 1e-9);
             Assert.True(bar.RadialStressAt(bar.NeutralAxisFromInside, moment).Pascals < 0);
-            Assert.Equal(1 / section.Properties.Area.SquareMeters, bar.StressAt(Length.Zero, Torque.Zero, Force.FromNewtons(1)).Pascals, 1e-6);
+            Assert.Equal(1 / section.Properties.Area.SquareMeters, bar.StressAt(Length.Zero, Torque.Zero, Force.FromNewtons(1)).Pascals,
+                1e-6);
         }
     }
 
@@ -143,8 +157,10 @@ public sealed class CurvedBarTests
     public void A_fiber_outside_the_section_is_refused_by_name()
     {
         CurvedBar bar = CurvedBar.Of(new RoundBar(Length.FromMillimeters(20)).Section, BendRadius.Inside(Length.FromMillimeters(50)));
-        Assert.Equal("fromInside", Assert.Throws<ArgumentOutOfRangeException>(() => bar.StressAt(Length.FromMillimeters(21), Torque.Zero, Force.Zero)).ParamName);
-        Assert.Equal("fromInside", Assert.Throws<ArgumentOutOfRangeException>(() => bar.RadialStressAt(Length.Zero, Torque.Zero)).ParamName);
+        Assert.Equal("fromInside",
+            Assert.Throws<ArgumentOutOfRangeException>(() => bar.StressAt(Length.FromMillimeters(21), Torque.Zero, Force.Zero)).ParamName);
+        Assert.Equal("fromInside",
+            Assert.Throws<ArgumentOutOfRangeException>(() => bar.RadialStressAt(Length.Zero, Torque.Zero)).ParamName);
     }
 
     private static CurvedBar WithRadiusOverC(ReferenceRow row, double bore)
@@ -162,7 +178,9 @@ public sealed class CurvedBarTests
 
     private static OrientedSection[] Shapes()
     {
-        EqualAngle angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+        EqualAngle angle =
+            new(Length.FromMillimeters(30), Length.FromMillimeters(3),
+                AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
         FlatBar flat = new(Length.FromMillimeters(25), Length.FromMillimeters(5));
         return
         [

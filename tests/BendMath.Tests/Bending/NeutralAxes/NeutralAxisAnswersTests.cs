@@ -8,12 +8,17 @@ namespace BendMath.Tests.Bending.NeutralAxes;
 public sealed class NeutralAxisAnswersTests
 {
     private static readonly BarMaterial Steel = new(
-        "mild steel", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290)), Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
+        "mild steel", new PerfectlyPlastic(Pressure.FromGigapascals(205), Pressure.FromMegapascals(290)),
+            Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
 
     private static readonly BarMaterial Hardening = new(
-        "mild steel", new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2), Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
+        "mild steel", new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(600), 0.2),
+            Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26));
 
-    /// <summary>Machinery's Handbook, 31st ed. (2020), p. 2691 (found): 3 × 3 × 3/8 in angle inside and outside a 20 ft stand-pipe. The book rounds π·240 to 754, which allows 0.02 in.</summary>
+    /// <summary>
+    /// Machinery's Handbook, 31st ed. (2020), p. 2691 (found): 3 × 3 × 3/8 in angle inside and outside a 20 ft stand-pipe. The book rounds
+    /// π·240 to 754, which allows 0.02 in.
+    /// </summary>
     [Fact]
     public void Machinerys_Handbook_stand_pipe_example()
     {
@@ -24,14 +29,18 @@ public sealed class NeutralAxisAnswersTests
         Assert.Equal(749.681, inner.Inches, 0.022);
     }
 
-    /// <summary>Middle fiber in print and measured: trade forum answer, 20 in outside diameter of 1/4 in flat (found; uses 3.14); Templeton 1855, hoop of 7/8 in bar, 16 1/2 in (found).</summary>
+    /// <summary>
+    /// Middle fiber in print and measured: trade forum answer, 20 in outside diameter of 1/4 in flat (found; uses 3.14); Templeton 1855,
+    /// hoop of 7/8 in bar, 16 1/2 in (found).
+    /// </summary>
     [Theory]
     [InlineData(20, 0.25, 62.015, 0.04)]
     [InlineData(16.5, 0.875, 49, 0.13)]
     public void Rings_of_flat_and_bar_by_the_middle_fiber(double outside, double thickness, double length, double rounding)
     {
         FlatBar flat = new(Length.FromInches(1), Length.FromInches(thickness));
-        NeutralAxisAnswers answers = NeutralAxisAnswers.For(BendAnalysis.Of(flat.EasyWay, Steel), BendRadius.OutsideDiameter(Length.FromInches(outside)));
+        NeutralAxisAnswers answers =
+            NeutralAxisAnswers.For(BendAnalysis.Of(flat.EasyWay, Steel), BendRadius.OutsideDiameter(Length.FromInches(outside)));
         Assert.All(
             new[] { NeutralAxisMethod.Centroid, NeutralAxisMethod.EqualArea, NeutralAxisMethod.Loaded, NeutralAxisMethod.FlatStandard },
             method => Assert.Equal(length, answers.Find(method)!.BlankLength.Inches, rounding));
@@ -42,7 +51,8 @@ public sealed class NeutralAxisAnswersTests
     public void A_measured_ferrule_agrees_with_the_middle_fiber()
     {
         FlatBar strip = new(Length.FromMillimeters(10), Length.FromMillimeters(1));
-        NeutralAxisAnswers answers = NeutralAxisAnswers.For(BendAnalysis.Of(strip.EasyWay, Steel), BendRadius.InsideDiameter(Length.FromMillimeters(16)));
+        NeutralAxisAnswers answers =
+            NeutralAxisAnswers.For(BendAnalysis.Of(strip.EasyWay, Steel), BendRadius.InsideDiameter(Length.FromMillimeters(16)));
         Assert.Equal(53.37, answers.Find(NeutralAxisMethod.Loaded)!.BlankLength.Millimeters, 0.1);
         Assert.Equal(53.37, answers.Find(NeutralAxisMethod.FlatStandard)!.BlankLength.Millimeters, 0.1);
         Assert.Equal(0, answers.Find(NeutralAxisMethod.Centroid)!.FiberFromInside.Millimeters - 0.5, 1e-12);
@@ -68,7 +78,9 @@ public sealed class NeutralAxisAnswersTests
     [Fact]
     public void Rigid_power_law_runs_from_the_equal_area_axis_to_the_centroid()
     {
-        OrientedSection section = new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut;
+        OrientedSection section =
+            new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3),
+                AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5))).FlangeOut;
         Assert.Equal(section.Properties.EqualAreaAxisFromInside.Meters, PowerFiber(section, 0), 1e-14);
         Assert.Equal(section.Properties.CentroidFromInside.Meters, PowerFiber(section, 1), 1e-14);
         Assert.Equal(0.006, PowerFiber(new RoundBar(Length.FromMillimeters(12)).Section, 0.37), 1e-14);
@@ -77,20 +89,26 @@ public sealed class NeutralAxisAnswersTests
     [Fact]
     public void An_angle_has_every_answer_but_the_one_for_flats()
     {
-        NeutralAxisAnswers answers = NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeOut, Hardening), BendRadius.Inside(Length.FromInches(8)));
+        NeutralAxisAnswers answers =
+            NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeOut, Hardening), BendRadius.Inside(Length.FromInches(8)));
         Assert.Equal(
-            Enum.GetValues<NeutralAxisMethod>().Where(method => method != NeutralAxisMethod.FlatStandard), answers.Answers.Select(answer => answer.Method));
+            Enum.GetValues<NeutralAxisMethod>().Where(method => method != NeutralAxisMethod.FlatStandard),
+                answers.Answers.Select(answer => answer.Method));
         Assert.Equal(answers.Longest.BlankLength - answers.Shortest.BlankLength, answers.Spread);
         Assert.Equal(NeutralAxisMethod.EqualArea, answers.Shortest.Method);
         Assert.Equal(NeutralAxisMethod.Centroid, answers.Longest.Method);
-        Assert.Equal(0.2, 0.2 + PowerFiber(Angle3().FlangeOut, 0.2) - answers.Find(NeutralAxisMethod.RigidPowerLaw)!.FiberFromInside.Meters, 1e-14);
+        Assert.Equal(0.2, 0.2 + PowerFiber(Angle3().FlangeOut, 0.2) - answers.Find(NeutralAxisMethod.RigidPowerLaw)!.FiberFromInside.Meters,
+            1e-14);
     }
 
     [Fact]
     public void The_fiber_after_release_gives_the_blank_of_the_finished_ring()
     {
-        NeutralAxisAnswers answers = NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeIn, Steel), BendRadius.Inside(Length.FromInches(8)));
-        foreach ((NeutralAxisMethod method, Release release) in new[] { (NeutralAxisMethod.ReleasedFree, Release.Free), (NeutralAxisMethod.ReleasedHeldFlat, Release.HeldFlat) })
+        NeutralAxisAnswers answers =
+            NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeIn, Steel), BendRadius.Inside(Length.FromInches(8)));
+        foreach ((NeutralAxisMethod method,
+            Release release) in new[] { (NeutralAxisMethod.ReleasedFree, Release.Free),
+                (NeutralAxisMethod.ReleasedHeldFlat, Release.HeldFlat) })
         {
             NeutralAxisAnswer answer = answers.Find(method)!;
             Length blank = answers.Loaded.Release(release).Ring.BlankLengthFor(Angle.FromDegrees(360));
@@ -114,9 +132,12 @@ public sealed class NeutralAxisAnswersTests
     public void The_page_on_the_neutral_axis_prints_what_the_library_computes()
     {
         string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "concepts", "neutral-axis.md"));
-        NeutralAxisAnswers answers = NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeOut, Hardening), BendRadius.Inside(Length.FromInches(8)));
+        NeutralAxisAnswers answers =
+            NeutralAxisAnswers.For(BendAnalysis.Of(Angle3().FlangeOut, Hardening), BendRadius.Inside(Length.FromInches(8)));
         Assert.All(answers.Answers, answer => Assert.Contains(
-            string.Create(CultureInfo.InvariantCulture, $"| {answer.Name} | {answer.FiberFromInside.Inches:0.000} | {answer.BlankLength.Inches:0.00} |"), page, StringComparison.Ordinal));
+            string.Create(CultureInfo.InvariantCulture,
+                $"| {answer.Name} | {answer.FiberFromInside.Inches:0.000} | {answer.BlankLength.Inches:0.00} |"), page,
+                    StringComparison.Ordinal));
         Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{answers.Spread.Inches:0.00} in"), page, StringComparison.Ordinal);
     }
 
@@ -129,7 +150,9 @@ public sealed class NeutralAxisAnswersTests
         foreach (double beyond in new[] { -1e-3, 0, 1e-12, 1e-7 })
         {
             BendRadius loaded = BendRadius.Centroid(centroid + Length.FromMeters(beyond));
-            Assert.Contains("must leave an inside radius", Assert.Throws<ArgumentOutOfRangeException>("loaded", () => NeutralAxisAnswers.For(analysis, loaded)).Message, StringComparison.Ordinal);
+            Assert.Contains("must leave an inside radius",
+                Assert.Throws<ArgumentOutOfRangeException>("loaded", () => NeutralAxisAnswers.For(analysis, loaded)).Message,
+                    StringComparison.Ordinal);
             Assert.Throws<ArgumentOutOfRangeException>("loaded", () => NeutralAxisAnswers.For(analysis, loaded, 0.2));
         }
     }

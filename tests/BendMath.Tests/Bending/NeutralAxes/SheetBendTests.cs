@@ -11,15 +11,17 @@ public sealed class SheetBendTests
     [Fact]
     public void Groover_example_19_2_bend_allowance()
     {
-        SheetBend bend = SheetBend.Of(Length.FromMillimeters(3.2), Length.FromMillimeters(4.75), Angle.FromDegrees(60), Length.FromMillimeters(0.33 * 3.2));
+        SheetBend bend =
+            SheetBend.Of(Length.FromMillimeters(3.2), Length.FromMillimeters(4.75), Angle.FromDegrees(60),
+                Length.FromMillimeters(0.33 * 3.2));
         Assert.Equal(6.08, bend.BendAllowance.Millimeters, 0.005);
         Assert.Equal(0.33, bend.ThicknessFactor, 1e-12);
         Assert.Equal(0.66, bend.HalfThicknessFactor, 1e-12);
     }
 
     /// <summary>
-    /// Machinery's Handbook, 31st ed. (2020), p. 1421, formulas 32 to 34 (found): 0.55T, 0.64T, 0.71T + 1.57R; K = 0.350, 0.408, 0.452. The lengths agree within the rounding of 1.57 for π/2.
-    /// The worked total of 5.545 in is left out: its inputs were not read.
+    /// Machinery's Handbook, 31st ed. (2020), p. 1421, formulas 32 to 34 (found): 0.55T, 0.64T, 0.71T + 1.57R; K = 0.350, 0.408, 0.452. The
+    /// lengths agree within the rounding of 1.57 for π/2. The worked total of 5.545 in is left out: its inputs were not read.
     /// </summary>
     [Theory]
     [InlineData(SheetMetal.SoftBrass, 0.55, 0.350)]
@@ -42,7 +44,10 @@ public sealed class SheetBendTests
         }
     }
 
-    /// <summary>Workshop form found in print: v = 0.43 r + 1.48 s for a right angle, which is k = 0.66; half a unit of the last digit of each coefficient.</summary>
+    /// <summary>
+    /// Workshop form found in print: v = 0.43 r + 1.48 s for a right angle, which is k = 0.66; half a unit of the last digit of each
+    /// coefficient.
+    /// </summary>
     [Theory]
     [InlineData(1, 1)]
     [InlineData(2, 1)]
@@ -76,11 +81,15 @@ public sealed class SheetBendTests
         Assert.Equal(1, SheetBend.StandardFactor(thickness, 5.001 * thickness));
         Assert.Equal(1, SheetBend.StandardFactor(thickness, 5 * thickness), 0.001);
         Assert.Equal(0.5, SheetBend.ByStandard(thickness, 10 * thickness, Right).ThicknessFactor, 1e-15);
-        Assert.Equal("insideRadius", Assert.Throws<ArgumentOutOfRangeException>(() => SheetBend.StandardFactor(thickness, 0.05 * thickness)).ParamName);
-        Assert.Equal("insideRadius", Assert.Throws<ArgumentOutOfRangeException>(() => SheetBend.SteppedStandardFactor(thickness, 0.6 * thickness)).ParamName);
+        Assert.Equal("insideRadius",
+            Assert.Throws<ArgumentOutOfRangeException>(() => SheetBend.StandardFactor(thickness, 0.05 * thickness)).ParamName);
+        Assert.Equal("insideRadius",
+            Assert.Throws<ArgumentOutOfRangeException>(() => SheetBend.SteppedStandardFactor(thickness, 0.6 * thickness)).ParamName);
     }
 
-    /// <summary>DIN 6935 (from memory): v of s = 2, r = 4 mm, k = 0.65 + 0.5·lg 2, written out for opening angles of 60°, 90°, 120° and 170°.</summary>
+    /// <summary>
+    /// DIN 6935 (from memory): v of s = 2, r = 4 mm, k = 0.65 + 0.5·lg 2, written out for opening angles of 60°, 90°, 120° and 170°.
+    /// </summary>
     [Theory]
     [InlineData(60, 1)]
     [InlineData(90, 1)]
@@ -103,5 +112,6 @@ public sealed class SheetBendTests
             () => SheetBend.Of(Length.FromMillimeters(2), Length.FromMillimeters(1), Right, Length.FromMillimeters(-1))).ParamName);
     }
 
-    private static SheetBend Standard(double degrees) => SheetBend.ByStandard(Length.FromMillimeters(2), Length.FromMillimeters(4), Angle.FromDegrees(degrees));
+    private static SheetBend Standard(double degrees) =>
+        SheetBend.ByStandard(Length.FromMillimeters(2), Length.FromMillimeters(4), Angle.FromDegrees(degrees));
 }

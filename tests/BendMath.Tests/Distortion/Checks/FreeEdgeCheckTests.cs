@@ -5,7 +5,10 @@ using static BendMath.Tests.Distortion.Bends;
 
 namespace BendMath.Tests.Distortion.Checks;
 
-/// <summary>Plastic buckling of a leg held along one edge: closed forms of deformation theory (Stowell; Gerard), and the buckling factors of EN 1993-1-5, Table 4.2; both from memory.</summary>
+/// <summary>
+/// Plastic buckling of a leg held along one edge: closed forms of deformation theory (Stowell; Gerard), and the buckling factors of EN
+/// 1993-1-5, Table 4.2; both from memory.
+/// </summary>
 public sealed class FreeEdgeCheckTests
 {
     private static readonly PowerHardening Power = new(Pressure.FromGigapascals(2e5), Pressure.FromMegapascals(600), 0.2);
@@ -24,12 +27,18 @@ public sealed class FreeEdgeCheckTests
         }
     }
 
-    /// <summary>Strain falling to zero at the hinge, power law: (t/b)²·(n + 3)/(9n). The elastic line before it is made so steep that it does not count.</summary>
+    /// <summary>
+    /// Strain falling to zero at the hinge, power law: (t/b)²·(n + 3)/(9n). The elastic line before it is made so steep that it does not
+    /// count.
+    /// </summary>
     [Fact]
     public void A_gradient_raises_it_by_the_exponent_of_a_power_law() => Near.Relative(
-        0.01 * 3.5 / 4.5, Critical(new PowerHardening(Pressure.FromGigapascals(5.9e5), Pressure.FromMegapascals(600), 0.5), 10, 1, 0), 1e-5);
+        0.01 * 3.5 / 4.5, Critical(new PowerHardening(Pressure.FromGigapascals(5.9e5), Pressure.FromMegapascals(600), 0.5), 10, 1, 0),
+            1e-5);
 
-    /// <summary>The same with the part x_c next to the hinge that stays elastic: ∫E_s dx = (K·eⁿ⁻¹·b/n)·(1 − (1 − n)·x_cⁿ), x_c = e_y/e.</summary>
+    /// <summary>
+    /// The same with the part x_c next to the hinge that stays elastic: ∫E_s dx = (K·eⁿ⁻¹·b/n)·(1 − (1 − n)·x_cⁿ), x_c = e_y/e.
+    /// </summary>
     [Fact]
     public void An_elastic_part_next_to_the_hinge_counts()
     {
@@ -60,7 +69,9 @@ public sealed class FreeEdgeCheckTests
         Assert.Null(FreeEdgeCheck.Of(At(RimAngle.FlangeOut, 100), DistortionSettings.Default));
     }
 
-    /// <summary>Half a leg against the center on its bisector: the hinge lies closer to the neutral axis than on an upright leg of that length.</summary>
+    /// <summary>
+    /// Half a leg against the center on its bisector: the hinge lies closer to the neutral axis than on an upright leg of that length.
+    /// </summary>
     [Fact]
     public void The_bisector_is_checked_along_its_leg()
     {
@@ -69,5 +80,6 @@ public sealed class FreeEdgeCheckTests
         Near.Relative(-bend.StrainAt(Mm(1.5 * Math.Sqrt(0.5))).DecimalFractions, finding.Demand, 1e-12);
     }
 
-    private static double Critical(StressStrainLaw law, double width, double thickness, double ratio) => FreeEdgeCheck.CriticalStrain(law, Mm(width), Mm(thickness), ratio).DecimalFractions;
+    private static double Critical(StressStrainLaw law, double width, double thickness, double ratio) =>
+        FreeEdgeCheck.CriticalStrain(law, Mm(width), Mm(thickness), ratio).DecimalFractions;
 }

@@ -12,7 +12,10 @@ namespace BendMath.Tests.Distortion.Checks;
 
 public sealed class LegAngleCheckTests
 {
-    /// <summary>The strip of a cylinder solved by finite differences (MathNet): u⁗ + 4λ⁴u = 0, u = 1 and u′ = 0 at the heel, no moment and no force at the edge.</summary>
+    /// <summary>
+    /// The strip of a cylinder solved by finite differences (MathNet): u⁗ + 4λ⁴u = 0, u = 1 and u′ = 0 at the heel, no moment and no force
+    /// at the edge.
+    /// </summary>
     [Theory]
     [InlineData(0.25)]
     [InlineData(0.5)]
@@ -32,7 +35,8 @@ public sealed class LegAngleCheckTests
     [InlineData(0.5, 0.89)]
     [InlineData(1, 0.71)]
     [InlineData(2, 0.51)]
-    public void The_effective_part_has_its_round_figures(double ratio, double part) => Near.Absolute(part, LegAngleCheck.EffectivePart(ratio), 0.005);
+    public void The_effective_part_has_its_round_figures(double ratio, double part) =>
+        Near.Absolute(part, LegAngleCheck.EffectivePart(ratio), 0.005);
 
     [Fact]
     public void A_backed_leg_keeps_its_angle()
@@ -47,12 +51,14 @@ public sealed class LegAngleCheckTests
     }
 
     /// <summary>
-    /// Common practice, no source: a 3/4 in leg usually bends clean at a radius of 5 in. The theory calls it doubtful if nothing backs the leg, so a shop that has not said is told to try, not to stop.
+    /// Common practice, no source: a 3/4 in leg usually bends clean at a radius of 5 in. The theory calls it doubtful if nothing backs the
+    /// leg, so a shop that has not said is told to try, not to stop.
     /// </summary>
     [Fact]
     public void A_leg_of_which_nobody_says_whether_it_is_backed_asks_for_a_trial()
     {
-        LoadedBend practice = BendAnalysis.Of(new EqualAngle(Length.FromInches(0.75), Length.FromInches(0.125), AngleFillets.Sharp).FlangeOut, Steel)
+        LoadedBend practice =
+            BendAnalysis.Of(new EqualAngle(Length.FromInches(0.75), Length.FromInches(0.125), AngleFillets.Sharp).FlangeOut, Steel)
             .LoadedTo(BendRadius.Inside(Length.FromInches(5)));
         DistortionFinding finding = LegAngleCheck.Of(practice, DistortionSettings.Default)!;
         Assert.Equal(RiskLevel.Medium, finding.Level);
@@ -61,7 +67,10 @@ public sealed class LegAngleCheckTests
         Assert.Equal(RiskLevel.Low, DistortionReport.Of(practice).Find("leg to radius")!.Level);
     }
 
-    /// <summary>Turned by that much about the heel, the free edge has come to the neutral axis: the fibers of the leg put there by hand, strain (y − y_n)·κ.</summary>
+    /// <summary>
+    /// Turned by that much about the heel, the free edge has come to the neutral axis: the fibers of the leg put there by hand, strain (y −
+    /// y_n)·κ.
+    /// </summary>
     [Fact]
     public void Turned_by_that_much_the_edge_of_the_leg_is_unstrained()
     {
@@ -70,28 +79,34 @@ public sealed class LegAngleCheckTests
         double StrainAt(double along) => rim.StrainAt(Length.FromMillimeters(1.5 + along * Math.Sin(turn))).DecimalFractions;
         Near.Absolute(0, StrainAt(28.5), 1e-12, "edge");
         Assert.True(StrainAt(20) < 0);
-        Assert.Contains(string.Format(CultureInfo.InvariantCulture, "turned by {0:0.#}° its edge bears nothing", turn * 180 / Math.PI), LegAngleCheck.Of(rim, DistortionSettings.Default)!.Sentence, StringComparison.Ordinal);
+        Assert.Contains(string.Format(CultureInfo.InvariantCulture, "turned by {0:0.#}° its edge bears nothing", turn * 180 / Math.PI),
+            LegAngleCheck.Of(rim, DistortionSettings.Default)!.Sentence, StringComparison.Ordinal);
         Assert.Null(LegAngleCheck.TurnThatRelievesEdge(At(Flat.HardWay, 240)));
 
         // A thick leg one and a half times its thickness long: the neutral axis lies further away than its edge can go.
-        LoadedBend stub = At(new UnequalAngle(Length.FromMillimeters(60), Length.FromMillimeters(9), Length.FromMillimeters(6), AngleFillets.Sharp).Orientations.First(way => way.Height > 0.05 && way.Features.Outstands.All(leg => leg.FreeEdge != FreeEdge.Inside)), 240);
+        LoadedBend stub =
+            At(new UnequalAngle(Length.FromMillimeters(60), Length.FromMillimeters(9), Length.FromMillimeters(6), AngleFillets.Sharp).Orientations.First(way => way.Height > 0.05 && way.Features.Outstands.All(leg => leg.FreeEdge != FreeEdge.Inside)), 240);
         Assert.Null(LegAngleCheck.TurnThatRelievesEdge(stub));
     }
 
     /// <summary>
-    /// That turn is no bound: a straight leg that only its own stress along the ring turns, nothing resisting at the heel, comes to rest where the work ∫w(e) dx is least, w = e² elastic, |e| plastic. Least found by MathNet: 1.5 and √2
-    /// times that sine.
+    /// That turn is no bound: a straight leg that only its own stress along the ring turns, nothing resisting at the heel, comes to rest
+    /// where the work ∫w(e) dx is least, w = e² elastic, |e| plastic. Least found by MathNet: 1.5 and √2 times that sine.
     /// </summary>
     [Theory]
     [InlineData(2, 1.5)]
     [InlineData(1, 1.4142135623730951)]
     public void A_leg_that_nothing_holds_turns_further(double power, double times)
     {
-        double Work(double turn) => Integrate.GaussLegendre(x => Math.Pow(Math.Abs(1 - turn * x), power), 0, 1 / turn, 64) + Integrate.GaussLegendre(x => Math.Pow(Math.Abs(1 - turn * x), power), 1 / turn, 1, 64);
+        double Work(double turn) =>
+            Integrate.GaussLegendre(x => Math.Pow(Math.Abs(1 - turn * x), power), 0, 1 / turn, 64)
+                + Integrate.GaussLegendre(x => Math.Pow(Math.Abs(1 - turn * x), power), 1 / turn, 1, 64);
         Near.Relative(times, FindMinimum.OfScalarFunctionConstrained(Work, 1.01, 3, 1e-7), 1e-4, "turn at rest");
     }
 
-    /// <summary>With the flange in, the leg lies at the outside face, is stretched and pulled toward the center; its radius is that of its middle.</summary>
+    /// <summary>
+    /// With the flange in, the leg lies at the outside face, is stretched and pulled toward the center; its radius is that of its middle.
+    /// </summary>
     [Fact]
     public void A_stretched_leg_is_pushed_toward_the_center()
     {

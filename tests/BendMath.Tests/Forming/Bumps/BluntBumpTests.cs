@@ -23,11 +23,13 @@ public sealed class BluntBumpTests
     {
         BendAnalysis analysis = CaseRow.Analysis(row);
         ThreePointSetup setup = new(CaseRow.Millimeters(row, "half_span_mm"), CaseRow.Millimeters(row, "nose_radius_mm"));
-        (double curvature, BluntBump.Touch last) = Bend(analysis, setup, CaseRow.Millimeters(row, "stroke_mm").Meters, CaseRow.Millimeters(row, "feed_mm").Meters);
+        (double curvature, BluntBump.Touch last) =
+            Bend(analysis, setup, CaseRow.Millimeters(row, "stroke_mm").Meters, CaseRow.Millimeters(row, "feed_mm").Meters);
         new Comparison(row)
             .Relative("curvature_per_mm", curvature / 1e3, 1e-4)
             .Relative("bending_moment_nmm", last.Tent.Peak * 1e3, 1e-4)
-            .Relative("flat_inside_radius_mm", BumpedBar.LoadedLeaving(analysis, curvature)!.Release(Release.HeldFlat).Ring.InsideRadius.Millimeters, 1e-4)
+            .Relative("flat_inside_radius_mm",
+            BumpedBar.LoadedLeaving(analysis, curvature)!.Release(Release.HeldFlat).Ring.InsideRadius.Millimeters, 1e-4)
             .Verify(3);
     }
 
@@ -43,7 +45,9 @@ public sealed class BluntBumpTests
     {
         BendAnalysis analysis = Flat();
         ThreePointSetup setup = new(Length.FromMillimeters(80), Length.FromMillimeters(nose));
-        double steady = new IncrementalThreePointBending(setup).FormAtStroke(analysis, Length.FromMillimeters(12.8)).Loaded.Release(Release.HeldFlat).Ring.Curvature.InverseMeters;
+        double steady =
+            new IncrementalThreePointBending(setup).FormAtStroke(analysis, Length.FromMillimeters(12.8)).Loaded.Release(
+                Release.HeldFlat).Ring.Curvature.InverseMeters;
         double before = 0;
         foreach (int part in new[] { 16, 32, 64 })
         {
@@ -90,7 +94,9 @@ public sealed class BluntBumpTests
 
     private static BendAnalysis Flat() => BendAnalysis.Of(
         new FlatBar(Length.FromMillimeters(20), Length.FromMillimeters(8)).EasyWay,
-        new BarMaterial("steel", new LinearHardening(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500)), Density.FromKilogramsPerCubicMeter(7850)));
+        new BarMaterial("steel",
+            new LinearHardening(Pressure.FromGigapascals(200), Pressure.FromMegapascals(310), Pressure.FromMegapascals(1500)),
+                Density.FromKilogramsPerCubicMeter(7850)));
 
     /// <summary>
     /// A pass of four half-spans and thirty feeds, when the kink of the first bite has died out; mean curvature of the last two feeds

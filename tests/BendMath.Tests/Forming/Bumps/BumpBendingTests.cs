@@ -5,14 +5,18 @@ using UnitsNet;
 
 namespace BendMath.Tests.Forming.Bumps;
 
-/// <summary>What bump-by-bump bending tends to: small feed, rigid metal, elastic bar, wide nose; and the two ends of the bar. Every expected value is derived on the page on forming models.</summary>
+/// <summary>
+/// What bump-by-bump bending tends to: small feed, rigid metal, elastic bar, wide nose; and the two ends of the bar. Every expected value
+/// is derived on the page on forming models.
+/// </summary>
 public sealed class BumpBendingTests
 {
     private const double A = BumpCase.HalfSpan;
 
     /// <summary>
-    /// As the feed vanishes both equations of the steady state add up, with the contact in the middle: κ₀/2 − W/(2M₀²) + κ_p/2 + M₀/(3EI) = κ_nom. A feed f leaves valleys M₀·f/(2a) deep between bumps,
-    /// so the mean falls short by κ_p′·M₀·f/(4a) less what the greater moment makes up for. The error is of the first order, and its factor is known.
+    /// As the feed vanishes both equations of the steady state add up, with the contact in the middle: κ₀/2 − W/(2M₀²) + κ_p/2 + M₀/(3EI) =
+    /// κ_nom. A feed f leaves valleys M₀·f/(2a) deep between bumps, so the mean falls short by κ_p′·M₀·f/(4a) less what the greater moment
+    /// makes up for. The error is of the first order, and its factor is known.
     /// </summary>
     [Fact]
     public void Error_of_a_feed_is_of_first_order_with_the_derived_factor()
@@ -28,7 +32,9 @@ public sealed class BumpBendingTests
 
         double slopeOfPermanent = (1 / metal.SlopeAt(peak)) - (1 / metal.Stiffness);
         double perMoment = 1e-6 * peak;
-        double slopeOfSum = (Sum(metal, peak + perMoment) - Sum(metal, peak - perMoment)) / (metal.MomentAt(peak + perMoment) - metal.MomentAt(peak - perMoment));
+        double slopeOfSum =
+            (Sum(metal, peak + perMoment) - Sum(metal, peak - perMoment))
+                / (metal.MomentAt(peak + perMoment) - metal.MomentAt(peak - perMoment));
         double factor = slopeOfPermanent * moment / 4 * (1 - (slopeOfPermanent / (2 * slopeOfSum)));
         Near.Relative(factor, errors[5] * 32 * 32, 0.01, "error over f/a");
     }
@@ -47,8 +53,9 @@ public sealed class BumpBendingTests
     }
 
     /// <summary>
-    /// Without hardening every bump is a hinge: those behind the nose and the one under it make κ_p·(1 + f/a)/2 of κ_nom wherever f divides a. The rest is the elastic bar, M_p/(3EI) = κ_y/2 on each side, and the
-    /// plastic zone ahead of the nose, at most ½∫(1 − (M/M_p)²)dκ − κ_y/2 = (20/27 − 1/2)·κ_y.
+    /// Without hardening every bump is a hinge: those behind the nose and the one under it make κ_p·(1 + f/a)/2 of κ_nom wherever f divides
+    /// a. The rest is the elastic bar, M_p/(3EI) = κ_y/2 on each side, and the plastic zone ahead of the nose, at most ½∫(1 − (M/M_p)²)dκ −
+    /// κ_y/2 = (20/27 − 1/2)·κ_y.
     /// </summary>
     [Theory]
     [InlineData(4)]
@@ -68,21 +75,27 @@ public sealed class BumpBendingTests
         double nominal = 0.66 * BumpCase.Closed.YieldCurvature;
         BumpedBar bar = BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(nominal));
         Assert.True(bar.IsStraight);
-        Assert.All(bar.Outcomes, outcome => Near.Relative(1.5 * nominal, outcome.PeakCurvature.InverseMeters, 1e-9, "curvature under the nose"));
+        Assert.All(bar.Outcomes,
+            outcome => Near.Relative(1.5 * nominal, outcome.PeakCurvature.InverseMeters, 1e-9, "curvature under the nose"));
         Assert.Null(bar.FirstBiteKink);
         Assert.Null(bar.MeanRing(Length.Zero, bar.BarLength));
         Assert.True(BumpCase.Feeding(0.01).FormAtStroke(BumpCase.Hardening, BumpCase.Stroke(nominal)).IsStraightWhen(Release.Free));
-        BumpedBar bent = BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(0.67 * BumpCase.Closed.YieldCurvature));
+        BumpedBar bent =
+            BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(0.67 * BumpCase.Closed.YieldCurvature));
         Assert.False(bent.IsStraight);
     }
 
-    /// <summary>A nose wider than the ring a point would leave: the bar lies on it and the ring is that of a die with the radius of the nose.</summary>
+    /// <summary>
+    /// A nose wider than the ring a point would leave: the bar lies on it and the ring is that of a die with the radius of the nose.
+    /// </summary>
     [Fact]
     public void A_wide_nose_is_wrapped()
     {
         ThreePointSetup wide = new(BumpCase.M(A), Length.FromMillimeters(110));
         FormedBend formed = BumpCase.Feeding(0.002, wide).FormAtStroke(BumpCase.Hardening, BumpCase.Stroke(BumpCase.Nominal));
-        FinishedRing wrapped = new WrapBending().Form(BumpCase.Hardening, new("nose", Length.FromMillimeters(110), ReferenceFace.InsideOfBar)).RingWhen(Release.HeldFlat);
+        FinishedRing wrapped =
+            new WrapBending().Form(BumpCase.Hardening, new("nose", Length.FromMillimeters(110), ReferenceFace.InsideOfBar))
+                .RingWhen(Release.HeldFlat);
         Near.Relative(wrapped.InsideRadius.Meters, formed.RingWhen(Release.HeldFlat).InsideRadius.Meters, 1e-6, "finished radius");
         Assert.True(formed.Contact!.WrapsNose);
         Assert.Contains(formed.Advisories, advisory => advisory.Code == "wraps-nose");
@@ -91,7 +104,8 @@ public sealed class BumpBendingTests
         Assert.All(bar.Outcomes, outcome => Assert.InRange(outcome.PeakCurvature.InverseMeters, 0, (1 / 0.114) + 1e-9));
         Assert.True(bar.Outcomes[0].LengthOnNose.Millimeters > 1);
         Near.Relative(1 / 0.114, bar.Outcomes[0].PeakCurvature.InverseMeters, 1e-9, "curvature on the nose");
-        Assert.Throws<ArgumentOutOfRangeException>("stroke", () => BumpCase.Feeding(0.002, wide).FormAtStroke(BumpCase.Hardening, BumpCase.Stroke(1 / 0.113)));
+        Assert.Throws<ArgumentOutOfRangeException>("stroke",
+            () => BumpCase.Feeding(0.002, wide).FormAtStroke(BumpCase.Hardening, BumpCase.Stroke(1 / 0.113)));
     }
 
     /// <summary>Far from the ends a pass leaves what the steady state says.</summary>
@@ -132,13 +146,17 @@ public sealed class BumpBendingTests
     {
         BumpedBar bar = Pass(BumpCase.Hardening, 0.01, 0.5);
         BumpedBar mirrored = BumpCase.Feeding(0.01).Bend(
-            BumpCase.Hardening, bar.BarLength, [.. bar.Outcomes.Select(outcome => new Bump(bar.BarLength - outcome.Bump.Position, outcome.Bump.Stroke))]);
+            BumpCase.Hardening, bar.BarLength,
+                [.. bar.Outcomes.Select(outcome => new Bump(bar.BarLength - outcome.Bump.Position, outcome.Bump.Stroke))]);
         Near.Relative(bar.FirstBiteKink!.Value, mirrored.FirstBiteKink!.Value, 1e-6, "kink");
         Assert.Contains(mirrored.Advisories, advisory => advisory.Code == "first-bite-kink");
         Near.Relative(bar.LeadingTail.Meters, mirrored.TrailingTail.Meters, 1e-6, "tail");
     }
 
-    /// <summary>With the elasticity and yield of steel: between 2 and 5, and far beyond without hardening. Lighter first bites leave none, and no other one either.</summary>
+    /// <summary>
+    /// With the elasticity and yield of steel: between 2 and 5, and far beyond without hardening. Lighter first bites leave none, and no
+    /// other one either.
+    /// </summary>
     [Theory]
     [InlineData(0, 5, 100)]
     [InlineData(0.1, 2, 5)]
@@ -164,7 +182,8 @@ public sealed class BumpBendingTests
         double steady = Curvature(analysis, 0.002);
         for (double place = A; place < 0.63; place += 0.002)
         {
-            Near.Relative(steady, bar.TurnBetween(BumpCase.M(place), BumpCase.M(place + 0.002)).Radians / 0.002, 1e-4, "curvature of a facet");
+            Near.Relative(steady, bar.TurnBetween(BumpCase.M(place), BumpCase.M(place + 0.002)).Radians / 0.002, 1e-4,
+                "curvature of a facet");
         }
     }
 
@@ -176,7 +195,9 @@ public sealed class BumpBendingTests
     {
         BendAnalysis analysis = perfectlyPlastic ? BumpCase.WithoutHardening : BumpCase.Hardening;
         BumpBending model = BumpCase.Feeding(0.004);
-        BumpedBar bar = model.Bend(analysis, BumpCase.M(0.7), model.PassWithLighterFirstBites(analysis, BumpCase.M(0.7), BumpCase.Stroke(BumpCase.Nominal)));
+        BumpedBar bar =
+            model.Bend(analysis, BumpCase.M(0.7),
+                model.PassWithLighterFirstBites(analysis, BumpCase.M(0.7), BumpCase.Stroke(BumpCase.Nominal)));
         Assert.InRange(bar.LeadingTail.Meters / A, least, most);
         Assert.InRange(bar.TrailingTail.Meters / A, least, most);
     }
@@ -184,7 +205,8 @@ public sealed class BumpBendingTests
     private static double Sum(HardeningFlat metal, double peak)
     {
         double moment = metal.MomentAt(peak);
-        return (peak / 2) - (metal.SquaredUpTo(peak) / (2 * moment * moment)) + (metal.PermanentAfter(moment) / 2) + (moment / (3 * metal.Stiffness));
+        return (peak / 2) - (metal.SquaredUpTo(peak) / (2 * moment * moment)) + (metal.PermanentAfter(moment) / 2)
+            + (moment / (3 * metal.Stiffness));
     }
 
     private static double Curvature(BendAnalysis analysis, double feed) =>

@@ -9,13 +9,17 @@ public sealed class NextBendTests
     [Fact]
     public void A_ring_that_is_right_asks_for_no_change()
     {
-        NextBend next = NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free), Workshop.Inside(270));
+        NextBend next =
+            NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free), Workshop.Inside(270));
         Near.Relative(1, next.CurvatureRatio, 1e-12);
         Near.Relative(250, next.StampedRadius.Millimeters, 1e-12);
         Near.Relative(15, next.StrokeFor(Workshop.Bender, Length.FromMillimeters(15)).Millimeters, 1e-12);
     }
 
-    /// <summary>Where the bar follows the die, the stamp is known from the model itself: the correction must find the die that leaves the wanted ring, whatever face the stamp means.</summary>
+    /// <summary>
+    /// Where the bar follows the die, the stamp is known from the model itself: the correction must find the die that leaves the wanted
+    /// ring, whatever face the stamp means.
+    /// </summary>
     [Theory]
     [InlineData(250, 240, 0)]
     [InlineData(250, 265, 0)]
@@ -26,13 +30,17 @@ public sealed class NextBendTests
         WrapBending wrap = new();
         FinishedRing measured = wrap.Form(Workshop.RimSteel, Workshop.Die("A", stamp, face)).RingWhen(Release.Free);
         FinishedRing wanted = wrap.Form(Workshop.RimSteel, Workshop.Die("B", nextStamp, face)).RingWhen(Release.Free);
-        NextBend next = NextBend.For(new(Workshop.Die("A", stamp, face), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free), BendRadius.Inside(wanted.InsideRadius));
+        NextBend next =
+            NextBend.For(new(Workshop.Die("A", stamp, face), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
+                BendRadius.Inside(wanted.InsideRadius));
         Near.Relative(nextStamp, next.StampedRadius.Millimeters, 1e-8);
         Assert.Equal(nextStamp > stamp, next.IsBentTooMuch);
         Assert.Contains(nextStamp > stamp ? "opened" : "bent again", next.Sentence, StringComparison.Ordinal);
     }
 
-    /// <summary>On a pinching bender a correction of some percent comes out within a fifth of itself, held against the full model of the contacts.</summary>
+    /// <summary>
+    /// On a pinching bender a correction of some percent comes out within a fifth of itself, held against the full model of the contacts.
+    /// </summary>
     [Theory]
     [InlineData(0.96)]
     [InlineData(1.05)]
@@ -42,7 +50,9 @@ public sealed class NextBendTests
         Length stroke = Length.FromMillimeters(15);
         FinishedRing measured = pinch.FormAtStroke(Workshop.RimSteel, stroke).RingWhen(Release.Free);
         FinishedRing wanted = pinch.FormAtStroke(Workshop.RimSteel, change * stroke).RingWhen(Release.Free);
-        NextBend next = NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free), BendRadius.Inside(wanted.InsideRadius));
+        NextBend next =
+            NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
+                BendRadius.Inside(wanted.InsideRadius));
         Near.Absolute(change - 1, next.StrokeFor(Workshop.Bender, stroke) / stroke - 1, 0.2 * Math.Abs(change - 1), "share of the stroke");
     }
 
@@ -51,8 +61,10 @@ public sealed class NextBendTests
     {
         MeasuredRing ring = new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free);
         Assert.Throws<ArgumentOutOfRangeException>("wanted", () => NextBend.For(ring, Workshop.Inside(0.001)));
-        Assert.Throws<ArgumentOutOfRangeException>("stroke", () => NextBend.For(ring, Workshop.Inside(260)).StrokeFor(Workshop.Bender, Length.FromMillimeters(131)));
+        Assert.Throws<ArgumentOutOfRangeException>("stroke",
+            () => NextBend.For(ring, Workshop.Inside(260)).StrokeFor(Workshop.Bender, Length.FromMillimeters(131)));
         Assert.Throws<ArgumentException>("ring", () => NextBend.For(
-            new(Workshop.Die("A", 20, ReferenceFace.OutsideOfBar), Workshop.RimSteel, Workshop.Inside(270), Release.Free), Workshop.Inside(260)));
+            new(Workshop.Die("A", 20, ReferenceFace.OutsideOfBar), Workshop.RimSteel, Workshop.Inside(270), Release.Free),
+                Workshop.Inside(260)));
     }
 }

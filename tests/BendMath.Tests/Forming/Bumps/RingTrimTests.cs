@@ -11,7 +11,10 @@ public sealed class RingTrimTests
 
     private const int Steps = 400;
 
-    /// <summary>The curve of the straightforward way (<see cref="SlowBumps"/>), on its grid of 400 steps in a half-span, by the midpoint rule; a flat keeps the length of its centroid line.</summary>
+    /// <summary>
+    /// The curve of the straightforward way (<see cref="SlowBumps"/>), on its grid of 400 steps in a half-span, by the midpoint rule; a
+    /// flat keeps the length of its centroid line.
+    /// </summary>
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -49,7 +52,10 @@ public sealed class RingTrimTests
         Assert.Equal(lighter, trim.EndGap.Meters < 0.1 * A);
     }
 
-    /// <summary>The points of the centroid line are the curve of the permanent curvature handed out, integrated here: the midpoint rule on 250,000 pieces.</summary>
+    /// <summary>
+    /// The points of the centroid line are the curve of the permanent curvature handed out, integrated here: the midpoint rule on 250,000
+    /// pieces.
+    /// </summary>
     [Fact]
     public void Points_are_those_of_the_permanent_curvature()
     {
@@ -82,13 +88,17 @@ public sealed class RingTrimTests
         Near.Absolute(direction, bar.TurnBetween(Length.Zero, bar.BarLength).Radians, 1e-7, "turn");
     }
 
-    /// <summary>A bar too short for a full turn says what lacks: the rest of the turn at the mean curvature. Its gap is the chord of what it has.</summary>
+    /// <summary>
+    /// A bar too short for a full turn says what lacks: the rest of the turn at the mean curvature. Its gap is the chord of what it has.
+    /// </summary>
     [Fact]
     public void A_bar_too_short_says_what_lacks()
     {
         BumpBending model = BumpCase.Feeding(0.001);
         Length length = BumpCase.M(0.45);
-        BumpedBar bar = model.Bend(BumpCase.Hardening, length, model.PassWithLighterFirstBites(BumpCase.Hardening, length, BumpCase.Stroke(BumpCase.Nominal)));
+        BumpedBar bar =
+            model.Bend(BumpCase.Hardening, length,
+                model.PassWithLighterFirstBites(BumpCase.Hardening, length, BumpCase.Stroke(BumpCase.Nominal)));
         RingTrim trim = bar.TrimFrom(BumpCase.M(A));
         Assert.False(trim.IsFullTurn);
         double turn = bar.TurnBetween(trim.StartCut, trim.EndCut).Radians;
@@ -103,7 +113,8 @@ public sealed class RingTrimTests
     [Fact]
     public void A_straight_bar_is_no_ring()
     {
-        BumpedBar bar = BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(0.5 * BumpCase.Closed.YieldCurvature));
+        BumpedBar bar =
+            BumpCase.Feeding(0.01).BendWhole(BumpCase.Hardening, BumpCase.M(0.5), BumpCase.Stroke(0.5 * BumpCase.Closed.YieldCurvature));
         RingTrim trim = bar.Trim();
         Assert.False(trim.IsFullTurn);
         Assert.Null(trim.Missing);
@@ -111,7 +122,10 @@ public sealed class RingTrimTests
         Near.Relative(0.5, trim.EndGap.Meters, 1e-12, "gap");
     }
 
-    /// <summary>f²/(8R) is the rise of a chord of one feed; facets less sharp than corners bulge less, and the bulge falls with at least the square of the feed.</summary>
+    /// <summary>
+    /// f²/(8R) is the rise of a chord of one feed; facets less sharp than corners bulge less, and the bulge falls with at least the square
+    /// of the feed.
+    /// </summary>
     [Fact]
     public void Facets_rise_less_than_those_of_a_polygon()
     {

@@ -17,7 +17,8 @@ public sealed class DieTests
     public void A_die_too_small_for_the_bar_says_so()
     {
         Die die = Workshop.Die("small", 25, ReferenceFace.OutsideOfBar);
-        Assert.Contains("small", Assert.Throws<ArgumentOutOfRangeException>(() => die.InsideFaceRadiusFor(Workshop.Rim)).Message, StringComparison.Ordinal);
+        Assert.Contains("small", Assert.Throws<ArgumentOutOfRangeException>(() => die.InsideFaceRadiusFor(Workshop.Rim)).Message,
+            StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => new WrapBending().Form(Workshop.RimSteel, die));
     }
 
@@ -47,7 +48,9 @@ public sealed class DieTests
     public void A_rack_holds_at_least_one_die_and_no_name_twice()
     {
         Assert.Throws<ArgumentException>("dies", () => new DieRack([]));
-        Assert.Contains("\"A\" occurs 2 times", Assert.Throws<ArgumentException>("dies", () => new DieRack([Workshop.Die("A", 200), Workshop.Die("A", 250)])).Message, StringComparison.Ordinal);
+        Assert.Contains("\"A\" occurs 2 times",
+            Assert.Throws<ArgumentException>("dies", () => new DieRack([Workshop.Die("A", 200), Workshop.Die("A", 250)])).Message,
+                StringComparison.Ordinal);
     }
 
     private static double Inside(ReferenceFace face) => Workshop.Die("A", 200, face).InsideFaceRadiusFor(Workshop.Rim).Millimeters;

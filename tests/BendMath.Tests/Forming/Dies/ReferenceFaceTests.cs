@@ -6,7 +6,10 @@ namespace BendMath.Tests.Forming.Dies;
 /// <summary>What the stamp on a die can mean for the ring that comes off it.</summary>
 public sealed class StampedFaceTests
 {
-    /// <summary>Common practice, no source: a die stamped 5 in leaves about a 9 in circle of this bar, not 10. Lying on a face of 5 in the bar can only come out wider than 10 in.</summary>
+    /// <summary>
+    /// Common practice, no source: a die stamped 5 in leaves about a 9 in circle of this bar, not 10. Lying on a face of 5 in the bar can
+    /// only come out wider than 10 in.
+    /// </summary>
     [Fact]
     public void Wrapping_a_five_inch_inside_face_leaves_more_than_ten_inches() =>
         Assert.InRange(Diameter(new WrapBending(), SmallAngle.FiveInches), 10.05, 10.5);
@@ -26,5 +29,6 @@ public sealed class StampedFaceTests
         Assert.True(formed.Contact!.ThreeContactRadius > formed.RingWhen(Release.Free).InsideRadius);
     }
 
-    private static double Diameter(FormingModel model, Die die) => model.Form(SmallAngle.Hardening, die).RingWhen(Release.Free).InsideDiameter.Inches;
+    private static double Diameter(FormingModel model, Die die) =>
+        model.Form(SmallAngle.Hardening, die).RingWhen(Release.Free).InsideDiameter.Inches;
 }

@@ -23,7 +23,8 @@ public sealed class BendEffortTests
     [Fact]
     public void Pinching_has_a_nose_force_and_no_hand_force()
     {
-        BendEffort effort = BendEffort.Of(new IncrementalThreePointBending(Workshop.Bender).Form(Workshop.RimSteel, Workshop.Die("B", 250)), Lever);
+        BendEffort effort =
+            BendEffort.Of(new IncrementalThreePointBending(Workshop.Bender).Form(Workshop.RimSteel, Workshop.Die("B", 250)), Lever);
         Assert.NotNull(effort.NoseForce);
         Assert.Null(effort.HandForce);
         Assert.Contains("force of the nose", effort.WhyNoHandForce!, StringComparison.Ordinal);
@@ -51,16 +52,20 @@ public sealed class BendEffortTests
         Assert.Equal(needs, effort.HoldDownCouplePerLength.Newtons != 0);
     }
 
-    /// <summary>One sign for the moment and its couple wherever they are told: with the flange the other way the same bar is pushed the other way.</summary>
+    /// <summary>
+    /// One sign for the moment and its couple wherever they are told: with the flange the other way the same bar is pushed the other way.
+    /// </summary>
     [Fact]
     public void Hold_down_has_the_sign_of_the_loaded_state()
     {
-        BendEffort[] ways = [.. new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp).Orientations.Take(2).Select(section => BendEffort.Of(new WrapBending().Form(BendAnalysis.Of(section, Workshop.Steel), Workshop.Die("B", 250))))];
+        BendEffort[] ways =
+            [.. new EqualAngle(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Sharp).Orientations.Take(2).Select(section => BendEffort.Of(new WrapBending().Form(BendAnalysis.Of(section, Workshop.Steel), Workshop.Die("B", 250))))];
         Assert.All(ways, effort =>
         {
             Assert.Equal(effort.Formed.Loaded.HoldDownMoment, effort.HoldDownMoment);
             Assert.Equal(effort.Formed.Loaded.HoldDownCouplePerLength, effort.HoldDownCouplePerLength);
-            Near.Relative(effort.HoldDownMoment.NewtonMeters * effort.Formed.Loaded.Curvature.InverseMeters, effort.HoldDownCouplePerLength.Newtons, 1e-12);
+            Near.Relative(effort.HoldDownMoment.NewtonMeters * effort.Formed.Loaded.Curvature.InverseMeters,
+                effort.HoldDownCouplePerLength.Newtons, 1e-12);
         });
         Assert.Equal(-Math.Sign(ways[0].HoldDownMoment.NewtonMeters), Math.Sign(ways[1].HoldDownMoment.NewtonMeters));
     }

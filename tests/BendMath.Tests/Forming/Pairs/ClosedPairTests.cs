@@ -12,11 +12,15 @@ using UnitsNet;
 namespace BendMath.Tests.Forming.Pairs;
 
 /// <summary>
-/// Geometry of closed pairs against a construction of its own: a mate is lowered onto a die by bisection until it is a stack away from it at its nearest point, and the contacts are read off.
+/// Geometry of closed pairs against a construction of its own: a mate is lowered onto a die by bisection until it is a stack away from it
+/// at its nearest point, and the contacts are read off.
 /// </summary>
 public sealed class ClosedPairTests
 {
-    /// <summary>Hand calculation: die 200 mm, bar 12 mm, mate 212 mm matches. With a mate of 250 mm the bar's outside lies on 250 mm, its inside on 238 mm; φ = asin(80/250), sin φ = 0.32.</summary>
+    /// <summary>
+    /// Hand calculation: die 200 mm, bar 12 mm, mate 212 mm matches. With a mate of 250 mm the bar's outside lies on 250 mm, its inside on
+    /// 238 mm; φ = asin(80/250), sin φ = 0.32.
+    /// </summary>
     [Fact]
     public void A_wider_mate_stops_at_the_middle()
     {
@@ -32,7 +36,10 @@ public sealed class ClosedPairTests
         Near.Relative(Math.Sqrt(80 * 80 + edge * edge) - 212, pair.GapAtEnds.Millimeters, 1e-9, "gap at the ends");
     }
 
-    /// <summary>Hand calculation: the same with a mate of 190 mm: it rests on the bar at its ends, and the gap at the middle is the difference of the rises over 80 mm.</summary>
+    /// <summary>
+    /// Hand calculation: the same with a mate of 190 mm: it rests on the bar at its ends, and the gap at the middle is the difference of
+    /// the rises over 80 mm.
+    /// </summary>
     [Fact]
     public void A_tighter_mate_touches_at_its_ends()
     {
@@ -61,7 +68,10 @@ public sealed class ClosedPairTests
         Assert.DoesNotContain(formed.Advisories, advisory => advisory.Code.StartsWith("mate-", StringComparison.Ordinal));
     }
 
-    /// <summary>Pyramid of two round supports, of radius r, half-span a and rise s: the outside radius is (a² + s²)/(2s) − r (elementary geometry of three-roll benders).</summary>
+    /// <summary>
+    /// Pyramid of two round supports, of radius r, half-span a and rise s: the outside radius is (a² + s²)/(2s) − r (elementary geometry of
+    /// three-roll benders).
+    /// </summary>
     [Fact]
     public void Round_supports_touch_nearer_to_the_middle()
     {
@@ -69,7 +79,8 @@ public sealed class ClosedPairTests
         Near.Relative((100 * 100 + 15 * 15) / 30.0 - 25, mate.Radius.Millimeters, 1e-12, "radius");
         ClosedPair pair = ClosedPair.Of(With(mate), Bar);
         double outside = mate.Radius.Millimeters;
-        Near.Relative(100 * outside / (outside + 25) * (outside - 12) / outside, pair.ContactHalfSpan.Millimeters, 1e-12, "half-span, carried to the inside");
+        Near.Relative(100 * outside / (outside + 25) * (outside - 12) / outside, pair.ContactHalfSpan.Millimeters, 1e-12,
+            "half-span, carried to the inside");
     }
 
     /// <summary>The mate is lowered by bisection; the nearest points and the gaps are found on a fine row of points along it.</summary>
@@ -86,7 +97,9 @@ public sealed class ClosedPairTests
         }
 
         double gapAtMiddle = pair.FromDie(0, high + pair.Mate.Rise.Millimeters) - stack;
-        double gapAtEnds = pair.FromDie(pair.Mate.HalfSpan.Millimeters, high + pair.Mate.SupportRadius.Millimeters) - pair.Mate.SupportRadius.Millimeters - stack;
+        double gapAtEnds =
+            pair.FromDie(pair.Mate.HalfSpan.Millimeters, high + pair.Mate.SupportRadius.Millimeters) - pair.Mate.SupportRadius.Millimeters
+                - stack;
         if (Math.Abs(closed.MatchingRadius.Millimeters / pair.Mate.Radius.Millimeters - 1) > 1e-4)
         {
             Assert.Equal(gapAtMiddle < gapAtEnds ? PairTouch.Middle : PairTouch.Ends, closed.Touch);
@@ -96,23 +109,34 @@ public sealed class ClosedPairTests
         Near.Absolute(gapAtEnds, closed.GapAtEnds.Millimeters, 1e-6, "gap at the ends");
     });
 
-    /// <summary>The circle through nose and contacts has the inside radius, and the same contacts on the outside of the stack touch the mate square.</summary>
+    /// <summary>
+    /// The circle through nose and contacts has the inside radius, and the same contacts on the outside of the stack touch the mate square.
+    /// </summary>
     [Property(MaxTest = 60)]
     public Property The_contacts_lie_on_their_circle() => Prop.ForAll(Pairs.ToArbitrary(), pair =>
     {
         ClosedPair closed = ClosedPair.Of(pair.Die(Millimeters), Bar);
         double a = closed.ContactHalfSpan.Meters, s = closed.Stroke.Meters, r = closed.InsideRadius.Meters;
         Near.Relative(r, (a * a + s * s) / (2 * s), 1e-9, "circle through three points");
-        Near.Relative(pair.Mate.HalfSpan.Meters, a / r * (r + closed.StackThickness.Meters + pair.Mate.SupportRadius.Meters), 1e-12, "half-span of the mate");
+        Near.Relative(pair.Mate.HalfSpan.Meters, a / r * (r + closed.StackThickness.Meters + pair.Mate.SupportRadius.Meters), 1e-12,
+            "half-span of the mate");
     });
 
     [Property(MaxTest = 40)]
-    public Property Inches_are_millimeters_and_sizes_scale() => Prop.ForAll(Pairs.ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 10, part)).ToArbitrary(), (pair, scale) =>
+    public Property Inches_are_millimeters_and_sizes_scale() =>
+        Prop.ForAll(Pairs.ToArbitrary(), Sold.Part.Select(part => Sold.Between(0.1, 10, part)).ToArbitrary(), (pair, scale) =>
     {
         ClosedPair metric = ClosedPair.Of(pair.Die(Millimeters), Bar);
-        ClosedPair inches = ClosedPair.Of(pair.Die(value => Length.FromInches(value / 25.4)), new FlatBar(Length.FromInches(25 / 25.4), Length.FromInches(12 / 25.4)).EasyWay);
-        ClosedPair scaled = ClosedPair.Of(pair.Die(value => Millimeters(scale * value)), new FlatBar(Millimeters(25 * scale), Millimeters(12 * scale)).EasyWay);
-        foreach ((Func<ClosedPair, Length> read, string what) in new (Func<ClosedPair, Length>, string)[] { (p => p.InsideRadius, "radius"), (p => p.ContactHalfSpan, "half-span"), (p => p.Stroke, "stroke"), (p => p.GapAtMiddle, "middle"), (p => p.GapAtEnds, "ends") })
+        ClosedPair inches =
+            ClosedPair.Of(pair.Die(value => Length.FromInches(value / 25.4)),
+                new FlatBar(Length.FromInches(25 / 25.4), Length.FromInches(12 / 25.4)).EasyWay);
+        ClosedPair scaled =
+            ClosedPair.Of(pair.Die(value => Millimeters(scale * value)),
+                new FlatBar(Millimeters(25 * scale), Millimeters(12 * scale)).EasyWay);
+        foreach ((Func<ClosedPair, Length> read,
+            string what) in new (Func<ClosedPair, Length>, string)[] { (p => p.InsideRadius, "radius"),
+                (p => p.ContactHalfSpan, "half-span"), (p => p.Stroke, "stroke"), (p => p.GapAtMiddle, "middle"),
+                    (p => p.GapAtEnds, "ends") })
         {
             Near.Absolute(read(metric).Meters, read(inches).Meters, 1e-11, what);
             Near.Absolute(scale * read(metric).Meters, read(scaled).Meters, 1e-11 * Math.Max(1, scale), what);
@@ -131,7 +155,9 @@ public sealed class ClosedPairTests
         Near.Relative(points.RingWhen(Release.Free).InsideRadius.Meters, formed.RingWhen(Release.Free).InsideRadius.Meters, 1e-12, "ring");
         Advisory stop = Assert.Single(formed.Advisories, advisory => advisory.Code == "mate-stops-at-middle");
         Assert.Contains("500 mm where 212 mm", stop.Message, StringComparison.Ordinal);
-        Assert.True(Assert.Single(new PairBending().Form(analysis, With(MatingDie.OfFace(Millimeters(190), Millimeters(80)))).Advisories, advisory => advisory.Code == "mate-touches-at-ends").IsMinor);
+        Assert.True(
+            Assert.Single(new PairBending().Form(analysis, With(MatingDie.OfFace(Millimeters(190), Millimeters(80)))).Advisories,
+                advisory => advisory.Code == "mate-touches-at-ends").IsMinor);
     }
 
     /// <summary>As a mate widens past the match, the ring goes from that of the die to wider ones without a jump.</summary>
@@ -139,7 +165,9 @@ public sealed class ClosedPairTests
     public void The_ring_does_not_jump_where_the_pair_matches()
     {
         BendAnalysis analysis = BendAnalysis.Of(Bar, Workshop.Steel);
-        double Ring(double mate) => new PairBending().Form(analysis, With(MatingDie.OfFace(Millimeters(mate), Millimeters(80)))).RingWhen(Release.Free).InsideRadius.Millimeters;
+        double Ring(double mate) =>
+            new PairBending().Form(analysis, With(MatingDie.OfFace(Millimeters(mate), Millimeters(80))))
+                .RingWhen(Release.Free).InsideRadius.Millimeters;
         double matched = Ring(212);
         Assert.Equal(matched, Ring(200));
         Near.Relative(matched, Ring(212.01), 1e-9, "just wider");
@@ -155,7 +183,8 @@ public sealed class ClosedPairTests
         Assert.Equal("it has no mating face", choice.Outcomes[1].Refusal);
         Assert.Equal("pair", choice.Best!.Die.Name);
         Near.Relative(
-            DieChoice.For(rack, analysis, Workshop.Inside(230), new WrapBending(), Release.Free).IdealStampedRadius!.Value.Meters, choice.IdealStampedRadius!.Value.Meters, 1e-9, "die to make");
+            DieChoice.For(rack, analysis, Workshop.Inside(230), new WrapBending(), Release.Free).IdealStampedRadius!.Value.Meters,
+                choice.IdealStampedRadius!.Value.Meters, 1e-9, "die to make");
     }
 
     [Theory]
@@ -163,13 +192,18 @@ public sealed class ClosedPairTests
     [InlineData(220, 219, "slips between")]
     public void A_pair_that_cannot_take_the_bar_says_why(double radius, double halfSpan, string why)
     {
-        Die die = new("pair", Millimeters(radius < 200 ? 200 : 150), ReferenceFace.InsideOfBar, mate: MatingDie.OfFace(Millimeters(radius), Millimeters(halfSpan)));
+        Die die =
+            new("pair", Millimeters(radius < 200 ? 200 : 150), ReferenceFace.InsideOfBar,
+                mate: MatingDie.OfFace(Millimeters(radius), Millimeters(halfSpan)));
         if (radius > 200)
         {
-            die = new("pair", Millimeters(150), ReferenceFace.InsideOfBar, mate: MatingDie.OfSupports(Millimeters(halfSpan), Millimeters(halfSpan), Length.Zero));
+            die =
+                new("pair", Millimeters(150), ReferenceFace.InsideOfBar,
+                    mate: MatingDie.OfSupports(Millimeters(halfSpan), Millimeters(halfSpan), Length.Zero));
         }
 
-        Assert.Contains(why, Assert.Throws<ArgumentOutOfRangeException>("section", () => ClosedPair.Of(die, Bar)).Message, StringComparison.Ordinal);
+        Assert.Contains(why, Assert.Throws<ArgumentOutOfRangeException>("section", () => ClosedPair.Of(die, Bar)).Message,
+            StringComparison.Ordinal);
         Assert.False(new PairBending().TryForm(BendAnalysis.Of(Bar, Workshop.Steel), die, out _, out string? refusal));
         Assert.Contains(why, refusal, StringComparison.Ordinal);
     }
@@ -179,7 +213,8 @@ public sealed class ClosedPairTests
     {
         Assert.Throws<ArgumentOutOfRangeException>("halfSpan", () => MatingDie.OfFace(Millimeters(100), Millimeters(101)));
         Assert.Throws<ArgumentOutOfRangeException>("rise", () => MatingDie.OfSupports(Millimeters(100), Millimeters(101), Length.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>("supportRadius", () => MatingDie.OfSupports(Millimeters(100), Millimeters(100), Millimeters(100)));
+        Assert.Throws<ArgumentOutOfRangeException>("supportRadius",
+            () => MatingDie.OfSupports(Millimeters(100), Millimeters(100), Millimeters(100)));
         Assert.Throws<ArgumentException>("die", () => ClosedPair.Of(Workshop.Die("A", 200), Bar));
     }
 
@@ -201,14 +236,18 @@ public sealed class ClosedPairTests
 
     private static Die With(MatingDie mate) => new("pair", Millimeters(200), ReferenceFace.InsideOfBar, mate: mate);
 
-    /// <summary>In millimeters: a hollow face, or supports where a radius of theirs is given. The die's center is the origin; y points from the die toward the mate.</summary>
+    /// <summary>
+    /// In millimeters: a hollow face, or supports where a radius of theirs is given. The die's center is the origin; y points from the die
+    /// toward the mate.
+    /// </summary>
     private sealed record Pair(double Radius, double Hollow, double HalfSpan, double? Support, double Shims)
     {
         public MatingDie Mate => MateIn(Millimeters);
 
         private double HollowRise => Hollow - Math.Sqrt(Hollow * Hollow - HalfSpan * HalfSpan);
 
-        public Die Die(Func<double, Length> millimeters) => new("pair", millimeters(Radius), ReferenceFace.InsideOfBar, mate: MateIn(millimeters));
+        public Die Die(Func<double, Length> millimeters) =>
+            new("pair", millimeters(Radius), ReferenceFace.InsideOfBar, mate: MateIn(millimeters));
 
         /// <summary>Distance of a point from the face of the die, for a mate whose ends are at a height above the die's top.</summary>
         public double FromDie(double x, double height) => Math.Sqrt(x * x + (height + Radius) * (height + Radius)) - Radius;
@@ -226,7 +265,9 @@ public sealed class ClosedPairTests
             for (int i = 1; Support is null && i < 50; i++)
             {
                 double x = HalfSpan * i / 50;
-                nearest = Math.Min(nearest, FromDie(x, height + Math.Sqrt(Hollow * Hollow - x * x) - Math.Sqrt(Hollow * Hollow - HalfSpan * HalfSpan)));
+                nearest =
+                    Math.Min(nearest,
+                        FromDie(x, height + Math.Sqrt(Hollow * Hollow - x * x) - Math.Sqrt(Hollow * Hollow - HalfSpan * HalfSpan)));
             }
 
             return nearest;

@@ -21,7 +21,9 @@ public sealed class BentBarTests
     {
         FinishedRing ring = RingOf(Square, 100);
         BentBar hook = BentBar.For(
-            [Straight(200), Bend(ring, Square, 180, BendSide.Left), Straight(50)], new EndAllowance(Length.FromMillimeters(30), Length.FromMillimeters(40), Length.FromMillimeters(5)), Length.FromMillimeters(2));
+            [Straight(200), Bend(ring, Square, 180, BendSide.Left), Straight(50)],
+                new EndAllowance(Length.FromMillimeters(30), Length.FromMillimeters(40), Length.FromMillimeters(5)),
+                    Length.FromMillimeters(2));
         double arc = Math.PI / ring.Curvature.InverseMeters * 1e3;
         Near.Relative(250 + arc, hook.DevelopedLength.Millimeters, 1e-12);
         Near.Relative(325 + arc, hook.BlankLength.Millimeters, 1e-12);
@@ -32,7 +34,8 @@ public sealed class BentBarTests
         Assert.Equal((FreeEnds.Both, 1, 1), (mark.Free, mark.Step, mark.Number));
         Near.Relative(95, mark.StraightAfter.Millimeters, 1e-9);
 
-        // The left face turns about a center 100 mm to its left, and the bar comes back 200 mm above where it went; the envelope adds the bar on both sides.
+        // The left face turns about a center 100 mm to its left, and the bar comes back 200 mm above where it went; the envelope adds the
+        // bar on both sides.
         Near.Absolute(150, hook.End.X.Millimeters, 1e-9);
         Near.Absolute(200, hook.End.Y.Millimeters, 1e-9);
         Near.Absolute(180, hook.End.Heading.Degrees, 1e-9);
@@ -42,7 +45,9 @@ public sealed class BentBarTests
         Near.Absolute(312, hook.Envelope.Width.Millimeters, 1e-9);
     }
 
-    /// <summary>Four quarter bends and four equal straights close a square with round corners; the envelope is that of its outer faces.</summary>
+    /// <summary>
+    /// Four quarter bends and four equal straights close a square with round corners; the envelope is that of its outer faces.
+    /// </summary>
     [Theory]
     [InlineData(BendSide.Left)]
     [InlineData(BendSide.Right)]
@@ -64,7 +69,8 @@ public sealed class BentBarTests
     public void An_offset_bends_to_both_sides()
     {
         FinishedRing ring = RingOf(Square, 100);
-        BentBar offset = BentBar.For([Bend(ring, Square, 30, BendSide.Left), Bend(ring, Square, 30, BendSide.Right)], EndAllowance.None, Length.Zero);
+        BentBar offset =
+            BentBar.For([Bend(ring, Square, 30, BendSide.Left), Bend(ring, Square, 30, BendSide.Right)], EndAllowance.None, Length.Zero);
         Near.Absolute(0, offset.End.Heading.Degrees, 1e-12);
         Near.Relative((2 * 100 + 12) * (1 - Math.Cos(Math.PI / 6)), offset.End.Y.Millimeters, 1e-9);
         Near.Relative((2 * 100 + 12) * 0.5, offset.End.X.Millimeters, 1e-9);
@@ -79,8 +85,10 @@ public sealed class BentBarTests
         BarPart wrong = Bend(RingOf(Angle30.FlangeOut, 300), Angle30.FlangeOut, 45, BendSide.Right);
         Assert.Equal(2, BentBar.For([outward, inward], EndAllowance.None, Length.Zero).Bends.Count);
         Assert.Throws<ArgumentException>("parts", () => BentBar.For([outward, wrong], EndAllowance.None, Length.Zero));
-        Assert.Throws<ArgumentException>("parts", () => BentBar.For([outward, Bend(RingOf(Square, 300), Square, 45, BendSide.Left)], EndAllowance.None, Length.Zero));
-        Assert.Throws<ArgumentException>("ring", () => BarPart.Bend(RingOf(Square, 300), Angle30.FlangeOut, ArcExtent.FullRing, BendSide.Left));
+        Assert.Throws<ArgumentException>("parts",
+            () => BentBar.For([outward, Bend(RingOf(Square, 300), Square, 45, BendSide.Left)], EndAllowance.None, Length.Zero));
+        Assert.Throws<ArgumentException>("ring",
+            () => BarPart.Bend(RingOf(Square, 300), Angle30.FlangeOut, ArcExtent.FullRing, BendSide.Left));
     }
 
     [Fact]
@@ -94,7 +102,8 @@ public sealed class BentBarTests
         Assert.Equal([FreeEnds.Both, FreeEnds.End, FreeEnds.End], forward.Bends.Select(mark => mark.Free));
         Assert.Equal(2, forward.Advisories.Count(advisory => advisory.Code == "short-straight"));
         BentBar outside = BentBar.For(parts, EndAllowance.None, Length.Zero, Length.FromMillimeters(50), [3, 1, 2]);
-        Assert.Equal([(3, FreeEnds.Both), (1, FreeEnds.Start), (2, FreeEnds.Neither)], outside.Bends.Select(mark => (mark.Number, mark.Free)));
+        Assert.Equal([(3, FreeEnds.Both), (1, FreeEnds.Start), (2, FreeEnds.Neither)],
+            outside.Bends.Select(mark => (mark.Number, mark.Free)));
         Near.Relative(40 + arc, outside.Bends[1].StraightAfter.Millimeters, 1e-9, "the bar between the first and the third bend");
         Assert.Contains(outside.Advisories, advisory => advisory.Code == "boxed-in");
         Assert.Throws<ArgumentException>("order", () => BentBar.For(parts, EndAllowance.None, Length.Zero, order: [1, 2, 2]));
@@ -110,7 +119,9 @@ public sealed class BentBarTests
         Assert.Equal(92, outside.Count);
         Near.Absolute(bar.End.X.Meters, outside[^1].X.Meters, 1e-12);
         Near.Absolute(bar.End.Y.Meters, outside[^1].Y.Meters, 1e-12);
-        double length = outside.Zip(outside.Skip(1), (a, b) => Math.Sqrt(Math.Pow((b.X - a.X).Millimeters, 2) + Math.Pow((b.Y - a.Y).Millimeters, 2))).Sum();
+        double length =
+            outside.Zip(outside.Skip(1), (a, b) => Math.Sqrt(Math.Pow((b.X - a.X).Millimeters, 2) + Math.Pow((b.Y - a.Y).Millimeters, 2)))
+                .Sum();
         Near.Relative(50 + 112 * Math.PI / 2, length, 1e-4, "the outside face");
     }
 
@@ -134,7 +145,10 @@ public sealed class BentBarTests
             Near.Absolute(place.Y.Millimeters, back.Y.Millimeters, 1e-9, "y");
         });
 
-    /// <summary>Straights and ends may add up to more than one length may be; what is rounded and cut is still told, and no argument is blamed that nobody gave.</summary>
+    /// <summary>
+    /// Straights and ends may add up to more than one length may be; what is rounded and cut is still told, and no argument is blamed that
+    /// nobody gave.
+    /// </summary>
     [Fact]
     public void A_blank_may_be_longer_than_any_length()
     {
@@ -148,7 +162,8 @@ public sealed class BentBarTests
 
     private static BarPart Straight(double millimeters) => BarPart.Straight(Length.FromMillimeters(millimeters));
 
-    private static BarPart Bend(FinishedRing ring, OrientedSection section, double degrees, BendSide side) => BarPart.Bend(ring, section, ArcExtent.Of(Angle.FromDegrees(degrees)), side);
+    private static BarPart Bend(FinishedRing ring, OrientedSection section, double degrees, BendSide side) =>
+        BarPart.Bend(ring, section, ArcExtent.Of(Angle.FromDegrees(degrees)), side);
 
     private static FinishedRing RingOf(OrientedSection section, double inside) =>
         BendAnalysis.Of(section, Workshop.Steel).LoadedFor(Workshop.Inside(inside), Release.HeldFlat).Release(Release.HeldFlat).Ring;

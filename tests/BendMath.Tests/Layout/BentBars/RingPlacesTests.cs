@@ -14,11 +14,15 @@ public sealed class RingPlacesTests
     private static readonly FinishedRing Ring = Workshop.RimSteel.LoadedFor(Workshop.Inside(250), Release.Free).Release(Release.Free).Ring;
 
     private static readonly RingPlaces Places = RingPlaces.Of(DevelopedLayout.For(
-        Ring, Workshop.Rim, ArcExtent.FullRing, new EndAllowance(Length.FromMillimeters(100), Length.FromMillimeters(90), Length.FromMillimeters(5)), Length.FromMillimeters(2)));
+        Ring, Workshop.Rim, ArcExtent.FullRing,
+            new EndAllowance(Length.FromMillimeters(100), Length.FromMillimeters(90), Length.FromMillimeters(5)),
+                Length.FromMillimeters(2)));
 
     private static readonly Length OnAxis = Workshop.Rim.Properties.CentroidAxial;
 
-    /// <summary>The fiber that keeps its length is not strained, and four holes on it are a quarter of its circumference apart before and after.</summary>
+    /// <summary>
+    /// The fiber that keeps its length is not strained, and four holes on it are a quarter of its circumference apart before and after.
+    /// </summary>
     [Fact]
     public void Holes_on_the_length_preserving_fiber_keep_their_spacing()
     {
@@ -31,7 +35,10 @@ public sealed class RingPlacesTests
         Near.Relative(holes[1].Radius.Millimeters, holes[1].Y.Millimeters, 1e-12);
     }
 
-    /// <summary>The strain of the faces is the loaded strain less what springs back: e − Δκ·(y − ȳ), and R = (1 + e_f)/κ_t, here by way of the loaded and the released curvature of a symmetric bar.</summary>
+    /// <summary>
+    /// The strain of the faces is the loaded strain less what springs back: e − Δκ·(y − ȳ), and R = (1 + e_f)/κ_t, here by way of the
+    /// loaded and the released curvature of a symmetric bar.
+    /// </summary>
     [Fact]
     public void Strain_is_what_the_release_leaves()
     {
@@ -43,18 +50,22 @@ public sealed class RingPlacesTests
         foreach (double y in new[] { 0, 3, 6, 9, 12.0 })
         {
             double expected = loaded.StrainAt(Length.FromMillimeters(y)).DecimalFractions - springback * (y - 6) / 1e3;
-            Near.Absolute(expected, places.FromAngle(Angle.FromDegrees(10), Length.FromMillimeters(y), Length.FromMillimeters(6)).Strain.DecimalFractions, 1e-12, $"strain at {y} mm");
+            Near.Absolute(expected,
+                places.FromAngle(Angle.FromDegrees(10), Length.FromMillimeters(y), Length.FromMillimeters(6)).Strain.DecimalFractions,
+                    1e-12, $"strain at {y} mm");
         }
     }
 
     [Fact]
     public void A_tape_along_a_face_and_an_angle_agree()
     {
-        RingPlace byTape = Places.FromFace(RadiusReference.OutsideFace, Math.PI / 3 * Ring.OutsideRadius, Length.FromMillimeters(15), OnAxis);
+        RingPlace byTape =
+            Places.FromFace(RadiusReference.OutsideFace, Math.PI / 3 * Ring.OutsideRadius, Length.FromMillimeters(15), OnAxis);
         RingPlace byAngle = Places.FromAngle(Angle.FromDegrees(60), Length.FromMillimeters(15), OnAxis);
         Near.Relative(byAngle.Along.Meters, byTape.Along.Meters, 1e-12);
         Near.Relative(Ring.InsideRadius.Meters, Places.FromAngle(Angle.FromDegrees(60), Length.Zero, OnAxis).Radius.Meters, 1e-12);
-        Near.Relative(Ring.InsideRadiusAtHeel.Meters, Places.FromAngle(Angle.FromDegrees(60), Length.Zero, Length.Zero).Radius.Meters, 1e-12);
+        Near.Relative(Ring.InsideRadiusAtHeel.Meters, Places.FromAngle(Angle.FromDegrees(60), Length.Zero, Length.Zero).Radius.Meters,
+            1e-12);
         Near.Relative(Ring.OutsideRadius.Meters, Places.FromAngle(Angle.FromDegrees(60), Workshop.Rim.Depth, OnAxis).Radius.Meters, 1e-12);
     }
 
@@ -70,7 +81,9 @@ public sealed class RingPlacesTests
         Assert.True(Ring.DishAngle.Degrees > 0.1 && radial > 3, "the toe of a flange-out ring leans outward");
     }
 
-    /// <summary>The edges of the face on the plate lie as high as the dish angle says, and a dish measured from those heights is that angle again.</summary>
+    /// <summary>
+    /// The edges of the face on the plate lie as high as the dish angle says, and a dish measured from those heights is that angle again.
+    /// </summary>
     [Fact]
     public void Heights_of_the_edges_show_the_dish()
     {
@@ -88,24 +101,31 @@ public sealed class RingPlacesTests
             Length y = across * Workshop.Rim.Depth;
             Length z = axial * Workshop.Rim.Properties.Width;
             RingPlace place = Places.FromBar(Length.FromMillimeters(100) + along * Places.Layout.DevelopedLength, y, z);
-            foreach (RingPlace back in new[] { Places.FromAngle(place.Angle, y, z), Places.FromFace(RadiusReference.InsideFace, place.Angle.Radians * Ring.InsideRadius, y, z) })
+            foreach (RingPlace back in new[] { Places.FromAngle(place.Angle, y, z),
+                Places.FromFace(RadiusReference.InsideFace, place.Angle.Radians * Ring.InsideRadius, y, z) })
             {
                 Near.Relative(place.Along.Meters, back.Along.Meters, 1e-12, "along");
                 Near.Relative(place.Radius.Meters, back.Radius.Meters, 1e-12, "radius");
                 Near.Absolute(place.X.Meters, back.X.Meters, 1e-12, "x");
             }
 
-            Near.Relative(place.Radius.Meters, Math.Sqrt(place.X.Meters * place.X.Meters + place.Y.Meters * place.Y.Meters), 1e-12, "distance from the axis");
+            Near.Relative(place.Radius.Meters, Math.Sqrt(place.X.Meters * place.X.Meters + place.Y.Meters * place.Y.Meters), 1e-12,
+                "distance from the axis");
         });
 
     [Fact]
     public void A_hole_stretches_with_its_fiber_and_says_what_to_mind()
     {
-        BentHole hole = Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(27), Length.FromMillimeters(1.5)).Hole(Length.FromMillimeters(11));
+        BentHole hole =
+            Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(27), Length.FromMillimeters(1.5))
+                .Hole(Length.FromMillimeters(11));
         Near.Relative(11 * (1 + hole.Place.Strain.DecimalFractions), hole.LengthAfter.Millimeters, 1e-12);
         Assert.True(hole.LengthAfter > hole.Diameter, "outside the fiber that keeps its length a hole grows");
-        Assert.Equal(["hole-near-edge", "hole-outer-fiber", "hole-weakens", "hole-in-bend"], hole.Advisories.Select(advisory => advisory.Code));
-        Assert.Equal(["hole-in-bend"], Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(15), Length.Zero).Hole(Length.FromMillimeters(6)).Advisories.Select(advisory => advisory.Code));
+        Assert.Equal(["hole-near-edge", "hole-outer-fiber", "hole-weakens", "hole-in-bend"],
+            hole.Advisories.Select(advisory => advisory.Code));
+        Assert.Equal(["hole-in-bend"],
+            Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(15), Length.Zero)
+                .Hole(Length.FromMillimeters(6)).Advisories.Select(advisory => advisory.Code));
     }
 
     [Fact]
@@ -113,8 +133,10 @@ public sealed class RingPlacesTests
     {
         Assert.Throws<ArgumentOutOfRangeException>("along", () => Places.FromBar(Length.FromMillimeters(99), Length.Zero, Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("angle", () => Places.FromAngle(Angle.FromDegrees(361), Length.Zero, Length.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>("fromInside", () => Places.FromAngle(Angle.Zero, Length.FromMillimeters(31), Length.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>("fromInside",
+            () => Places.FromAngle(Angle.Zero, Length.FromMillimeters(31), Length.Zero));
         Assert.Throws<ArgumentOutOfRangeException>("axial", () => Places.FromAngle(Angle.Zero, Length.Zero, Length.FromMillimeters(31)));
-        Assert.Throws<ArgumentOutOfRangeException>("diameter", () => Places.FromAngle(Angle.Zero, Length.Zero, Length.Zero).Hole(Length.FromMillimeters(31)));
+        Assert.Throws<ArgumentOutOfRangeException>("diameter",
+            () => Places.FromAngle(Angle.Zero, Length.Zero, Length.Zero).Hole(Length.FromMillimeters(31)));
     }
 }

@@ -40,7 +40,8 @@ public sealed class TypicalStrengthTests
         double typical = Finished(TypicalStrength.Of(grade)!.ToMaterial());
         Assert.True(typical > 1.02 * least, FormattableString.Invariant($"{least} mm at the minimum, {typical} mm as delivered"));
 
-        double Finished(BarMaterial material) => BendAnalysis.Of(new FlatBar(Length.FromMillimeters(30), Length.FromMillimeters(thickness)).EasyWay, material)
+        double Finished(BarMaterial material) =>
+            BendAnalysis.Of(new FlatBar(Length.FromMillimeters(30), Length.FromMillimeters(thickness)).EasyWay, material)
             .LoadedTo(BendRadius.Inside(Length.FromMillimeters(radius))).Release(Release.Free).Ring.InsideRadius.Millimeters;
     }
 }

@@ -11,7 +11,9 @@ public sealed class OutlineTests
     [Fact]
     public void Outline_of_an_angle_has_points_and_arcs_in_its_axes()
     {
-        EqualAngle angle = new(Length.FromMillimeters(30), Length.FromMillimeters(3), AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
+        EqualAngle angle =
+            new(Length.FromMillimeters(30), Length.FromMillimeters(3),
+                AngleFillets.Of(Length.FromMillimeters(5), Length.FromMillimeters(2.5)));
         Outline outline = angle.FlangeOut.Outline;
         Assert.Single(outline.Loops);
         Assert.Empty(outline.Holes);
@@ -99,33 +101,48 @@ public sealed class OutlineTests
     public void Fine_polygons_of_an_arc_are_not_straightened()
     {
         const int Points = 4096;
-        CustomBar bar = Bar(Polygon([.. Enumerable.Range(0, Points).Select(i => (10 * Math.Cos(2 * Math.PI * i / Points), 10 * Math.Sin(2 * Math.PI * i / Points)))]));
+        CustomBar bar =
+            Bar(Polygon([.. Enumerable.Range(0, Points).Select(i => (10 * Math.Cos(2 * Math.PI * i / Points), 10 * Math.Sin(2 * Math.PI * i / Points)))]));
         Assert.Empty(bar.Advisories);
         Assert.Equal(Points, bar.Outline.Outer.Edges.Count);
     }
 
     public static TheoryData<string, OutlineLoop[], string> Faults() => new()
     {
-        { "open", [Loop(Line(0, 0, 40, 0), Line(40, 0, 40, 10), Line(40, 10, 0, 10), Line(0, 10, 0, 1))], "edge 4 of loop 1 ends at x = 0 mm, y = 1 mm, 1 mm from where edge 1 begins" },
+        { "open", [Loop(Line(0, 0, 40, 0), Line(40, 0, 40, 10), Line(40, 10, 0, 10), Line(0, 10, 0, 1))],
+            "edge 4 of loop 1 ends at x = 0 mm, y = 1 mm, 1 mm from where edge 1 begins" },
         { "an arc alone", [Loop(Turn(0, 0, 5, 0, 350))], "edge 1 of loop 1 ends at" },
         { "zero length", [Polygon((0, 0), (40, 0), (40, 0), (40, 10), (0, 10))], "edge 2 of loop 1 is 0 mm long at x = 40 mm, y = 0 mm" },
-        { "crossing lines", [Polygon((0, 0), (10, 10), (10, 0), (0, 10))], "edge 1 of loop 1 meets edge 3 of loop 1 at x = 5 mm, y = 5 mm" },
-        { "corner on a line", [Polygon((0, 0), (10, 0), (10, 10), (5, 0), (0, 10))], "edge 1 of loop 1 meets edge 3 of loop 1 at x = 5 mm, y = 0 mm" },
-        { "corner on a corner", [Polygon((0, 0), (10, 0), (5, 5), (10, 10), (0, 10), (5, 5))], "meets edge 5 of loop 1 at x = 5 mm, y = 5 mm" },
+        { "crossing lines", [Polygon((0, 0), (10, 10), (10, 0), (0, 10))],
+            "edge 1 of loop 1 meets edge 3 of loop 1 at x = 5 mm, y = 5 mm" },
+        { "corner on a line", [Polygon((0, 0), (10, 0), (10, 10), (5, 0), (0, 10))],
+            "edge 1 of loop 1 meets edge 3 of loop 1 at x = 5 mm, y = 0 mm" },
+        { "corner on a corner", [Polygon((0, 0), (10, 0), (5, 5), (10, 10), (0, 10), (5, 5))],
+            "meets edge 5 of loop 1 at x = 5 mm, y = 5 mm" },
         { "spike", [Polygon((0, 0), (10, 0), (10, 5), (10, 20), (10, 10), (0, 10))], "meets edge 4 of loop 1 at x = 10 mm, y = 10 mm" },
-        { "lines that overlap", [Polygon((0, 0), (20, 0), (20, 10), (15, 0), (5, 0), (0, 10))], "edge 1 of loop 1 meets edge 3 of loop 1 at x = 15 mm, y = 0 mm" },
-        { "line through an arc", [Loop(Line(0, 0, 40, 0), Arc(40, 0, 40, 10, 40, 5, counterClockwise: false), Line(40, 10, 36, -5), Line(36, -5, 0, 10), Line(0, 10, 0, 0))], "meets edge" },
-        { "hole that touches from inside", [Circle(0, 0, 10), Circle(4, 0, 6)], "edge 1 of loop 1 meets edge 1 of loop 2 at x = 10 mm, y = 0 mm" },
+        { "lines that overlap", [Polygon((0, 0), (20, 0), (20, 10), (15, 0), (5, 0), (0, 10))],
+            "edge 1 of loop 1 meets edge 3 of loop 1 at x = 15 mm, y = 0 mm" },
+        { "line through an arc",
+            [Loop(Line(0, 0, 40, 0), Arc(40, 0, 40, 10, 40, 5, counterClockwise: false), Line(40, 10, 36, -5), Line(36, -5, 0, 10), Line(0, 10, 0, 0))], "meets edge" },
+        { "hole that touches from inside", [Circle(0, 0, 10), Circle(4, 0, 6)],
+            "edge 1 of loop 1 meets edge 1 of loop 2 at x = 10 mm, y = 0 mm" },
         { "hole that crosses", [Circle(0, 0, 10), Circle(6, 0, 6)], "edge 1 of loop 1 meets edge 1 of loop 2 at" },
-        { "round hole that touches a side", [Rectangle(0, 0, 20, 20), Circle(10, 5, 5)], "edge 1 of loop 1 meets edge 1 of loop 2 at x = 10 mm, y = 0 mm" },
+        { "round hole that touches a side", [Rectangle(0, 0, 20, 20), Circle(10, 5, 5)],
+            "edge 1 of loop 1 meets edge 1 of loop 2 at x = 10 mm, y = 0 mm" },
         { "square hole that touches a side", [Rectangle(0, 0, 20, 20), Rectangle(5, 0, 5, 5)], "meets edge" },
-        { "holes that overlap", [Rectangle(0, 0, 40, 20), Circle(10, 10, 5), Circle(16, 10, 5)], "edge 1 of loop 2 meets edge 1 of loop 3" },
-        { "the same hole twice", [Rectangle(0, 0, 40, 20), Circle(10, 10, 5), Circle(10, 10, 5)], "edge 1 of loop 2 meets edge 1 of loop 3" },
+        { "holes that overlap", [Rectangle(0, 0, 40, 20), Circle(10, 10, 5), Circle(16, 10, 5)],
+            "edge 1 of loop 2 meets edge 1 of loop 3" },
+        { "the same hole twice", [Rectangle(0, 0, 40, 20), Circle(10, 10, 5), Circle(10, 10, 5)],
+            "edge 1 of loop 2 meets edge 1 of loop 3" },
         { "hole outside", [Rectangle(0, 0, 40, 20), Circle(60, 10, 5)], "loop 2 at x = 65 mm, y = 10 mm lies outside it" },
         { "hole in a hole", [Circle(0, 0, 30), Circle(0, 0, 20), Circle(3, 0, 5)], "loop 3 at x = 8 mm, y = 0 mm lies inside loop 2" },
-        { "circle among edges", [Loop(Turn(0, 0, 5, 0, 360), Line(5, 0, 20, 0), Line(20, 0, 5, 0))], "edge 1 of loop 1, from x = 5 mm, y = 0 mm, is one among others" },
-        { "arcs that cross", [Loop(Line(0, 0, 30, 0), Line(30, 0, 30, 30), Arc(30, 30, 10, 30, 20, 30, counterClockwise: false), Line(10, 30, 0, 30), Line(0, 30, 0, 0)), Circle(20, 12, 9)], "meets edge 1 of loop 2" },
-        { "an arc run back on itself", [Loop(Arc(10, 0, -10, 0, 0, 0), Arc(-10, 0, 0, 10, 0, 0, counterClockwise: false), Line(0, 10, 30, 0), Line(30, 0, 10, 0))], "edge 1 of loop 1 meets edge 2 of loop 1" },
+        { "circle among edges", [Loop(Turn(0, 0, 5, 0, 360), Line(5, 0, 20, 0), Line(20, 0, 5, 0))],
+            "edge 1 of loop 1, from x = 5 mm, y = 0 mm, is one among others" },
+        { "arcs that cross",
+            [Loop(Line(0, 0, 30, 0), Line(30, 0, 30, 30), Arc(30, 30, 10, 30, 20, 30, counterClockwise: false), Line(10, 30, 0, 30), Line(0, 30, 0, 0)), Circle(20, 12, 9)], "meets edge 1 of loop 2" },
+        { "an arc run back on itself",
+            [Loop(Arc(10, 0, -10, 0, 0, 0), Arc(-10, 0, 0, 10, 0, 0, counterClockwise: false), Line(0, 10, 30, 0), Line(30, 0, 10, 0))],
+                "edge 1 of loop 1 meets edge 2 of loop 1" },
     };
 
     [Theory]

@@ -6,8 +6,8 @@ using UnitsNet;
 namespace BendMath.Tests.Stock.Tolerances;
 
 /// <summary>
-/// Permitted sizes in millimeters or inches, by the standard named. EN 10058, EN 10059, EN 10219-2 and ASTM A500 were read; EN 10056-2, EN 10060, EN 10210-2,
-/// ASTM A6 and ASTM A53 are from memory.
+/// Permitted sizes in millimeters or inches, by the standard named. EN 10058, EN 10059, EN 10219-2 and ASTM A500 were read; EN 10056-2, EN
+/// 10060, EN 10210-2, ASTM A6 and ASTM A53 are from memory.
 /// </summary>
 public sealed class MillToleranceTests
 {
@@ -99,7 +99,8 @@ public sealed class MillToleranceTests
     [InlineData(100, 1.3)]
     [InlineData(110, 1.5)]
     [InlineData(150, 1.8)]
-    public void European_square(double side, double either) => Has(MillTolerance.En10059(new SquareBar(Mm(side))), StockDimension.Side, side - either, side + either);
+    public void European_square(double side, double either) =>
+        Has(MillTolerance.En10059(new SquareBar(Mm(side))), StockDimension.Side, side - either, side + either);
 
     [Theory]
     [InlineData(10, 0.4)]
@@ -212,7 +213,8 @@ public sealed class MillToleranceTests
         Refused("pipe", () => MillTolerance.AstmA53(new RoundTube(In(1.05), In(0.52))));
     }
 
-    private static void Refused(string name, Func<object> call) => Assert.Equal(name, Assert.Throws<ArgumentOutOfRangeException>(call).ParamName);
+    private static void Refused(string name, Func<object> call) =>
+        Assert.Equal(name, Assert.Throws<ArgumentOutOfRangeException>(call).ParamName);
 
     private static void Has(MillTolerance tolerance, StockDimension dimension, double low, double high)
     {
@@ -221,7 +223,8 @@ public sealed class MillToleranceTests
         Assert.Equal(high, range.High.Millimeters, 1e-9);
     }
 
-    private static EqualAngle Angle(double leg, double thickness, double root, double toe) => new(Mm(leg), Mm(thickness), AngleFillets.Of(Mm(root), Mm(toe)));
+    private static EqualAngle Angle(double leg, double thickness, double root, double toe) =>
+        new(Mm(leg), Mm(thickness), AngleFillets.Of(Mm(root), Mm(toe)));
 
     private static Length Mm(double value) => Length.FromMillimeters(value);
 
