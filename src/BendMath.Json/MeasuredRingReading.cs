@@ -1,6 +1,4 @@
-using BendMath.Json.Reading;
-
-
+using BendMath.Json.Words;
 
 namespace BendMath.Json;
 
@@ -23,5 +21,5 @@ public sealed class MeasuredRingReading
     public bool IsSound => Faults.Count == 0;
 
     /// <summary>Number of rings or of faults.</summary>
-    public override string ToString() => IsSound ? Words.Counted(Rings.Count, "ring") : Words.Counted(Faults.Count, "fault");
+    public override string ToString() => IsSound ? Listing.Counted(Rings.Count, "ring") : Listing.Counted(Faults.Count, "fault");
 }

@@ -1,8 +1,6 @@
 using BendMath.Json.Parts;
 using BendMath.Json.Reading;
 
-
-
 namespace BendMath.Json;
 
 /// <summary>

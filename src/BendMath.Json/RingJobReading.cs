@@ -1,4 +1,4 @@
-using BendMath.Json.Reading;
+using BendMath.Json.Words;
 using UnitsNet;
 
 namespace BendMath.Json;
@@ -26,5 +26,5 @@ public sealed class RingJobReading
     public bool IsSound => Faults.Count == 0;
 
     /// <summary>Number of jobs or of faults.</summary>
-    public override string ToString() => IsSound ? Words.Counted(Jobs.Count, "job") : Words.Counted(Faults.Count, "fault");
+    public override string ToString() => IsSound ? Listing.Counted(Jobs.Count, "job") : Listing.Counted(Faults.Count, "fault");
 }

@@ -1,8 +1,6 @@
 using BendMath.Forming.Bumps;
 using BendMath.Plotting.Drawing;
 
-
-
 namespace BendMath.Plotting;
 
 /// <summary>

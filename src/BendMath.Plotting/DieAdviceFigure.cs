@@ -1,8 +1,6 @@
 using BendMath.Learning;
 using BendMath.Plotting.Drawing;
 
-
-
 namespace BendMath.Plotting;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using BendMath.Plotting.Drawing;
 
-
-
 namespace BendMath.Plotting;
 
 /// <summary>

@@ -2,8 +2,6 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 using BendMath.Fuzz.Walking;
 
-
-
 namespace BendMath.Fuzz;
 
 /// <summary>Failures of one kind: the first, and how many there were.</summary>

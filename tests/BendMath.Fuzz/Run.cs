@@ -1,8 +1,6 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 
-
-
 namespace BendMath.Fuzz;
 
 /// <summary>Draws inputs, kind by kind by their shares of the time, and keeps what came of them.</summary>

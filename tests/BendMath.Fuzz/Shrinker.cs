@@ -2,8 +2,6 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 using BendMath.Fuzz.Walking;
 
-
-
 namespace BendMath.Fuzz;
 
 /// <summary>Makes a failing input plainer: drops and lowers numbers of its tape as long as the same finding comes out.</summary>

@@ -1,7 +1,5 @@
 using BendMath.Fuzz.Stages;
 
-
-
 namespace BendMath.Fuzz;
 
 /// <summary>How the inputs of one stage ended, and the CPU time they took.</summary>

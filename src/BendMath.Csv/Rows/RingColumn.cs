@@ -36,7 +36,8 @@ internal sealed class RingColumn
         Text("corners", "stock.corners"),
         Text("orientation"),
         Text("material", "material.name"),
-        .. new[] { "elastic modulus", "yield", "tangent modulus", "strength coefficient", "proof stress" }.Select(
+        .. new[] { "elastic modulus", "yield", "tangent modulus", "strength coefficient", "proof stress", "plateau stress",
+            "ultimate strength" }.Select(
             word => Of(word, "material." + word, "MPa")),
         Of("hardening exponent", "material.hardening exponent", string.Empty), Of("exponent", "material.exponent", string.Empty),
         Of("lowest yield", "material.yield range.0", "MPa"), Of("highest yield", "material.yield range.1", "MPa"),

@@ -9,6 +9,9 @@ namespace BendMath.Csv.Rows;
 /// <summary>Lays the JSON of measured rings out in rows.</summary>
 internal static class RingRowWriter
 {
+    /// <summary>A die has its name in the column of the ring that is bent on it.</summary>
+    private const string DieName = "die.name";
+
     /// <summary>
     /// Whether a spreadsheet might take a cell that begins so for a formula, or the apostrophe that guards it is one of the text's own.
     /// </summary>
@@ -90,7 +93,13 @@ internal static class RingRowWriter
 
                 break;
             default:
-                cells[path.TrimEnd('.')] = part.ValueKind == JsonValueKind.Number ? part.GetRawText() : part.GetString()!;
+                string place = path.TrimEnd('.');
+                if (place != DieName && !RingColumn.ByPath.ContainsKey(place))
+                {
+                    throw new NotSupportedException($"The table of rings has no column for \"{place}\".");
+                }
+
+                cells[place] = part.ValueKind == JsonValueKind.Number ? part.GetRawText() : part.GetString()!;
                 break;
         }
     }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendMath.Json.Reading;
+using BendMath.Json.Words;
 using BendMath.Lengths;
 using UnitsNet;
 
@@ -148,7 +148,7 @@ internal sealed partial class JobObject
             return part?.Text;
         }
 
-        Fault(name, $"\"{name}\" must be {Words.Listed(allowed, "or")}, but is {part.Described}.");
+        Fault(name, $"\"{name}\" must be {Listing.Listed(allowed, "or")}, but is {part.Described}.");
         return null;
     }
 

@@ -1,6 +1,5 @@
 using BendMath.Guards;
-using BendMath.Json.Reading;
-
+using BendMath.Json.Words;
 
 namespace BendMath.Json.Parts;
 
@@ -135,7 +134,7 @@ internal sealed partial class JobObject
         foreach ((string name, int line, _) in _part.Members.Where(member => !_words.Contains(member.Name)))
         {
             _faults.Add(PlaceOf(Quoted.Short(name)), line,
-                $"\"{Quoted.Short(name)}\" is not a word of this part; its words are {Words.Listed(_words, "and")}.");
+                $"\"{Quoted.Short(name)}\" is not a word of this part; its words are {Listing.Listed(_words, "and")}.");
         }
     }
 }

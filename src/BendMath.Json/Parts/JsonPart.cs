@@ -1,6 +1,5 @@
 using BendMath.Guards;
 
-
 namespace BendMath.Json.Parts;
 
 /// <summary>What a part of a document is.</summary>

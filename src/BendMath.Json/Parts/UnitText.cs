@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendMath.Json.Reading;
+using BendMath.Json.Words;
 
 namespace BendMath.Json.Parts;
 
@@ -58,7 +58,7 @@ internal sealed class UnitText
 
         string digits = trimmed.Substring(0, end);
         string unit = trimmed.Substring(end).Trim();
-        string units = Words.Listed([.. _units.Take(_shown).Select(pair => pair.Unit)], "or");
+        string units = Listing.Listed([.. _units.Take(_shown).Select(pair => pair.Unit)], "or");
         if (digits.Length == 0 || digits.Any(c => c is ',' or '-' or '+')
             || !double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
         {

@@ -1,6 +1,7 @@
 using BendMath.Forming.Pairs;
 using BendMath.Guards;
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -48,7 +49,7 @@ internal static class DieReader
         }
 
         die.Fault("stamp means",
-            $"\"stamp means\" must be {Words.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but "
+            $"\"stamp means\" must be {Listing.Listed(Faces, "or")}, or {{ \"offset\": \"3 mm\" }} from the inside of the bar outward, but "
                 + $"is {part.Described}.");
         return null;
     }

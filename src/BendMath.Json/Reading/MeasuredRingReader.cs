@@ -1,5 +1,6 @@
 using BendMath.Guards;
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using BendMath.Measurement;
 using UnitsNet;
 
@@ -20,7 +21,7 @@ internal static class MeasuredRingReader
         Die? die = dies.Find(name);
         if (name is not null && !dies.Knows(name))
         {
-            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Words.Names(dies.Names)}";
+            string known = dies.Names.Count == 0 ? "there is none" : $"they are {Listing.Names(dies.Names)}";
             ring.Fault("die", $"\"die\" must name one of the dies of the file ({known}), but is \"{Quoted.Short(name)}\".");
         }
 

@@ -1,4 +1,5 @@
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using BendMath.Measurement;
 using UnitsNet;
 
@@ -26,8 +27,8 @@ internal static class ReadingReader
         string[] given = [.. All.Where(word => ring.Find(word) is not null)];
         if (given.Length != 1)
         {
-            string found = given.Length == 0 ? "none is" : Words.Listed(given, "and") + " are";
-            ring.Fault(null, $"Exactly one of {Words.Listed(All, "or")} must be given, but {found}.");
+            string found = given.Length == 0 ? "none is" : Listing.Listed(given, "and") + " are";
+            ring.Fault(null, $"Exactly one of {Listing.Listed(All, "or")} must be given, but {found}.");
             return null;
         }
 

@@ -1,6 +1,7 @@
 using BendMath.Distortion;
 using BendMath.Forming.Variation;
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using BendMath.Stock.Tolerances;
 using UnitsNet;
 
@@ -9,9 +10,6 @@ namespace BendMath.Json.Reading;
 /// <summary>Reads what scatters from ring to ring, and what the distortion checks cannot know.</summary>
 internal static class ShopReader
 {
-    private static readonly string[] Standards =
-        ["EN 10056-2", "EN 10058", "EN 10059", "EN 10060", "EN 10210-2", "EN 10219-2", "ASTM A6", "ASTM A53", "ASTM A500"];
-
     /// <summary>Null where the file says nothing; the yield range of the material scatters anyway.</summary>
     public static InputVariation? Scatter(JobObject job, OrientedSection? section, BarMaterial? material)
     {
@@ -20,7 +18,7 @@ internal static class ShopReader
             return null;
         }
 
-        string? standard = scatter.OptionalWord("bar to", Standards);
+        string? standard = scatter.OptionalWord("bar to", MillWords.Standards);
         Length? stroke = scatter.OptionalLength("stroke", "0.1 mm");
         Ratio? curvature = scatter.OptionalPercent("curvature", "1 %");
         scatter.Close();
@@ -50,25 +48,7 @@ internal static class ShopReader
 
     private static MillTolerance? Mill(JobObject scatter, OrientedSection section, string standard)
     {
-        Func<MillTolerance>? tolerance = (standard, section.Stock) switch
-        {
-            ("EN 10056-2", EqualAngle angle) => () => MillTolerance.En10056(angle),
-            ("EN 10056-2", UnequalAngle angle) => () => MillTolerance.En10056(angle),
-            ("EN 10058", FlatBar flat) => () => MillTolerance.En10058(flat),
-            ("EN 10059", SquareBar square) => () => MillTolerance.En10059(square),
-            ("EN 10060", RoundBar round) => () => MillTolerance.En10060(round),
-            ("EN 10210-2", SquareTube tube) => () => MillTolerance.En10210(tube),
-            ("EN 10210-2", RectangularTube tube) => () => MillTolerance.En10210(tube),
-            ("EN 10219-2", SquareTube tube) => () => MillTolerance.En10219(tube),
-            ("EN 10219-2", RectangularTube tube) => () => MillTolerance.En10219(tube),
-            ("EN 10219-2", RoundTube tube) => () => MillTolerance.En10219(tube),
-            ("ASTM A6", EqualAngle angle) => () => MillTolerance.AstmA6(angle),
-            ("ASTM A6", UnequalAngle angle) => () => MillTolerance.AstmA6(angle),
-            ("ASTM A53", RoundTube pipe) => () => MillTolerance.AstmA53(pipe),
-            ("ASTM A500", SquareTube tube) => () => MillTolerance.AstmA500(tube),
-            ("ASTM A500", RectangularTube tube) => () => MillTolerance.AstmA500(tube),
-            _ => null,
-        };
+        Func<MillTolerance>? tolerance = MillWords.For(standard, section.Stock);
         if (tolerance is null)
         {
             scatter.Fault("bar to", $"\"bar to\" must be a standard for the bar of the job, {section.Stock.Name}, but is \"{standard}\".");

@@ -1,4 +1,5 @@
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using UnitsNet;
 
 namespace BendMath.Json.Reading;
@@ -29,8 +30,8 @@ internal static class SizeReader
         (string Word, Func<Length, BendRadius> Make)[] given = [.. Sizes.Where(size => owner.Find(size.Word) is not null)];
         if (given.Length != 1)
         {
-            string found = given.Length == 0 ? "none is" : Reading.Words.Listed([.. given.Select(size => size.Word)], "and") + " are";
-            owner.Fault(null, $"Exactly one of {Reading.Words.Listed(Words, "or")} must be given, but {found}.");
+            string found = given.Length == 0 ? "none is" : Listing.Listed([.. given.Select(size => size.Word)], "and") + " are";
+            owner.Fault(null, $"Exactly one of {Listing.Listed(Words, "or")} must be given, but {found}.");
             return null;
         }
 

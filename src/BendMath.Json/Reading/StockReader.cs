@@ -1,6 +1,6 @@
 using BendMath.Json.Parts;
+using BendMath.Json.Words;
 using BendMath.Stock.Standard;
-
 
 namespace BendMath.Json.Reading;
 
@@ -8,27 +8,6 @@ namespace BendMath.Json.Reading;
 internal static class StockReader
 {
     public const string Example = "\"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }";
-
-    private static readonly Dictionary<string, Shape> Shapes = new(StringComparer.Ordinal)
-    {
-        ["equal angle"] = new(ShapeReader.EqualAngle, Orientation.FlangeOut, Orientation.FlangeIn, Orientation.HeelIn, Orientation.HeelOut),
-        ["unequal angle"] = new(
-            ShapeReader.UnequalAngle, Orientation.LongLegFlangeOut, Orientation.LongLegFlangeIn, Orientation.ShortLegFlangeOut,
-                Orientation.ShortLegFlangeIn),
-        ["flat"] = new(ShapeReader.Flat, Orientation.EasyWay, Orientation.HardWay),
-        ["square"] = new(ShapeReader.Square, Orientation.Usual, Orientation.OnDiagonal),
-        ["round"] = new(ShapeReader.Round, Orientation.Usual),
-        ["hexagon"] = new(ShapeReader.Hexagon, Orientation.OnFlat, Orientation.OnCorner),
-        ["round tube"] = new(ShapeReader.RoundTube, Orientation.Usual),
-        ["square tube"] = new(ShapeReader.SquareTube, Orientation.Usual),
-        ["rectangular tube"] = new(ShapeReader.RectangularTube, Orientation.EasyWay, Orientation.HardWay),
-        ["channel"] = new(ShapeReader.Channel, Orientation.FlangesOut, Orientation.FlangesIn, Orientation.HardWay),
-        ["tee"] = new(ShapeReader.Tee, Orientation.StemOut, Orientation.StemIn, Orientation.StemUp),
-    };
-
-    /// <summary>The words for shapes and, for each, the ways it can lie. An empty one is meant where the file names none.</summary>
-    public static IReadOnlyDictionary<string, string[]> Orientations { get; } =
-        Shapes.ToDictionary(pair => pair.Key, pair => pair.Value.Orientations);
 
     /// <summary>Reads <c>stock</c> and <c>orientation</c> of a job or a measured ring.</summary>
     public static OrientedSection? Read(JobObject owner)
@@ -46,10 +25,11 @@ internal static class StockReader
                         : (size.FullName, [.. size.Stock.Orientations.Select(section => OrientationWords.Of(section.Orientation))]);
                 stock.Close();
             }
-            else if (stock.Word("shape", [.. Shapes.Keys]) is { } shape)
+            else if (stock.Word("shape", [.. ShapeWords.All.Select(words => words.Word)]) is { } shape)
             {
-                bar = Shapes[shape].Read(stock);
-                kind = (shape, Shapes[shape].Orientations);
+                ShapeWords words = ShapeWords.All.First(words => words.Word == shape);
+                bar = words.Read(stock);
+                kind = (shape, words.Orientations);
                 stock.Close();
             }
         }
@@ -98,12 +78,5 @@ internal static class StockReader
         }
 
         return size;
-    }
-
-    private sealed class Shape(Func<JobObject, BarStock?> read, params Orientation[] orientations)
-    {
-        public Func<JobObject, BarStock?> Read { get; } = read;
-
-        public string[] Orientations { get; } = Array.ConvertAll(orientations, OrientationWords.Of);
     }
 }

@@ -1,8 +1,8 @@
 using System.Text.Json;
-using BendMath.Distortion;
 using BendMath.Forming.Pairs;
 using BendMath.Guards;
 using BendMath.Json.Reading;
+using BendMath.Json.Words;
 using BendMath.Measurement;
 using UnitsNet;
 
@@ -126,16 +126,13 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
     private void Stock(OrientedSection section)
     {
-        if (StockWriter.Words(section.Stock) is not { } words)
-        {
-            throw Refused($"rings must be of bars a file has words for, but one is of {section}.");
-        }
-
+        ShapeWords words =
+            ShapeWords.Of(section.Stock) ?? throw Refused($"rings must be of bars a file has words for, but one is of {section}.");
         json.WriteStartObject("stock");
-        json.WriteString("shape", words.Shape);
-        foreach ((string word, Length value) in words.Dimensions)
+        json.WriteString("shape", words.Word);
+        foreach (WrittenNumber dimension in words.Write(section.Stock))
         {
-            Millimeters(word, value);
+            dimension.To(json);
         }
 
         json.WriteEndObject();
@@ -150,25 +147,11 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
         json.WriteStartObject("material");
         json.WriteString("name", Line(material.Name, "a material"));
         Megapascals("elastic modulus", material.Law.ElasticModulus);
-        switch (material.Law)
+        LawWords words = LawWords.Of(material.Law)
+            ?? throw Refused($"rings must be of materials whose law a file has words for, but one is of {material}.");
+        foreach (WrittenNumber number in words.Write(material.Law))
         {
-            case PerfectlyPlastic plastic:
-                Megapascals("yield", plastic.YieldStress);
-                break;
-            case LinearHardening linear:
-                Megapascals("yield", linear.YieldStress);
-                Megapascals("tangent modulus", linear.TangentModulus);
-                break;
-            case RambergOsgood curve:
-                Megapascals("proof stress", curve.YieldStress);
-                json.WriteNumber("exponent", curve.Exponent);
-                break;
-            case PowerHardening power when power.FittedStrengthCoefficient.Pascals.Equals(power.StrengthCoefficient.Pascals):
-                Megapascals("strength coefficient", power.StrengthCoefficient);
-                json.WriteNumber("hardening exponent", power.HardeningExponent);
-                break;
-            default:
-                throw Refused($"rings must be of materials whose law a file has words for, but one is of {material}.");
+            number.To(json);
         }
 
         if (material.YieldRange is { } range)

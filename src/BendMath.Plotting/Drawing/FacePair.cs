@@ -1,6 +1,5 @@
 using BendMath.Sections.Outlines;
 
-
 namespace BendMath.Plotting.Drawing;
 
 /// <summary>Two parallel straight faces with metal from one to the other: a leg, a wall, a solid bar.</summary>

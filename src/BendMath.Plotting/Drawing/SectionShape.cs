@@ -1,6 +1,5 @@
 using BendMath.Sections.Outlines;
 
-
 namespace BendMath.Plotting.Drawing;
 
 /// <summary>The outline of a section as polygons, in the unit of the caller.</summary>

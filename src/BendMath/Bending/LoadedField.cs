@@ -1,8 +1,6 @@
 using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Bending;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Bending;
 
-
 namespace BendMath;
 
 /// <summary>How a bent bar is let go.</summary>

@@ -1,8 +1,6 @@
 using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Bending;
 
 /// <summary>Derivatives of a held-flat state without axial force: of the neutral axis and, along with it, of P0, Pb and Pr.</summary>

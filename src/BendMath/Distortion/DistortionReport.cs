@@ -1,8 +1,6 @@
 using BendMath.Distortion.Checks;
 using BendMath.Guards;
 
-
-
 namespace BendMath.Distortion;
 
 /// <summary>All distortion checks that apply to a bend, the worst first. Immutable and thread-safe.</summary>

@@ -1,7 +1,5 @@
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Distortion;
 
 /// <summary>

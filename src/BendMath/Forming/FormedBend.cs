@@ -1,7 +1,6 @@
 using BendMath.Evidence;
 using BendMath.Forming.ThreePoint;
 
-
 namespace BendMath;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Guards;
 
-
 namespace BendMath;
 
 /// <summary>

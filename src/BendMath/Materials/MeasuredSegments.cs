@@ -1,7 +1,5 @@
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Materials;
 
 /// <summary>Plastic strain linear between knots, with the elastic line before the first and constant stress beyond the last.</summary>

@@ -1,7 +1,6 @@
 using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 
-
 namespace BendMath.Numerics;
 
 /// <summary>What a law takes away from the axial force of a section, for a trial of the neutral axis.</summary>

@@ -1,7 +1,6 @@
 using BendMath.Forming.Effort;
 using BendMath.Guards;
 
-
 namespace BendMath;
 
 /// <summary>The bender: the dies at hand, how it forms and what drives it. Immutable and thread-safe.</summary>

@@ -1,7 +1,6 @@
 using BendMath.Guards;
 using BendMath.Learning;
 
-
 namespace BendMath.Planning;
 
 /// <summary>What the measured rings of a job make of its forming model.</summary>

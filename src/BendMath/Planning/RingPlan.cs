@@ -5,8 +5,6 @@ using BendMath.Learning;
 using BendMath.Measurement;
 using BendMath.Planning;
 
-
-
 namespace BendMath;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Stock.Geometry;
 
-
 namespace BendMath.Sections;
 
 /// <summary>How one end of a flat wall is held by the rest of the section.</summary>

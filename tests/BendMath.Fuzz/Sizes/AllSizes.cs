@@ -1,7 +1,5 @@
 using BendMath.Fuzz.Making;
 
-
-
 namespace BendMath.Fuzz.Sizes;
 
 /// <summary>The usual rules, later ones over earlier ones.</summary>

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BendMath.Fuzz.Making;
-using BendMath.Json.Reading;
 
 namespace BendMath.Fuzz.Sizes;
 

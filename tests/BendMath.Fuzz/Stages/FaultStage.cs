@@ -2,8 +2,6 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
 
-
-
 namespace BendMath.Fuzz.Stages;
 
 /// <summary>Jobs with a known fault: a door refuses them, or they are planned.</summary>

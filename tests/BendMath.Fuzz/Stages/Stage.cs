@@ -1,8 +1,6 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Walking;
 
-
-
 namespace BendMath.Fuzz.Stages;
 
 internal enum End

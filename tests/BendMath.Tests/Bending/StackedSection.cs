@@ -1,8 +1,6 @@
 using BendMath.Numerics.Geometry;
 using BendMath.Sections.Outlines;
 
-
-
 namespace BendMath.Tests.Bending;
 
 /// <summary>

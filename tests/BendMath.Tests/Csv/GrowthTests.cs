@@ -1,7 +1,6 @@
 using BendMath.Csv;
 using BendMath.Json;
 
-
 namespace BendMath.Tests.Csv;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Forming.ThreePoint;
 
-
 namespace BendMath.Tests.Definitions;
 
 /// <summary>Source of every number: independent program, adaptive quadrature over chords; not a published source.</summary>

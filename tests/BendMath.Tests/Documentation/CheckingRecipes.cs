@@ -3,7 +3,6 @@ using BendMath.Forming.Variation;
 using BendMath.Measurement;
 using BendMath.Stock.Tolerances;
 
-
 namespace BendMath.Tests.Documentation;
 
 /// <summary>The code of the page on joining, checking and method.</summary>

@@ -5,7 +5,6 @@ using BendMath.Learning;
 using BendMath.Materials.Standard;
 using BendMath.Tests.Distortion;
 
-
 namespace BendMath.Tests.Documentation;
 
 /// <summary>The code of the page on dies and springback.</summary>

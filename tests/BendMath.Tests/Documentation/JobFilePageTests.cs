@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using BendMath.Json;
+using BendMath.Json.Words;
 using BendMath.Stock.Standard;
 
 namespace BendMath.Tests.Documentation;
@@ -25,12 +26,18 @@ public sealed class JobFilePageTests
     }
 
     [Fact]
-    public void Every_shape_orientation_and_system_is_named()
+    public void Every_shape_law_and_system_is_named()
     {
-        Assert.All(BendMath.Json.Reading.StockReader.Orientations, shape =>
+        Assert.All(ShapeWords.All, shape =>
         {
-            string row = Assert.Single(Page.Split('\n'), line => line.StartsWith($"| `{shape.Key}` |", StringComparison.Ordinal));
-            Assert.All(shape.Value.Where(way => way.Length > 0), way => Assert.Contains($"`{way}`", row, StringComparison.Ordinal));
+            string row = Assert.Single(Page.Split('\n'), line => line.StartsWith($"| `{shape.Word}` |", StringComparison.Ordinal));
+            Assert.All(shape.Orientations.Where(way => way.Length > 0), way => Assert.Contains($"`{way}`", row, StringComparison.Ordinal));
+            Assert.All(shape.Dimensions, word => Assert.Contains($"`{word}`", row, StringComparison.Ordinal));
+        });
+        Assert.All(LawWords.All, law =>
+        {
+            string numbers = string.Join(", ", law.Numbers.Select(word => $"`{word}`"));
+            Assert.Single(Page.Split('\n'), line => line.EndsWith($" | {numbers} |", StringComparison.Ordinal));
         });
         Assert.All(StandardSizes.Systems, system => Assert.Contains($"`{system.Name}`", Page, StringComparison.Ordinal));
     }

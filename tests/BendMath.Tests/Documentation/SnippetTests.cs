@@ -1,6 +1,5 @@
 using BendMath.Evidence;
 
-
 namespace BendMath.Tests.Documentation;
 
 public sealed class SnippetTests

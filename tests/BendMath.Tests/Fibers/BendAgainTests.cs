@@ -1,7 +1,5 @@
 using BendMath.Tests.Properties;
 
-
-
 namespace BendMath.Tests.Fibers;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using BendMath.Forming.Bumps;
 
-
-
 namespace BendMath.Tests.Forming;
 
 /// <summary>Bending allocates nothing but what it hands out, and what is kept grows with the places bumped, not with the bumps.</summary>

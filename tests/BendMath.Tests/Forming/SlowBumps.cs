@@ -1,6 +1,5 @@
 using BendMath.Forming.Bumps;
 
-
 namespace BendMath.Tests.Forming;
 
 /// <summary>

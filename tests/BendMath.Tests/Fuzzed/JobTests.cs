@@ -2,8 +2,6 @@ using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
 
-
-
 namespace BendMath.Tests.Fuzzed;
 
 /// <summary>

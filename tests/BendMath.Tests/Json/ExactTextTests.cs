@@ -2,8 +2,6 @@ using BendMath.Json.Parts;
 using BendMath.Json.Writing;
 using BendMath.Lengths;
 
-
-
 namespace BendMath.Tests.Json;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Json;
 
-
 namespace BendMath.Tests.Json;
 
 /// <summary>Each kind of fault has its place, its line and a sentence with the value.</summary>

@@ -1,7 +1,6 @@
 using BendMath.Json;
 using BendMath.Tests.Conventions.Faulty;
 
-
 namespace BendMath.Tests.Json;
 
 /// <summary>Job files to read and to spoil. Invented data.</summary>

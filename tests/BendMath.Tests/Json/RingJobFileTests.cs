@@ -2,7 +2,6 @@ using BendMath.Forming.ThreePoint;
 using BendMath.Json;
 using BendMath.Learning;
 
-
 namespace BendMath.Tests.Json;
 
 public sealed class RingJobFileTests

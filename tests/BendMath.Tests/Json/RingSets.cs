@@ -33,6 +33,8 @@ internal static class RingSets
         new BarMaterial("alloy", new RambergOsgood(Pressure.FromGigapascals(70), Pressure.FromMegapascals(240.3), 12.7),
             Density.FromGramsPerCubicCentimeter(2.7)).WithSofterUnloading(Ratio.FromDecimalFractions(0.8501)),
         new("annealed", new PowerHardening(Pressure.FromGigapascals(205), Pressure.FromMegapascals(611.7), 0.213), Steel),
+        new("hot rolled",
+            new HotRolledSteel(Pressure.FromGigapascals(210.1), Pressure.FromMegapascals(289.3), Pressure.FromMegapascals(431.7)), Steel),
     ];
 
     /// <summary>One ring of every orientation of every shape; laws, dies, readings and states take turns.</summary>
@@ -43,7 +45,7 @@ internal static class RingSets
         $"{ring.Die.Name}|{ring.Die.StampedRadius.Meters:R}|{ring.Die.Face.OffsetFor(ring.Analysis.Section).Meters:R}|{ring.Die.Face}|{ring.Analysis.Section.Stock.GetType().Name}|{ring.Analysis.Section.Orientation}|{Digits(ring.Analysis.Section)}|{ring.Analysis.StressState}|{Law(ring.Analysis.Material)}|{ring.Reading.Kind}|{ring.Reading.Radius.Reference}|{ring.Reading.Radius.Value.Meters:R}|{ring.Reading.Chord?.Meters:R}|{ring.Reading.Rise?.Meters:R}|{ring.Reading.Tape?.Meters:R}|{ring.Release}|{ring.Marked?.Before.Meters:R}|{ring.Marked?.Turn.Radians:R}|{ring.Note}");
 
     private static string Law(BarMaterial material) => FormattableString.Invariant(
-        $"{material.Name}|{material.Law.GetType().Name}|{material.Law.ElasticModulus.Pascals:R}|{material.Law.YieldStress.Pascals:R}|{(material.Law as LinearHardening)?.TangentModulus.Pascals:R}|{(material.Law as RambergOsgood)?.Exponent:R}|{(material.Law as PowerHardening)?.HardeningExponent:R}|{(material.Law as PowerHardening)?.StrengthCoefficient.Pascals:R}|{material.YieldRange?.Low.Pascals:R}|{material.YieldRange?.High.Pascals:R}|{material.Density.KilogramsPerCubicMeter:R}|{material.Elongation?.DecimalFractions:R}|{material.PoissonsRatio:R}|{material.UnloadingShare.DecimalFractions:R}");
+        $"{material.Name}|{material.Law.GetType().Name}|{material.Law.ElasticModulus.Pascals:R}|{material.Law.YieldStress.Pascals:R}|{(material.Law as LinearHardening)?.TangentModulus.Pascals:R}|{(material.Law as RambergOsgood)?.Exponent:R}|{(material.Law as PowerHardening)?.HardeningExponent:R}|{(material.Law as PowerHardening)?.StrengthCoefficient.Pascals:R}|{(material.Law as HotRolledSteel)?.UltimateStrength.Pascals:R}|{material.YieldRange?.Low.Pascals:R}|{material.YieldRange?.High.Pascals:R}|{material.Density.KilogramsPerCubicMeter:R}|{material.Elongation?.DecimalFractions:R}|{material.PoissonsRatio:R}|{material.UnloadingShare.DecimalFractions:R}");
 
     private static string Digits(OrientedSection section) => FormattableString.Invariant(
         $"{section.Properties.Area.SquareMeters:R}|{section.Properties.Depth.Meters:R}|{section.Properties.CentroidFromInside.Meters:R}|{section.Properties.PlasticModulus.CubicMeters:R}");

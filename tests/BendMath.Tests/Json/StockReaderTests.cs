@@ -1,4 +1,5 @@
 using BendMath.Json;
+using BendMath.Json.Words;
 using BendMath.Json.Reading;
 using BendMath.Stock.Standard;
 using BendMath.Tests.Distortion;
@@ -50,7 +51,7 @@ public sealed class StockReaderTests
     [Fact]
     public void Every_shape_comes_back_in_every_orientation()
     {
-        Assert.Equal(StockReader.Orientations.Count, Bars.Count);
+        Assert.Equal(ShapeWords.All.Count, Bars.Count);
         foreach ((string text, BarStock bar) in Bars)
         {
             foreach (OrientedSection section in bar.Orientations)
@@ -65,7 +66,7 @@ public sealed class StockReaderTests
     [Fact]
     public void Orientations_of_the_file_are_those_of_the_stock() => Assert.Equal(
         Bars.Values.Select(bar => string.Join('|', bar.Orientations.Select(section => section.Orientation.ToString()))),
-        StockReader.Orientations.Values.Select(ways => string.Join('|', ways)));
+        ShapeWords.All.Select(words => string.Join('|', words.Orientations)));
 
     [Theory]
     [MemberData(nameof(Others))]

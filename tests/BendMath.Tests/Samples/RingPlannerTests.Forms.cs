@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BendMath.Json;
-using BendMath.Json.Reading;
 using BendMath.Lengths;
 using RingPlanner;
 

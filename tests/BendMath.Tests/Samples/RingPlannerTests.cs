@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using BendMath.Json;
-using BendMath.Json.Reading;
 using BendMath.Learning;
 using BendMath.Lengths;
 using BendMath.Tests.Json;

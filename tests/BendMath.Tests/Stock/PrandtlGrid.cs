@@ -1,6 +1,5 @@
 using BendMath.Sections.Features;
 
-
 namespace BendMath.Tests.Stock;
 
 /// <summary>

@@ -1,8 +1,6 @@
 using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>The inverse of bending and release on the moment–curvature curve, for searches.</summary>

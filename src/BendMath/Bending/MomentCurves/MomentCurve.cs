@@ -1,8 +1,6 @@
 using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>A point of the moment–curvature curve: y_n, m = M/(E·I_b) = κ − κ_p, and their derivatives over κ.</summary>

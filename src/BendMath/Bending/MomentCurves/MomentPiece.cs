@@ -1,7 +1,5 @@
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>How a piece of a moment table maps its variable u in [−1, 1] to t = ln κ̂.</summary>

@@ -2,8 +2,6 @@ using BendMath.Materials;
 using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Bending.MomentCurves;
 
 /// <summary>

@@ -2,8 +2,6 @@ using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Bending.NeutralAxes;
 
 /// <summary>

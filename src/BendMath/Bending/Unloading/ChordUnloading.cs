@@ -1,7 +1,5 @@
 using BendMath.Numerics.Integrals;
 
-
-
 namespace BendMath.Bending.Unloading;
 
 /// <summary>The integrals of slopes of unloading E_u, which are equal along a chord, and of E_u·e − σ.</summary>

@@ -1,8 +1,6 @@
 using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Bending.Unloading;
 
 /// <summary>The inverse of bending and a release with less than the full stiffness.</summary>

@@ -1,8 +1,6 @@
 using BendMath.Guards;
 using BendMath.Materials.Unloading;
 
-
-
 namespace BendMath.Bending.Unloading;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Distortion.Shape;
 
 /// <summary>

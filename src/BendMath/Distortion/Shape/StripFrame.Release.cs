@@ -1,8 +1,6 @@
 using BendMath.Numerics;
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Distortion.Shape;
 
 internal sealed partial class StripFrame

@@ -1,6 +1,5 @@
 using BendMath.Numerics;
 
-
 namespace BendMath.Distortion.Shape;
 
 /// <summary>

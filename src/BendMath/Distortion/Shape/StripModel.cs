@@ -3,8 +3,6 @@ using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 using BendMath.Sections;
 
-
-
 namespace BendMath.Distortion.Shape;
 
 /// <summary>The strips of a wall layout, ready to be solved for a bend.</summary>

@@ -3,8 +3,6 @@ using BendMath.Bending.MomentCurves;
 using BendMath.Forming.ThreePoint;
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Forming.Bumps;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using BendMath.Bending.MomentCurves;
 
-
-
 namespace BendMath.Forming.Bumps;
 
 /// <summary>

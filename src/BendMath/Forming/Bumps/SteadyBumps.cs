@@ -1,8 +1,6 @@
 using BendMath.Bending.MomentCurves;
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Forming.Bumps;
 
 /// <summary>

@@ -2,8 +2,6 @@ using BendMath.Bending;
 using BendMath.Bending.MomentCurves;
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Forming.ThreePoint;
 
 /// <summary>

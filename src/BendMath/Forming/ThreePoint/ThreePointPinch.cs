@@ -2,8 +2,6 @@ using BendMath.Bending;
 using BendMath.Evidence;
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Forming.ThreePoint;
 
 /// <summary>One setting of a three-point bender: what closes on the bar, and the bar under it.</summary>

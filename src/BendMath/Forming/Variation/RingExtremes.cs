@@ -1,7 +1,5 @@
 using BendMath.Numerics;
 
-
-
 namespace BendMath.Forming.Variation;
 
 /// <summary>

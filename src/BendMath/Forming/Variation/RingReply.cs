@@ -1,6 +1,5 @@
 using BendMath.Guards;
 
-
 namespace BendMath.Forming.Variation;
 
 /// <summary>What a set of inputs leaves: the radii of the free or flattened ring and its curvature; or why there is no ring.</summary>

@@ -1,6 +1,5 @@
 using BendMath.Guards;
 
-
 namespace BendMath.Forming.Variation;
 
 /// <summary>A die's answer to every input that scatters.</summary>

@@ -1,6 +1,5 @@
 using BendMath.Stock.Tolerances;
 
-
 namespace BendMath.Forming.Variation;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Sections.Outlines;
 
-
 namespace BendMath.Layout.BentBars;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using BendMath.Numerics.Integrals;
 
-
 namespace BendMath.Numerics.Geometry;
 
 /// <summary>

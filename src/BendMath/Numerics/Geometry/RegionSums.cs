@@ -1,6 +1,5 @@
 using BendMath.Numerics.Integrals;
 
-
 namespace BendMath.Numerics.Geometry;
 
 /// <summary>∫dA, ∫y, ∫z, ∫y², ∫z² and ∫yz over a region, summed edge by edge about one origin.</summary>

@@ -1,6 +1,5 @@
 using BendMath.Numerics.Geometry;
 
-
 namespace BendMath.Numerics.Integrals;
 
 /// <summary>What is integrated over a section, chord by chord: several integrals at once.</summary>

@@ -1,6 +1,5 @@
 using BendMath.Numerics.Geometry;
 
-
 namespace BendMath.Numerics.Integrals;
 
 /// <summary>Integrals over a part of a curved section, with r the radius of a fiber and d = y − ȳ.</summary>

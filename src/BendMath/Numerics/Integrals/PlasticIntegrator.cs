@@ -1,6 +1,5 @@
 using BendMath.Numerics.Geometry;
 
-
 namespace BendMath.Numerics.Integrals;
 
 /// <summary>

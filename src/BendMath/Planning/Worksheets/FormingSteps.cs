@@ -1,7 +1,6 @@
 using BendMath.Evidence;
 using BendMath.Learning;
 
-
 namespace BendMath.Planning.Worksheets;
 
 /// <summary>From the die to the loaded state.</summary>

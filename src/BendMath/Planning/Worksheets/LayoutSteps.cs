@@ -1,7 +1,6 @@
 using BendMath.Evidence;
 using BendMath.Sections.Features;
 
-
 namespace BendMath.Planning.Worksheets;
 
 /// <summary>From the free ring to the blank and its check.</summary>

@@ -1,8 +1,6 @@
 using BendMath.Evidence;
 using BendMath.Guards;
 
-
-
 namespace BendMath.Planning.Worksheets;
 
 /// <summary>

@@ -1,7 +1,5 @@
 using BendMath.Numerics.Geometry;
 
-
-
 namespace BendMath.Stock.Geometry;
 
 /// <summary>A corner of a polygon in the section plane, rounded by a tangent arc where the radius is not zero. Meters.</summary>

@@ -1,7 +1,6 @@
 using BendMath.Evidence;
 using BendMath.Sections.Features;
 
-
 namespace BendMath.Stock.Geometry;
 
 /// <summary>Shear centers, and warping constants of open shapes. Meters.</summary>

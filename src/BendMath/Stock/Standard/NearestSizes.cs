@@ -1,6 +1,5 @@
 using BendMath.Lengths;
 
-
 namespace BendMath.Stock.Standard;
 
 /// <summary>Which listed sizes a text that means none comes nearest to.</summary>

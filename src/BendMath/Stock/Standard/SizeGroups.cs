@@ -1,6 +1,5 @@
 using BendMath.Evidence;
 
-
 namespace BendMath.Stock.Standard;
 
 /// <summary>Where each group of rows comes from and what its stock assumes.</summary>

@@ -1,10 +1,9 @@
 using BendMath.Guards;
 
-
-namespace BendMath.Json.Reading;
+namespace BendMath.Json.Words;
 
 /// <summary>Lists of allowed words in a sentence.</summary>
-internal static class Words
+internal static class Listing
 {
     private const int MostNames = 12;
 

@@ -1,4 +1,4 @@
-namespace BendMath.Json.Reading;
+namespace BendMath.Json.Words;
 
 /// <summary>The words of a file for the ways a bar can lie.</summary>
 internal static class OrientationWords
