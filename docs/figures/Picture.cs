@@ -1,6 +1,5 @@
 using BendMath;
 using BendMath.Plotting;
-using BendMath.Plotting.Drawing;
 using BendMath.Stock.Standard;
 using UnitsNet;
 

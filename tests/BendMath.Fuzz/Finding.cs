@@ -1,4 +1,3 @@
-using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
 using BendMath.Fuzz.Walking;
 

@@ -1,6 +1,5 @@
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Stages;
-using BendMath.Fuzz.Walking;
 
 namespace BendMath.Fuzz;
 

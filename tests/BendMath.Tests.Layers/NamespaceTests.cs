@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using BendMath.Evidence;
 
 namespace BendMath.Tests.Layers;
 

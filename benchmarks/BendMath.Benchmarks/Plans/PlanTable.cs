@@ -49,9 +49,9 @@ internal static class PlanTable
         }
 
         double unit = units.Append(Cost(PlanCases.Unit.Job)).Order().ElementAt(units.Count / 2);
-        Write(
-            $"P, {PlanCases.Unit.Name}: {unit * 1e3:0.00} ms, {unit / hand:0} × the forward bend by hand, {hand * 1e9:0} "
-                + $"ns; {PlanReader.Read(RingPlan.For(PlanCases.Unit.Job()))} properties read");
+        int read = PlanReader.Read(RingPlan.For(PlanCases.Unit.Job()));
+        double hands = unit / hand;
+        Write($"P, {PlanCases.Unit.Name}: {unit * 1e3:0.00} ms, {hands:0} × the forward bend by hand, {hand * 1e9:0} ns; {read} properties read");
         Console.WriteLine();
         Write($"| plan | cost, P | limit, P | RingPlan.For alone, KiB |");
         Write($"| --- | ---: | ---: | ---: |");

@@ -1,5 +1,4 @@
 using BendMath;
-using BendMath.Numerics.Geometry;
 using RingPlanner.Pages;
 
 namespace RingPlanner.Drawings;

@@ -1,7 +1,6 @@
 using BendMath;
 using BendMath.Json;
 using BendMath.Plotting;
-using BendMath.Plotting.Drawing;
 using RingPlanner.Drawings;
 using RingPlanner.Papers;
 

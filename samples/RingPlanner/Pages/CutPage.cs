@@ -1,7 +1,6 @@
 using System.Globalization;
 using BendMath;
 using BendMath.Cutting;
-using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;

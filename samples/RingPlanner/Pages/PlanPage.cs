@@ -2,7 +2,6 @@ using System.Globalization;
 using BendMath;
 using BendMath.Evidence;
 using BendMath.Json;
-using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;

@@ -5,7 +5,6 @@ using BendMath.Evidence;
 using BendMath.Forming.Effort;
 using BendMath.Json;
 using BendMath.Learning;
-using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using BendMath;
 using BendMath.Evidence;
 using BendMath.Planning.Worksheets;
-using BendMath.Plotting.Drawing;
 using RingPlanner.Papers;
 
 namespace RingPlanner.Pages;

@@ -1,4 +1,3 @@
-using BendMath.Distortion;
 using BendMath.Json.Parts;
 using UnitsNet;
 

@@ -1,9 +1,7 @@
 using BendMath.Distortion;
-using BendMath.Evidence;
 using BendMath.Forming.Effort;
 using BendMath.Forming.ThreePoint;
 using BendMath.Forming.Variation;
-using UnitsNet;
 
 namespace BendMath.Json.Writing;
 

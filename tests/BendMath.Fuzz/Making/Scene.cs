@@ -3,7 +3,6 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.ThreePoint;
-using BendMath.Numerics;
 
 namespace BendMath.Fuzz.Making;
 

@@ -1,6 +1,5 @@
 using BendMath.Forming.ThreePoint;
 using BendMath.Fuzz.Making;
-using BendMath.Materials.Standard;
 using BendMath.Stock.Standard;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Accuracy;

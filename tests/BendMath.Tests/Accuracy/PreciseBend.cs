@@ -1,5 +1,3 @@
-using BendMath.Numerics;
-
 namespace BendMath.Tests.Accuracy;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendMath.Fuzz.Making;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

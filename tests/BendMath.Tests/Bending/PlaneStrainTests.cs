@@ -1,4 +1,3 @@
-using BendMath.Distortion.Shape;
 using BendMath.Evidence;
 using UnitsNet;
 

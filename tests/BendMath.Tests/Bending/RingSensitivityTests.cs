@@ -1,4 +1,3 @@
-using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending;

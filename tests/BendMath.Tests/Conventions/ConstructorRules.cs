@@ -1,5 +1,4 @@
 using System.Reflection;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

@@ -2,7 +2,6 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BendMath.Evidence;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

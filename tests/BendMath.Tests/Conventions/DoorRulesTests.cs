@@ -1,6 +1,5 @@
 using System.Reflection;
 using BendMath.Fuzz.Walking;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

@@ -12,7 +12,6 @@ using BendMath.Forming.Effort;
 using BendMath.Forming.Pairs;
 using BendMath.Forming.ThreePoint;
 using BendMath.Forming.Variation;
-using BendMath.Fuzz.Making;
 using BendMath.Json;
 using BendMath.Layout.BentBars;
 using BendMath.Learning;
@@ -25,8 +24,6 @@ using BendMath.Plotting;
 using BendMath.Sections.Outlines;
 using BendMath.Stock.Standard;
 using BendMath.Stock.Tolerances;
-using BendMath.Tests.Distortion;
-using BendMath.Tests.Sections;
 using UnitsNet;
 
 namespace BendMath.Tests.Conventions;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using BendMath.Json;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using BendMath.Evidence;
-using BendMath.Fuzz.Making;
 
 namespace BendMath.Tests.Conventions;
 

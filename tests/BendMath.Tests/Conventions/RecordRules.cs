@@ -1,6 +1,5 @@
 using System.Collections;
 using System.Reflection;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Conventions;
 

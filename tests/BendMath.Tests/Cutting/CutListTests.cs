@@ -1,9 +1,7 @@
 using BendMath.Cutting;
-using BendMath.Guards;
 using BendMath.Sections.Outlines;
 using BendMath.Tests.Forming;
 using BendMath.Tests.Layout;
-using BendMath.Tests.Sections;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;

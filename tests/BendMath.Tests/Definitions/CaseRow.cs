@@ -1,5 +1,4 @@
 using BendMath.Materials.Unloading;
-using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

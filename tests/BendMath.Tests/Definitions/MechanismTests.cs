@@ -1,7 +1,6 @@
 using BendMath.Bending.Guides;
 using BendMath.Bending.Unloading;
 using BendMath.Materials.Unloading;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Definitions;

@@ -3,7 +3,6 @@ using BendMath.Forming.Effort;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
 using BendMath.Materials.Standard;
-using BendMath.Tests.Distortion;
 
 namespace BendMath.Tests.Documentation;
 

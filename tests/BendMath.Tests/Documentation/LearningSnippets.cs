@@ -4,7 +4,6 @@ using BendMath.Forming.ThreePoint;
 using BendMath.Json;
 using BendMath.Learning;
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Json;
 using UnitsNet;
 

@@ -1,7 +1,6 @@
 using BendMath.Bending.NeutralAxes;
 using BendMath.Cutting;
 using BendMath.Forming.ThreePoint;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;

@@ -2,7 +2,6 @@ using BendMath.Distortion;
 using BendMath.Distortion.Checks;
 using BendMath.Materials.Standard;
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;

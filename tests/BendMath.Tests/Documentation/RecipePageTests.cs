@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using BendMath.Fuzz.Making;
 
 namespace BendMath.Tests.Documentation;
 

@@ -1,5 +1,3 @@
-using BendMath.Evidence;
-
 namespace BendMath.Tests.Documentation;
 
 public sealed class SnippetTests

@@ -4,7 +4,6 @@ using BendMath.Plotting;
 using BendMath.Sections.Outlines;
 using BendMath.Stock.Standard;
 using BendMath.Stock.Tolerances;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Documentation;

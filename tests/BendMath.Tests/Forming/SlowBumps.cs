@@ -1,5 +1,3 @@
-using BendMath.Forming.Bumps;
-
 namespace BendMath.Tests.Forming;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using BendMath.Sections.Features;
-using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

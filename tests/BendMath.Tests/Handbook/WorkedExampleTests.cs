@@ -1,6 +1,5 @@
 using BendMath.Bending.NeutralAxes;
 using BendMath.Tests.Bending;
-using BendMath.Tests.Fibers;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

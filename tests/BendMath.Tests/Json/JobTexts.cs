@@ -1,5 +1,4 @@
 using BendMath.Json;
-using BendMath.Tests.Conventions.Faulty;
 
 namespace BendMath.Tests.Json;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BendMath.Json;
-using BendMath.Tests.Conventions.Faulty;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;

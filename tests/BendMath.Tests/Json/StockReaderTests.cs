@@ -1,8 +1,6 @@
 using BendMath.Json;
 using BendMath.Json.Words;
-using BendMath.Json.Reading;
 using BendMath.Stock.Standard;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Json;

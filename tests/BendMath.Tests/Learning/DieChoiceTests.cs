@@ -1,6 +1,5 @@
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

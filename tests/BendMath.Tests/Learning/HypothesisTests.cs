@@ -1,7 +1,6 @@
 using BendMath.Distortion;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

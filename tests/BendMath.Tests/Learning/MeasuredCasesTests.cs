@@ -1,7 +1,6 @@
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Learning;

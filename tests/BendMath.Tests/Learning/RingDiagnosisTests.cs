@@ -2,7 +2,6 @@ using System.Globalization;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using BendMath.Tests.Properties;
 using UnitsNet;
 
 namespace BendMath.Tests.Materials;

@@ -1,11 +1,9 @@
 using BendMath.Forming.Pairs;
 using BendMath.Forming.ThreePoint;
 using BendMath.Forming.Variation;
-using BendMath.Fuzz.Making;
 using BendMath.Learning;
 using BendMath.Lengths;
 using BendMath.Stock.Tolerances;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

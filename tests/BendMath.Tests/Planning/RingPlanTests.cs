@@ -2,7 +2,6 @@ using BendMath.Evidence;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

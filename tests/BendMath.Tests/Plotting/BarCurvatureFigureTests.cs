@@ -1,6 +1,5 @@
 using System.Globalization;
 using BendMath.Forming.Bumps;
-using BendMath.Numerics;
 using BendMath.Plotting;
 using BendMath.Tests.Forming;
 using ScottPlot;

@@ -1,7 +1,6 @@
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
 using BendMath.Plotting;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using BendMath.Tests.Learning;
 using ScottPlot;

@@ -6,7 +6,6 @@ using BendMath.Plotting;
 using BendMath.Plotting.Drawing;
 using BendMath.Sections.Outlines;
 using BendMath.Stock.Standard;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Sections;
 using ScottPlot;
 using UnitsNet;

@@ -1,7 +1,6 @@
 using BendMath.Forming.Variation;
 using BendMath.Learning;
 using BendMath.Measurement;
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Forming;
 using FsCheck;
 using FsCheck.Fluent;

@@ -1,4 +1,3 @@
-using BendMath.Tests.Distortion;
 using BendMath.Tests.Fibers;
 using FsCheck;
 using FsCheck.Fluent;

@@ -1,4 +1,3 @@
-using BendMath.Tests.Distortion;
 using FsCheck;
 using FsCheck.Fluent;
 using UnitsNet;

@@ -1,4 +1,3 @@
-using BendMath.Numerics.Geometry;
 using BendMath.Sections.Outlines;
 using BendMath.Tests.Sections;
 using FsCheck;

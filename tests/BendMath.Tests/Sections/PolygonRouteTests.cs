@@ -1,5 +1,4 @@
 using BendMath.Sections.Outlines;
-using BendMath.Stock.Geometry;
 using NetTopologySuite.Geometries;
 using UnitsNet;
 

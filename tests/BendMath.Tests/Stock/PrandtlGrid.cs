@@ -1,5 +1,3 @@
-using BendMath.Sections.Features;
-
 namespace BendMath.Tests.Stock;
 
 /// <summary>

@@ -1,4 +1,3 @@
-using BendMath.Plotting.Drawing;
 using BendMath.Sections.Features;
 using UnitsNet;
 

@@ -1,7 +1,5 @@
 using System.Globalization;
-using BendMath.Fuzz.Making;
 using BendMath.Stock.Standard;
-using BendMath.Tests.Distortion;
 
 namespace BendMath.Tests.Stock;
 

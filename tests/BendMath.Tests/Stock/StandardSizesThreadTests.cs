@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.Loader;
 using BendMath.Stock.Standard;
-using BendMath.Tests.Distortion;
 
 namespace BendMath.Tests.Stock;
 

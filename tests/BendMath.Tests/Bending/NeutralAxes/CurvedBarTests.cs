@@ -1,6 +1,5 @@
 using BendMath.Bending.NeutralAxes;
 using BendMath.Tests.Definitions;
-using BendMath.Tests.Stock;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending.NeutralAxes;

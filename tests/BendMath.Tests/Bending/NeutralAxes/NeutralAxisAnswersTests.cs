@@ -1,6 +1,5 @@
 using System.Globalization;
 using BendMath.Bending.NeutralAxes;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Bending.NeutralAxes;

@@ -1,7 +1,6 @@
 using BendMath.Forming.Bumps;
 using BendMath.Forming.ThreePoint;
 using BendMath.Tests.Definitions;
-using BendMath.Tests.Properties;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming.Bumps;

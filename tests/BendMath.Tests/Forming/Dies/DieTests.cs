@@ -1,4 +1,3 @@
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Forming.Dies;

@@ -2,7 +2,6 @@ using BendMath.Evidence;
 using BendMath.Forming.Pairs;
 using BendMath.Forming.ThreePoint;
 using BendMath.Learning;
-using BendMath.Tests.Conventions.Faulty;
 using BendMath.Tests.Properties;
 using FsCheck;
 using FsCheck.Fluent;

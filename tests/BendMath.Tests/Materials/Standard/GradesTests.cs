@@ -1,6 +1,5 @@
 using BendMath.Evidence;
 using BendMath.Materials.Standard;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Materials.Standard;

@@ -1,5 +1,4 @@
 using BendMath.Materials.Standard;
-using BendMath.Tests.Distortion;
 using UnitsNet;
 
 namespace BendMath.Tests.Materials.Standard;

@@ -1,5 +1,4 @@
 using BendMath.Evidence;
-using BendMath.Fuzz.Making;
 using BendMath.Stock.Tolerances;
 using UnitsNet;
 
