@@ -68,9 +68,12 @@ internal sealed class DimensionPlacer(SectionShape shape, Box room, IEnumerable<
         }
 
         double[] along = [.. shape.Polygons[0].Select(spot => (spot - pair.Origin).Dot(pair.Along))];
-        foreach ((double edge,
-            double at) in new[] { (pair.High, along.Max() + Beside), (pair.Low, along.Min() - Beside),
-                (pair.High, along.Max() + 1.6 * Beside), (pair.Low, along.Min() - 1.6 * Beside) })
+        double high = along.Max();
+        double low = along.Min();
+        foreach ((double edge, double at) in new[]
+        {
+            (pair.High, high + Beside), (pair.Low, low - Beside), (pair.High, high + 1.6 * Beside), (pair.Low, low - 1.6 * Beside),
+        })
         {
             Spot foot = pair.Origin + pair.Along * at;
             Spot reach = pair.Origin + pair.Along * edge;

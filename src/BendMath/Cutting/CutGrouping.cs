@@ -15,8 +15,8 @@ internal static class CutGrouping
         Queue<CutPiece>[] waiting =
             [.. sizes.Select(size => new Queue<CutPiece>(size.SelectMany(line => Enumerable.Repeat(line, line.Quantity))))];
         List<(BarSupply Supply, CutPiece[] Pieces)> bars = [];
-        foreach ((int bar,
-            int[] counts) in outcome.Plan.Bars.OrderBy(bar => bar.Counts, Comparer<int[]>.Create(LongestFirst)).ThenBy(bar => bar.Bar))
+        var inOrder = outcome.Plan.Bars.OrderBy(bar => bar.Counts, Comparer<int[]>.Create(LongestFirst)).ThenBy(bar => bar.Bar);
+        foreach ((int bar, int[] counts) in inOrder)
         {
             bars.Add((supplies[bar], [.. counts.SelectMany((count, size) => Take(waiting[size], count))]));
         }

@@ -33,7 +33,10 @@ public sealed class Hypothesis
     /// <summary>Which explanation.</summary>
     public HypothesisKind Kind { get; }
 
-    /// <summary>Whether the implied number is one a bender can have.</summary>
+    /// <summary>
+    /// Whether the implied number is one a bender can have: a face between the inside and a little beyond the outside of the bar, a stroke
+    /// that is found and stands in a positive ratio to the one the die implies, a curvature ratio between a half and two.
+    /// </summary>
     public bool Fits { get; }
 
     /// <summary>The implied number in a sentence.</summary>

@@ -208,11 +208,11 @@ internal sealed class RingExtremes
         }
 
         reply = reply.Refusal is null ? _response.Scaled(reply, at) : reply;
+        IsStraight |= reply.Refusal is not null && reply.IsStraight;
         if (reply.Refusal is { } refusal && Refusal is null)
         {
             string where =
                 at.Length == 0 ? string.Empty : "at " + string.Join(" and ", at.Select((value, i) => _response.Text(i, value))) + " ";
-            IsStraight = reply.IsStraight;
             Refusal = $"no range: {where}{refusal}";
         }
 
