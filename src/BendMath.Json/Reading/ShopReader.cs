@@ -40,9 +40,8 @@ internal static class ShopReader
         Length? wall = settings.OptionalLength("least wall", "2 mm");
         string? used = settings.OptionalWord("used", "free", "held flat");
         settings.Close();
-        LegBacking backing = axial switch { "backed" => LegBacking.Backed, "free" => LegBacking.Free, _ => LegBacking.Unknown };
         return settings.Build(() => new DistortionSettings(
-            new(compressed == "in a slot", backing, tube == "held in shape", supports),
+            new(compressed == "in a slot", axial is null ? null : axial == "backed", tube == "held in shape", supports),
                 used == "held flat" ? Release.HeldFlat : Release.Free, wall));
     }
 

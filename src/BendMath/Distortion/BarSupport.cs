@@ -11,17 +11,17 @@ public sealed record BarSupport
     /// <summary>Says what holds the bar; whatever is left out has the default stated with it.</summary>
     /// <param name="holdsFreeEdge">Whether the compressed leg runs in a slot that keeps it from moving sideways; by default it is
     /// free.</param>
-    /// <param name="axialLeg">How the leg along the axis of the ring is held against moving to and from the center of the bend; by default
-    /// nobody says.</param>
+    /// <param name="backsAxialLeg">Whether a die, a groove or a roller holds the leg along the axis of the ring on the side it is pushed
+    /// to; null when nobody says. A die on the inside holds a leg in tension only: a compressed one moves away from it.</param>
     /// <param name="holdsTube">Whether a tube is held in shape by a grooved die, a filling or a mandrel; by default it is free.</param>
     /// <param name="unsupportedLength">Length of bar between two places where it is kept from moving sideways and from twisting, greater
     /// than zero; null when nobody says.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite, or the backing is not defined.</exception>
-    public BarSupport(bool holdsFreeEdge = false, LegBacking axialLeg = LegBacking.Unknown, bool holdsTube = false,
+    /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite.</exception>
+    public BarSupport(bool holdsFreeEdge = false, bool? backsAxialLeg = null, bool holdsTube = false,
         Length? unsupportedLength = null)
     {
         HoldsFreeEdge = holdsFreeEdge;
-        AxialLeg = Guard.Defined(axialLeg, nameof(axialLeg));
+        BacksAxialLeg = backsAxialLeg;
         HoldsTube = holdsTube;
         _unsupported = unsupportedLength is { } length ? Guard.Positive(length, nameof(unsupportedLength)) : null;
     }
@@ -29,8 +29,8 @@ public sealed record BarSupport
     /// <summary>Whether the compressed leg runs in a slot.</summary>
     public bool HoldsFreeEdge { get; }
 
-    /// <summary>How the leg along the axis of the ring is held.</summary>
-    public LegBacking AxialLeg { get; }
+    /// <summary>Whether the leg along the axis of the ring is backed on the side it is pushed to; null when nobody says.</summary>
+    public bool? BacksAxialLeg { get; }
 
     /// <summary>Whether a tube is held in shape by a grooved die, a filling or a mandrel.</summary>
     public bool HoldsTube { get; }
@@ -40,23 +40,23 @@ public sealed record BarSupport
 
     /// <summary>The same support with some of it changed, checked as a new one; what is left out stays.</summary>
     /// <param name="holdsFreeEdge">Whether the compressed leg runs in a slot, or null.</param>
-    /// <param name="axialLeg">Another backing of the axial leg, or null.</param>
+    /// <param name="backsAxialLeg">Whether the axial leg is backed, or null.</param>
     /// <param name="holdsTube">Whether a tube is held in shape, or null.</param>
     /// <param name="unsupportedLength">Another length between supports, or null.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite, or the backing is not defined.</exception>
-    public BarSupport With(bool? holdsFreeEdge = null, LegBacking? axialLeg = null, bool? holdsTube = null,
+    /// <exception cref="ArgumentOutOfRangeException">The length is not positive and finite.</exception>
+    public BarSupport With(bool? holdsFreeEdge = null, bool? backsAxialLeg = null, bool? holdsTube = null,
         Length? unsupportedLength = null) =>
-        new(holdsFreeEdge ?? HoldsFreeEdge, axialLeg ?? AxialLeg, holdsTube ?? HoldsTube, unsupportedLength ?? UnsupportedLength);
+        new(holdsFreeEdge ?? HoldsFreeEdge, backsAxialLeg ?? BacksAxialLeg, holdsTube ?? HoldsTube, unsupportedLength ?? UnsupportedLength);
 
     /// <summary>What is held, and the distance between supports.</summary>
     public override string ToString() => string.Join(
         ", ",
         HoldsFreeEdge ? "compressed leg in a slot" : "compressed leg free",
-        AxialLeg switch
+        BacksAxialLeg switch
         {
-            LegBacking.Backed => "axial leg backed",
-            LegBacking.Free => "axial leg not backed",
-            _ => "backing of the axial leg not given"
+            true => "axial leg backed",
+            false => "axial leg not backed",
+            null => "backing of the axial leg not given",
         },
         HoldsTube ? "tube supported" : "tube free",
         _unsupported is { } length ? $"supports every {Guard.MillimetersText(length)}" : "distance between supports not given");

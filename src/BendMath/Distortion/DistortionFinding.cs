@@ -25,9 +25,10 @@ public sealed record DistortionFinding
     private IReadOnlyList<DistortionRemedy>? _found;
 
     internal DistortionFinding(
-        string check, double demand, double limit, RiskLevel level, string sentence, Source source, string validity,
+        DistortionCheck kind, string check, double demand, double limit, RiskLevel level, string sentence, Source source, string validity,
         Func<IEnumerable<DistortionRemedy?>>? remedies = null)
     {
+        Kind = kind;
         Check = check;
         Demand = demand;
         Limit = limit;
@@ -38,7 +39,10 @@ public sealed record DistortionFinding
         _remedies = remedies;
     }
 
-    /// <summary>What is checked.</summary>
+    /// <summary>Which check this is the answer of.</summary>
+    public DistortionCheck Kind { get; }
+
+    /// <summary>What is checked, in words.</summary>
     public string Check { get; }
 
     /// <summary>What the bend asks of the bar: a ratio or a strain, without unit.</summary>

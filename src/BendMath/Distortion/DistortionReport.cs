@@ -1,11 +1,32 @@
 using BendMath.Distortion.Checks;
+using BendMath.Evidence;
 using BendMath.Guards;
+using UnitsNet;
 
 namespace BendMath.Distortion;
 
 /// <summary>All distortion checks that apply to a bend, the worst first. Immutable and thread-safe.</summary>
 public sealed partial class DistortionReport
 {
+    private static readonly Func<LoadedBend, DistortionSettings, Judgment>[] Checks =
+    [
+        LegToRadiusCheck.Judge,
+        (loaded, _) => OuterFiberCheck.Judge(loaded),
+        FreeEdgeCheck.Judge,
+        LegAngleCheck.Judge,
+        RollOverCheck.Judge,
+        TwistCheck.Judge,
+        DishCheck.Judge,
+        TubeRatioCheck.Judge,
+        (loaded, _) => TubeWallCheck.Judge(loaded),
+        TubeOvalityCheck.Judge,
+        TubeWrinklingCheck.Judge,
+        WallSinkingCheck.Judge,
+        WallWrinklingCheck.Judge,
+        PipeWallCheck.Judge,
+        (loaded, _) => KeystoneCheck.Judge(loaded),
+    ];
+
     private DistortionReport(LoadedBend loaded, IReadOnlyList<DistortionFinding> findings, IReadOnlyList<string> notChecked)
     {
         Loaded = loaded;
@@ -30,17 +51,45 @@ public sealed partial class DistortionReport
     /// </summary>
     public IReadOnlyList<DistortionRemedy> Advice => Findings[0].Remedies;
 
+    /// <summary>
+    /// The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies
+    /// along that axis.
+    /// </summary>
+    /// <remarks>
+    /// Equation: t/2 + b·(sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3; b the width of the leg from
+    /// the middle of the other leg, R to the middle of the leg.
+    /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public Length? EffectiveLeg => LegAngleCheck.EffectiveLegOf(Loaded) is { } leg ? Length.FromMeters(leg) : null;
+
+    /// <summary>
+    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn
+    /// to expect, and no bound, for the rest of the leg pushes on. Null when there is no such leg, or it is too short for its edge to get
+    /// there.
+    /// </summary>
+    /// <remarks>
+    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from
+    /// the middle of the other leg.
+    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on
+    /// to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
+    /// Source: <see cref="Sources.DistortionChecks"/>
+    /// </remarks>
+    public Angle? TurnThatRelievesEdge => LegAngleCheck.TurnOf(Loaded) is { } radians ? Angle.FromRadians(radians) : null;
+
+    /// <summary>The finding of a check, of the strain rules the worst; null where the check does not apply or could not be made.</summary>
+    /// <param name="kind">The check.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The check is not defined.</exception>
+    public DistortionFinding? Find(DistortionCheck kind)
+    {
+        Guard.Defined(kind, nameof(kind));
+        return Findings.FirstOrDefault(finding => finding.Kind == kind);
+    }
+
     /// <summary>Makes the report with <see cref="DistortionSettings.Default"/>.</summary>
     /// <param name="loaded">The bend.</param>
     /// <exception cref="ArgumentNullException">The bend is null.</exception>
     public static DistortionReport Of(LoadedBend loaded) => Of(loaded, DistortionSettings.Default);
-
-    /// <summary>Makes the report with leg-to-radius bounds of the shop's own.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="legToRadius">The bounds.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionReport Of(LoadedBend loaded, LegToRadiusCheck legToRadius) =>
-        Of(loaded, new DistortionSettings(legToRadius: Guard.NotNull(legToRadius, nameof(legToRadius))));
 
     /// <summary>Makes the report with what the shop knows of supports and bounds.</summary>
     /// <param name="loaded">The bend.</param>
@@ -49,24 +98,11 @@ public sealed partial class DistortionReport
     public static DistortionReport Of(LoadedBend loaded, DistortionSettings settings)
     {
         Guard.NotNull(loaded, nameof(loaded));
+        Guard.NotNull(settings, nameof(settings));
         Judgment[] judgments =
         [
-            Guard.NotNull(settings, nameof(settings)).LegToRadius.Of(loaded),
-            OuterFiberCheck.Judge(loaded),
-            FreeEdgeCheck.Judge(loaded, settings),
-            LegAngleCheck.Judge(loaded, settings),
-            RollOverCheck.Judge(loaded, settings),
-            TwistCheck.Judge(loaded, settings),
-            DishCheck.Judge(loaded, settings),
-            TubeRatioCheck.Judge(loaded, settings),
-            TubeWallCheck.Judge(loaded),
-            TubeOvalityCheck.Judge(loaded, settings),
-            TubeWrinklingCheck.Judge(loaded, settings),
-            WallSinkingCheck.Judge(loaded, settings),
-            WallWrinklingCheck.Judge(loaded, settings),
-            PipeWallCheck.Judge(loaded, settings),
-            KeystoneCheck.Judge(loaded),
-            .. settings.Rules.Select(rule => new Judgment(StrainRuleCheck.Of(loaded, rule))),
+            .. Checks.Select(check => check(loaded, settings)),
+            .. settings.Rules.Select(rule => StrainRuleCheck.Judge(loaded, rule)),
         ];
         return new(
             loaded,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using UnitsNet;
 
 namespace BendMath.Distortion;
 
@@ -53,28 +54,28 @@ internal static class Remedies
     public static DistortionRemedy AtLeastRadius(double meters)
     {
         double value = RoundedUp(meters);
-        return new(RemedyKind.Radius, Text("use an inside radius of at least {0} mm while loaded", value), value);
+        return new(Text("use an inside radius of at least {0} mm while loaded", value)) { LeastRadius = Length.FromMeters(value) };
     }
 
     public static DistortionRemedy AtMostLeg(string name, double meters)
     {
         double value = RoundedDown(meters);
-        return new(RemedyKind.Leg, Text("use a " + name + " of at most {0} mm", value), value);
+        return new(Text("use a " + name + " of at most {0} mm", value)) { LargestLeg = Length.FromMeters(value) };
     }
 
     public static DistortionRemedy AtLeastThickness(string name, double meters)
     {
         double value = RoundedUp(meters);
-        return new(RemedyKind.Thickness, Text("use a " + name + " of at least {0} mm", value), value);
+        return new(Text("use a " + name + " of at least {0} mm", value)) { LeastThickness = Length.FromMeters(value) };
     }
 
     public static DistortionRemedy AtMostDistance(double meters)
     {
         double value = RoundedDown(meters);
-        return new(RemedyKind.SupportDistance, Text("guide the bar sideways at least every {0} mm", value), value);
+        return new(Text("guide the bar sideways at least every {0} mm", value)) { LargestSupportDistance = Length.FromMeters(value) };
     }
 
-    public static DistortionRemedy Support(string sentence) => new(RemedyKind.Support, sentence);
+    public static DistortionRemedy Support(string sentence) => new(sentence);
 
     /// <summary>
     /// Another orientation of the same stock that lowers the level at the same inside radius; the one that lowers it most. Null when there
@@ -100,7 +101,7 @@ internal static class Remedies
         }
 
         return best is null ? null
-            : new(RemedyKind.Orientation, $"lay it otherwise ({best.Orientation}), which makes another ring", section: best);
+            : new($"lay it otherwise ({best.Orientation}), which makes another ring") { Section = best };
     }
 
     private static string Text(string format, double meters) =>

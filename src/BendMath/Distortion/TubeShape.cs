@@ -1,5 +1,6 @@
 using BendMath.Distortion.Shape;
 using BendMath.Evidence;
+using BendMath.Guards;
 using UnitsNet;
 
 namespace BendMath.Distortion;
@@ -85,6 +86,25 @@ public sealed class TubeShape
 
     /// <summary>The bend with moment and neutral axis of the flattened tube; null if it <see cref="Kinks"/>.</summary>
     public LoadedBend? Bend { get; }
+
+    /// <summary>Ovality (D_max − D_min)/D of a measured tube.</summary>
+    /// <param name="largest">Largest outside diameter, greater than zero.</param>
+    /// <param name="smallest">Smallest outside diameter, greater than zero and not greater than the largest.</param>
+    /// <param name="nominal">Outside diameter before bending, greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A diameter is outside its range.</exception>
+    /// <remarks>
+    /// Equation: (D_max − D_min)/D.
+    /// Range: any tube.
+    /// Source: <see cref="Sources.PipeBendWall"/>
+    /// </remarks>
+    public static Ratio MeasuredOvality(Length largest, Length smallest, Length nominal)
+    {
+        double most = Guard.Positive(largest, nameof(largest));
+        double least = Guard.Positive(smallest, nameof(smallest));
+        return least <= most
+            ? Ratio.FromDecimalFractions((most - least) / Guard.Positive(nominal, nameof(nominal)))
+            : throw Guard.Fault(nameof(smallest), smallest, $"must not be greater than the largest diameter, {Guard.Text(largest)}");
+    }
 
     /// <summary>Ovality and its band.</summary>
     public override string ToString() => Kinks ? "kinks" : Invariant(

@@ -35,7 +35,7 @@ public sealed class DistortionRemedyTests
     [Fact]
     public void Every_remedy_lowers_its_finding()
     {
-        HashSet<(string, RemedyKind)> applied = [];
+        HashSet<(string, string)> applied = [];
         foreach (LoadedBend bend in Doubtful)
         {
             foreach (DistortionFinding finding in DistortionReport.Of(bend, Asked).Findings)
@@ -45,9 +45,9 @@ public sealed class DistortionRemedyTests
                     DistortionFinding? after = Apply(bend, remedy).Find(finding.Check);
                     Assert.True((after?.Level ?? RiskLevel.Low) < finding.Level, $"{bend}: {finding}. {remedy} leaves {after}");
                     Assert.True(
-                        remedy.Kind is RemedyKind.Support or RemedyKind.Orientation || after is null || after.Level == RiskLevel.Low,
+                        KindOf(remedy) is "support" or "orientation" || after is null || after.Level == RiskLevel.Low,
                             $"{bend}: {remedy} leaves {after}");
-                    applied.Add((finding.Check, remedy.Kind));
+                    applied.Add((finding.Check, KindOf(remedy)));
                 }
             }
         }
@@ -60,7 +60,8 @@ public sealed class DistortionRemedyTests
             "tube wall thinning", "tube wrinkling", "twist", "wall sinking", "wall wrinkling",
         ];
         Assert.Equal(checks, applied.Select(pair => pair.Item1).Distinct().Order(StringComparer.Ordinal));
-        Assert.Equal(Enum.GetValues<RemedyKind>(), applied.Select(pair => pair.Item2).Distinct().Order());
+        Assert.Equal(["leg", "orientation", "radius", "support", "support distance", "thickness"],
+            applied.Select(pair => pair.Item2).Distinct().Order(StringComparer.Ordinal));
     }
 
     /// <summary>The printed number is the one that passes, and not far on the safe side.</summary>
@@ -68,11 +69,11 @@ public sealed class DistortionRemedyTests
     public void A_least_radius_is_the_least()
     {
         DistortionFinding finding = DistortionReport.Of(At(RimAngle.FlangeIn, 100)).Find("compressed free edge")!;
-        DistortionRemedy wider = finding.Remedies.Single(remedy => remedy.Kind == RemedyKind.Radius);
-        double radius = wider.Value!.Value.Millimeters;
+        DistortionRemedy wider = finding.Remedies.Single(remedy => remedy.LeastRadius is not null);
+        double radius = wider.LeastRadius!.Value.Millimeters;
         Assert.Contains(FormattableString.Invariant($"{radius:0.#####} mm"), wider.Sentence, StringComparison.Ordinal);
-        Assert.Equal(RiskLevel.Low, FreeEdgeCheck.Of(At(RimAngle.FlangeIn, radius), DistortionSettings.Default)!.Level);
-        Assert.Equal(RiskLevel.Medium, FreeEdgeCheck.Of(At(RimAngle.FlangeIn, 0.998 * radius), DistortionSettings.Default)!.Level);
+        Assert.Equal(RiskLevel.Low, FreeEdgeCheck.Judge(At(RimAngle.FlangeIn, radius), DistortionSettings.Default).Finding!.Level);
+        Assert.Equal(RiskLevel.Medium, FreeEdgeCheck.Judge(At(RimAngle.FlangeIn, 0.998 * radius), DistortionSettings.Default).Finding!.Level);
     }
 
     [Fact]
@@ -89,18 +90,28 @@ public sealed class DistortionRemedyTests
     {
         double inside = bend.InsideRadius.Millimeters;
         OrientedSection section = bend.Analysis.Section;
-        return remedy.Kind switch
+        return remedy switch
         {
-            RemedyKind.Radius => DistortionReport.Of(At(section, remedy.Value!.Value.Millimeters), Asked),
-            RemedyKind.Leg => DistortionReport.Of(At(WithDepth(section, remedy.Value!.Value), inside), Asked),
-            RemedyKind.Thickness => DistortionReport.Of(At(new RoundTube(section.Depth, remedy.Value!.Value).Section, inside), Asked),
-            RemedyKind.Orientation => DistortionReport.Of(At(remedy.Section!, inside), Asked),
-            RemedyKind.SupportDistance => DistortionReport.Of(bend, new DistortionSettings(new(unsupportedLength: remedy.Value))),
+            { LeastRadius: { } radius } => DistortionReport.Of(At(section, radius.Millimeters), Asked),
+            { LargestLeg: { } leg } => DistortionReport.Of(At(WithDepth(section, leg), inside), Asked),
+            { LeastThickness: { } wall } => DistortionReport.Of(At(new RoundTube(section.Depth, wall).Section, inside), Asked),
+            { Section: { } other } => DistortionReport.Of(At(other, inside), Asked),
+            { LargestSupportDistance: { } distance } => DistortionReport.Of(bend, new DistortionSettings(new(unsupportedLength: distance))),
             _ =>
                 DistortionReport.Of(bend,
-                    new DistortionSettings(new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true), Release.HeldFlat)),
+                    new DistortionSettings(new(holdsFreeEdge: true, backsAxialLeg: true, holdsTube: true), Release.HeldFlat)),
         };
     }
+
+    private static string KindOf(DistortionRemedy remedy) => remedy switch
+    {
+        { LeastRadius: not null } => "radius",
+        { LargestLeg: not null } => "leg",
+        { LeastThickness: not null } => "thickness",
+        { Section: not null } => "orientation",
+        { LargestSupportDistance: not null } => "support distance",
+        _ => "support",
+    };
 
     private static OrientedSection WithDepth(OrientedSection section, Length depth) => section.Stock switch
     {

@@ -51,16 +51,16 @@ public sealed class DistortionReportTests
     [Fact]
     public void Settings_are_not_called_common_practice()
     {
-        Assert.Equal(SourceKind.CommonPractice, Leg(LegToRadiusCheck.CommonPractice, 240).Source.Kind);
-        Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 150).Source.Kind);
-        Assert.Equal(SourceKind.Setting, Leg(LegToRadiusCheck.CommonPractice, 100).Source.Kind);
-        Assert.Equal(SourceKind.Setting, Leg(new LegToRadiusCheck(0.2, 0.3), 240).Source.Kind);
+        Assert.Equal(SourceKind.CommonPractice, Leg(DistortionSettings.Default, 240).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(DistortionSettings.Default, 150).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(DistortionSettings.Default, 100).Source.Kind);
+        Assert.Equal(SourceKind.Setting, Leg(new DistortionSettings(lowLegToRadius: 0.2, mediumLegToRadius: 0.3), 240).Source.Kind);
         Assert.Equal(SourceKind.Setting,
             Assert.Single(Of(Workshop.Rim).Findings, finding => finding.Check == "outside face strain").Source.Kind);
     }
 
-    private static DistortionFinding Leg(LegToRadiusCheck check, double radius) =>
-        check.Of(Length.FromMillimeters(30), Length.FromMillimeters(radius));
+    private static DistortionFinding Leg(DistortionSettings settings, double radius) =>
+        settings.LegToRadius(Length.FromMillimeters(30), Length.FromMillimeters(radius));
 
     private static DistortionReport Of(OrientedSection section) => DistortionReport.Of(
         BendAnalysis.Of(section, new("mild steel", Workshop.Steel.Law, Density.FromKilogramsPerCubicMeter(7850), Ratio.FromPercent(26)))

@@ -1,4 +1,4 @@
-using BendMath.Distortion.Checks;
+using BendMath.Distortion;
 using BendMath.Forming.Variation;
 using BendMath.Measurement;
 using BendMath.Stock.Tolerances;
@@ -17,7 +17,7 @@ public sealed class CheckingRecipes : RecipeSnippets
         foreach (double radius in new[] { 300, 60, 15 })
         {
             var loaded = bar.LoadedTo(BendRadius.Inside(Mm(radius)));
-            var risk = OuterFiberCheck.Of(loaded)!.Level;
+            var risk = DistortionReport.Of(loaded).Find(DistortionCheck.OuterFiber)!.Level;
             double strain = loaded.OuterFiberStrain.Percent;
             Console.WriteLine($"{radius} mm inside: {strain:F1} %, risk of a crack {risk}");
         }
@@ -120,7 +120,7 @@ public sealed class CheckingRecipes : RecipeSnippets
     {
         #region q32
         // A rim of 50 x 50 x 5 mm, 400 mm inside, leg out: is the leg too long to bend?
-        var least = LegToRadiusCheck.CommonPractice.LeastRadiusFor(radialLeg: Mm(50));
+        var least = DistortionSettings.Default.LeastRadiusFor(radialLeg: Mm(50));
         Console.WriteLine($"bend it from {least.Millimeters:F0} mm inside radius on");
         //   bend it from 333 mm inside radius on
 

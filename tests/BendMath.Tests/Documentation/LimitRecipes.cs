@@ -1,5 +1,4 @@
 using BendMath.Distortion;
-using BendMath.Distortion.Checks;
 using BendMath.Materials.Standard;
 using BendMath.Measurement;
 using UnitsNet;
@@ -42,15 +41,16 @@ public sealed class LimitRecipes : RecipeSnippets
         //   bending 453 N*m
         Console.WriteLine($"holding flat {Math.Abs(loaded.HoldDownMoment.NewtonMeters):F0} N*m");
         //   holding flat 359 N*m
-        foreach (var backing in new[] { LegBacking.Free, LegBacking.Backed })
+        foreach (bool backed in new[] { false, true })
         {
-            var finding = LegAngleCheck.Of(loaded, new DistortionSettings(new(axialLeg: backing)))!;
-            Console.WriteLine(
-                $"leg {backing}: {finding.Level}, {finding.Demand:F2} against {finding.Limit:F2}");
+            var settings = new DistortionSettings(new(backsAxialLeg: backed));
+            var finding = DistortionReport.Of(loaded, settings).Find(DistortionCheck.LegAngle)!;
+            Console.WriteLine($"leg {(backed ? "backed" : "free")}: "
+                + $"{finding.Level}, {finding.Demand:F2} against {finding.Limit:F2}");
         }
 
-        //   leg Free: High, 1.11 against 0.25
-        //   leg Backed: Low, 1.11 against 0.25
+        //   leg free: High, 1.11 against 0.25
+        //   leg backed: Low, 1.11 against 0.25
         #endregion
         Promised("q20");
     }
@@ -76,7 +76,7 @@ public sealed class LimitRecipes : RecipeSnippets
         //   flange in: High, compressed free edge
         //   strain inside -9.8 %, outside 1.5 %
 
-        var rule = LegToRadiusCheck.CommonPractice;
+        var rule = DistortionSettings.Default;
         Console.WriteLine(
             $"a 30 mm leg: from {rule.LeastRadiusFor(Mm(30)).Millimeters:F0} mm on");
         //   a 30 mm leg: from 200 mm on
@@ -96,7 +96,7 @@ public sealed class LimitRecipes : RecipeSnippets
             var bar = BendAnalysis.Of(flat.HardWay, Steel);
             var loaded = bar.LoadedFor(BendRadius.InsideDiameter(Mm(600)), Release.HeldFlat);
             var leaning = LateralBuckling.Of(loaded, DistortionSettings.Default)!;
-            var edges = KeystoneCheck.Of(loaded)!.Demand;
+            var edges = DistortionReport.Of(loaded).Find(DistortionCheck.Keystoning)!.Demand;
             Console.WriteLine(
                 $"{flat}: outside edge {loaded.OuterFiberStrain.Percent:F1} % longer");
             Console.WriteLine(
@@ -130,7 +130,7 @@ public sealed class LimitRecipes : RecipeSnippets
             Console.WriteLine($"{bar}:");
             foreach (var finding in DistortionReport.Of(tooTight).Findings)
             {
-                foreach (var remedy in finding.Remedies.Where(item => item.Kind == RemedyKind.Radius))
+                foreach (var remedy in finding.Remedies.Where(item => item.LeastRadius is not null))
                 {
                     Console.WriteLine($"{finding.Check}: {remedy.Sentence}");
                 }
@@ -166,9 +166,10 @@ public sealed class LimitRecipes : RecipeSnippets
             foreach (bool held in new[] { false, true })
             {
                 var settings = new DistortionSettings(new(holdsTube: held));
-                var diameters = TubeRatioCheck.Of(loaded, settings)!.Level;
-                var oval = TubeOvalityCheck.Of(loaded, settings)!.Level;
-                var ripples = TubeWrinklingCheck.Of(loaded, settings)!.Level;
+                var report = DistortionReport.Of(loaded, settings);
+                var diameters = report.Find(DistortionCheck.TubeRatio)!.Level;
+                var oval = report.Find(DistortionCheck.TubeOvality)!.Level;
+                var ripples = report.Find(DistortionCheck.TubeWrinkling)!.Level;
                 string how = held ? "held in shape" : "free";
                 Console.WriteLine(
                     $"{radius} mm, {how}: diameters {diameters}, oval {oval}, ripples {ripples}");
@@ -189,7 +190,7 @@ public sealed class LimitRecipes : RecipeSnippets
     public void Acceptable_ovality()
     {
         #region q25
-        var ovality = TubeOvalityCheck.Measured(Mm(25.7), smallest: Mm(24.2), nominal: Mm(25));
+        var ovality = TubeShape.MeasuredOvality(Mm(25.7), smallest: Mm(24.2), nominal: Mm(25));
         Console.WriteLine($"tube: {ovality.Percent:F1} %"); // tube: 6.0 %
 
         // The ring itself, measured across in four directions.
@@ -221,7 +222,7 @@ public sealed class LimitRecipes : RecipeSnippets
             var loaded = bar.LoadedTo(BendRadius.Inside(Mm(60)));
             double strain = loaded.OuterFiberStrain.Percent;
             double elongation = grade.Tensile.Elongation!.Value.Percent;
-            var risk = OuterFiberCheck.Of(loaded)!.Level;
+            var risk = DistortionReport.Of(loaded).Find(DistortionCheck.OuterFiber)!.Level;
             Console.WriteLine($"{grade.Designation.Name}: {strain:F1} % of {elongation:F0} %, risk {risk}");
         }
 
@@ -253,7 +254,8 @@ public sealed class LimitRecipes : RecipeSnippets
         Console.WriteLine(
             $"the outside yielded at 290 MPa, at last at {loaded.StressAt(Mm(6)).Megapascals:F0} MPa");
         //   the outside yielded at 290 MPa, at last at 306 MPa
-        var rule = StrainRuleCheck.Of(loaded, StrainRule.FivePercent);
+        var asked = new DistortionSettings(rules: [StrainRule.FivePercent]);
+        var rule = DistortionReport.Of(loaded, asked).Find(DistortionCheck.StrainRule)!;
         Console.WriteLine(
             $"{loaded.OuterFiberStrain.Percent:F1} %, five percent rule: {rule.Level}");
         //   1.2 %, five percent rule: Low

@@ -27,7 +27,7 @@ public sealed class ShopWordsTests
         Assert.Equal(job.Analysis.Material.YieldRange, job.Scatter.Yield);
         Assert.Equal(
             new DistortionSettings(
-                new(holdsFreeEdge: true, LegBacking.Backed, holdsTube: true, Length.FromMillimeters(500)), Release.HeldFlat,
+                new(holdsFreeEdge: true, backsAxialLeg: true, holdsTube: true, Length.FromMillimeters(500)), Release.HeldFlat,
                     Length.FromMillimeters(2)),
             job.Distortion);
         PlannedRing ring = RingPlan.For(job).Ring!;

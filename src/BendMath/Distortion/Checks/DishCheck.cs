@@ -5,14 +5,14 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>
 /// Lean of the section of a released ring that is not symmetric about its plane, and the hold-down moment that keeps it flat while it is
-/// bent. Immutable and thread-safe.
+/// bent.
 /// </summary>
 /// <remarks>
 /// Equation: tan of the dish angle, Δκ_r/κ_f; low up to 0.01, high above 0.03.
 /// Range: elastic unloading of a ring that was held flat while bent; no measurement was found to hold it against. The bounds are settings.
 /// Source: <see cref="Sources.Mechanics"/>
 /// </remarks>
-public static class DishCheck
+internal static class DishCheck
 {
     private const double Low = 0.01;
 
@@ -21,16 +21,7 @@ public static class DishCheck
     private const string Validity =
         "A ring held flat while it was bent, elastic release; derived, no measurement was found. The bounds are settings.";
 
-    /// <summary>
-    /// Checks a loaded bend; null when the section is symmetric about the plane of the ring, or the bar springs back straight.
-    /// </summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the ring lies free.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         if (RollOverCheck.IsSymmetric(loaded) || !loaded.IsHeldFlat)
         {
@@ -51,7 +42,7 @@ public static class DishCheck
             $"Left free, the section of the ring leans {Math.Abs(angle) * 180 / Math.PI:0.00}°, {100 * slope:0.0} mm in 100 mm, wider at "
                 + $"the {(angle > 0 ? "toe of the axial leg" : "heel")}; a hold-down moment of {Math.Abs(loaded.HoldDown):0.#} N·m keeps "
                 + $"the bar flat while it is bent.{(held ? " Held flat where it is used, it does not lean." : string.Empty)}");
-        return new DistortionFinding("dish", slope, Low, level, sentence, Sources.Mechanics, Validity, () =>
+        return new DistortionFinding(DistortionCheck.Dish, "dish", slope, Low, level, sentence, Sources.Mechanics, Validity, () =>
             [Remedies.Support("hold the ring flat where it is used, or flatten it afterward"),
                 Remedies.Orientation(loaded, level, other => Judge(other, settings))])
         {

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace BendMath.Distortion.Checks;
 
 /// <summary>
-/// Buckling of the compressed free edge of a leg in the plane of the ring, as with the flange in. Immutable and thread-safe.
+/// Buckling of the compressed free edge of a leg in the plane of the ring, as with the flange in.
 /// </summary>
 /// <remarks>
 /// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg, x from the hinge at the center line of the other leg, b long; uniform strain e_cr =
@@ -16,7 +16,7 @@ namespace BendMath.Distortion.Checks;
 /// no source gives a factor. Medium up to three times the strain is a setting.
 /// Source: <see cref="Sources.PlasticPlateBuckling"/>
 /// </remarks>
-public static class FreeEdgeCheck
+internal static class FreeEdgeCheck
 {
     private const double MediumTimes = 3;
 
@@ -24,37 +24,7 @@ public static class FreeEdgeCheck
         "A long leg hinged along the heel and free at its edge, deformation theory; no source gives a factor for a leg in a slot. Above "
             + "the strain of a free leg, up to three times it counts as medium, which is a setting.";
 
-    /// <summary>Checks a loaded bend; null when the section has no compressed free edge.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the leg is supported.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    /// <summary>Strain of the free edge at which a long free leg buckles; at most 100 %.</summary>
-    /// <param name="law">The stress–strain law.</param>
-    /// <param name="width">Width b of the leg from its hinge to the free edge, greater than the thickness.</param>
-    /// <param name="thickness">Thickness of the leg, greater than zero.</param>
-    /// <param name="hingeOverEdge">Strain at the hinge over that of the free edge, −1 to 1: 1 for even compression.</param>
-    /// <exception cref="ArgumentNullException">The law is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <remarks>
-    /// Equation: ∫E_s(e)·t²/9 dx = ∫σ·x² dx over the leg; (t/b)²/3 for even compression.
-    /// Range: a long free leg, hinged along the heel.
-    /// Source: <see cref="Sources.PlasticPlateBuckling"/>
-    /// </remarks>
-    public static Ratio CriticalStrain(StressStrainLaw law, Length width, Length thickness, double hingeOverEdge)
-    {
-        Guard.NotNull(law, nameof(law));
-        double b = Guard.Positive(width, nameof(width));
-        double t = Guard.Positive(thickness, nameof(thickness));
-        return t >= b ? throw Guard.Fault(nameof(thickness), thickness, $"must be less than the width, {Guard.Text(width)}")
-            : Math.Abs(Guard.Finite(hingeOverEdge, nameof(hingeOverEdge))) > 1
-                ? throw Guard.Fault(nameof(hingeOverEdge), hingeOverEdge, "must be between -1 and 1")
-            : Ratio.FromDecimalFractions(Critical(law, t / b, hingeOverEdge));
-    }
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = loaded.Analysis.Section;
         Judgment worst = default;
@@ -92,7 +62,7 @@ public static class FreeEdgeCheck
         string sentence = Invariant(
             $"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm "
                 + $"thick begins to ripple at about {100 * critical:0.00} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial." : " Legs in a close slot bear several times that.")}");
-        return new DistortionFinding("compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+        return new DistortionFinding(DistortionCheck.FreeEdge, "compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null
@@ -102,7 +72,7 @@ public static class FreeEdgeCheck
     }
 
     /// <summary>The first root: at small strain the leg is elastic and resists; the search ends at 100 % strain.</summary>
-    internal static double Critical(StressStrainLaw law, double slenderness, double hingeOverEdge)
+    public static double Critical(StressStrainLaw law, double slenderness, double hingeOverEdge)
     {
         double bend = slenderness * slenderness / 9;
 

@@ -7,7 +7,7 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>
 /// Change of the angle between the legs: the stress along the ring pushes the leg that lies along its axis to or from the center, and it
-/// curls unless it is backed. Immutable and thread-safe.
+/// curls unless it is backed.
 /// </summary>
 /// <remarks>
 /// Equation: b²/(R·t), low ≤ 0.25, high above 0.5, at most medium while nobody says whether the leg is backed; effective part of the leg
@@ -15,7 +15,7 @@ namespace BendMath.Distortion.Checks;
 /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic; no measurement was found to hold it against.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
-public static class LegAngleCheck
+internal static class LegAngleCheck
 {
     private const double Low = 0.25;
 
@@ -24,56 +24,14 @@ public static class LegAngleCheck
     private const string Validity =
         "A strip of a cylinder clamped along the heel, elastic; derived, no measurement was found. The bounds are settings.";
 
-    /// <summary>Checks a loaded bend; null when no leg lies along the axis of the ring.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the leg is backed.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
+    /// <summary>As <see cref="DistortionReport.TurnThatRelievesEdge"/>, in radians.</summary>
+    public static double? TurnOf(LoadedBend loaded) => Longest(loaded) is { } leg ? Turn(loaded, leg) : null;
 
-    /// <summary>
-    /// The turn of a leg along the axis of the ring at which its free edge is neither stretched nor compressed any more: the size of a turn
-    /// to expect, and no bound, for the rest of the leg pushes on. Null when there is no such leg, or it is too short for its edge to get
-    /// there.
-    /// </summary>
-    /// <param name="loaded">The bend.</param>
-    /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    /// <remarks>
-    /// Equation: asin(|y_n − y_m|/b), y_n the neutral axis and y_m the middle of the leg, from the inside face; b the width of the leg from
-    /// the middle of the other leg.
-    /// Range: held flat, a leg that stays straight, heel and neutral axis where they were. If nothing resisted at the heel it would turn on
-    /// to 1.5 times that sine (elastic) or √2 times (plastic), and as it gives way the neutral axis follows.
-    /// Source: <see cref="Sources.DistortionChecks"/>
-    /// </remarks>
-    public static Angle? TurnThatRelievesEdge(LoadedBend loaded) =>
-        Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg && Turn(loaded, leg) is { } radians ? Angle.FromRadians(radians) : null;
+    /// <summary>As <see cref="DistortionReport.EffectiveLeg"/>, in meters.</summary>
+    public static double? EffectiveLegOf(LoadedBend loaded) =>
+        Longest(loaded) is { } leg ? leg.Thickness.Meters / 2 + Width(leg) * Part(Ratio(loaded, leg)) : null;
 
-    /// <summary>The part of a leg along the axis of the ring that carries stress as if it could not curl: 1 for a short one.</summary>
-    /// <param name="ratio">b²/(R·t), zero or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is negative or not finite.</exception>
-    /// <remarks>
-    /// Equation: (sinh 2λ + sin 2λ)/(λ·(cosh 2λ + cos 2λ + 2)), λ⁴ = 3(1 − ν²)·(b²/(R·t))², ν = 0.3.
-    /// Range: a strip of a cylinder, clamped along the heel, free at its edge, elastic.
-    /// Source: <see cref="Sources.DistortionChecks"/>
-    /// </remarks>
-    public static double EffectivePart(double ratio) => Part(Guard.NonNegative(ratio, nameof(ratio)));
-
-    /// <summary>
-    /// The leg that, without curling, would carry as much along the axis of the ring as the leg does while it curls; null when no leg lies
-    /// along that axis.
-    /// </summary>
-    /// <param name="loaded">The bend.</param>
-    /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    /// <remarks>
-    /// Equation: b times the effective part at b²/(R·t), and the thickness of the radial leg.
-    /// Range: as <see cref="EffectivePart"/>.
-    /// Source: <see cref="Sources.DistortionChecks"/>
-    /// </remarks>
-    public static Length? EffectiveLeg(LoadedBend loaded) => Longest(Guard.NotNull(loaded, nameof(loaded))) is { } leg
-        ? Length.FromMeters(leg.Thickness.Meters / 2 + Width(leg) * Part(Ratio(loaded, leg)))
-        : null;
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         if (Longest(loaded) is not { } leg)
         {
@@ -83,16 +41,14 @@ public static class LegAngleCheck
         double ratio = Ratio(loaded, leg);
         double t = leg.Thickness.Meters;
         RiskLevel unbacked = Judgment.Level(ratio, Low, Medium);
-        RiskLevel level = settings.Support.AxialLeg switch
-        {
-            LegBacking.Backed => RiskLevel.Low,
-            LegBacking.Free => unbacked,
-            _ => unbacked == RiskLevel.High ? RiskLevel.Medium : unbacked,
-        };
+        bool? backed = settings.Support.BacksAxialLeg;
+        RiskLevel level = backed == true ? RiskLevel.Low
+            : backed is null && unbacked == RiskLevel.High ? RiskLevel.Medium
+            : unbacked;
         bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
         string sentence = Invariant(
-            $"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? settings.Support.AxialLeg == LegBacking.Backed ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (settings.Support.AxialLeg == LegBacking.Free ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
-        return new DistortionFinding("leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+            $"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? backed == true ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (backed == false ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
+        return new DistortionFinding(DistortionCheck.LegAngle, "leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),
@@ -134,8 +90,11 @@ public static class LegAngleCheck
         return outside ? loaded.Analysis.Section.Height - thickness / 2 : thickness / 2;
     }
 
-    /// <summary>For long legs both hyperbolic functions overflow; their quotient is 1 long before.</summary>
-    private static double Part(double ratio)
+    /// <summary>
+    /// The part of a leg that carries stress as if it could not curl: 1 for a short one. For long legs both hyperbolic functions overflow;
+    /// their quotient is 1 long before.
+    /// </summary>
+    public static double Part(double ratio)
     {
         double two = 2 * Math.Sqrt(Math.Sqrt(3 * (1 - 0.3 * 0.3)) * ratio);
         return two == 0 ? 1

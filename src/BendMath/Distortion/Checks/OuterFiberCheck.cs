@@ -9,16 +9,11 @@ namespace BendMath.Distortion.Checks;
 /// Range: sound edges; a sheared or notched edge cracks earlier. Half the elongation as the lower bound is a setting, not a finding.
 /// Source: <see cref="Sources.Setting"/>
 /// </remarks>
-public static class OuterFiberCheck
+internal static class OuterFiberCheck
 {
     private const double LowShare = 0.5;
 
-    /// <summary>Checks a loaded bend; null when the elongation of the material is unknown.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded) => Judge(Guard.NotNull(loaded, nameof(loaded))).Finding;
-
-    internal static Judgment Judge(LoadedBend loaded)
+    public static Judgment Judge(LoadedBend loaded)
     {
         BarMaterial material = loaded.Analysis.Material;
         if (material.Elongation is not { } elongation)
@@ -33,7 +28,7 @@ public static class OuterFiberCheck
             $"The outside face stretches {100 * strain:0.0} %; {material.Name} breaks at about {elongation.Percent:0.#} %, and up to half "
                 + $"of that counts as low.{(level == RiskLevel.Low ? string.Empty : " Use a wider ring or a shallower bar, and take nicks "
                 + "off the edge.")}");
-        return new DistortionFinding(
+        return new DistortionFinding(DistortionCheck.OuterFiber,
             "outside face strain", strain, limit, level, sentence, Sources.Setting,
             "Sound edges; a sheared or notched edge cracks earlier.",
             () => [Remedies.Radius(loaded, Judge), Remedies.Orientation(loaded, level, Judge)])

@@ -11,7 +11,7 @@ namespace BendMath.Distortion.Checks;
 /// Range: 3 ≤ R/D ≤ 6; refused outside the rows.
 /// Source: <see cref="Sources.PipeBendWall"/>
 /// </remarks>
-public static class PipeWallCheck
+internal static class PipeWallCheck
 {
     private const double FirstRow = 3;
 
@@ -22,22 +22,7 @@ public static class PipeWallCheck
 
     private static readonly double[] Factors = [1.25, 1.14, 1.08, 1.06];
 
-    /// <summary>
-    /// Checks a loaded bend; null when the bar is no round tube, no least wall is asked for, or the radius is outside the table.
-    /// </summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">The least wall.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    /// <summary>Wall to order over the least wall after bending.</summary>
-    /// <param name="radiusOverDiameter">Radius to the middle of the pipe over its outside diameter, 3 to 6.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The ratio is outside the rows of the table.</exception>
-    public static double OrderFactor(double radiusOverDiameter) => Factor(Guard.Finite(radiusOverDiameter, nameof(radiusOverDiameter)))
-        ?? throw Guard.Fault(nameof(radiusOverDiameter), radiusOverDiameter, "must be between 3 and 6, the rows of the table");
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = loaded.Analysis.Section;
         if (section.Features is not { TubeDiameter: not null, WallThickness: { } wall })
@@ -62,12 +47,13 @@ public static class PipeWallCheck
         string sentence = Invariant(
             $"For {least.Millimeters:0.##} mm of wall after bending to {ratio:0.0#} diameters the code "
                 + $"orders {factor * least.Millimeters:0.##} mm; the tube has {wall.Millimeters:0.##} mm.");
-        return new DistortionFinding(
+        return new DistortionFinding(DistortionCheck.PipeWall,
             "pipe wall to order", demand, 1, Judgment.Level(demand, 1, 1), sentence, Sources.PipeBendWall, Validity,
                 () => [Remedies.AtLeastThickness("wall", factor * least.Meters)]);
     }
 
-    private static double? Factor(double ratio)
+    /// <summary>Wall to order over least wall at R/D; null outside the rows of the table.</summary>
+    public static double? Factor(double ratio)
     {
         double place = ratio - FirstRow;
         double last = Factors.Length - 1;

@@ -6,14 +6,14 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>
 /// Rolling over of a bar that is at least as stiff in the plane of the ring as across it: lateral buckling between sideways supports.
-/// Immutable and thread-safe.
+///
 /// </summary>
 /// <remarks>
 /// Equation: L/L_cr with L_cr of <see cref="LateralBuckling.LargestSupportDistance"/>; low up to half of it, high above it.
 /// Range: as of <see cref="LateralBuckling"/>; a bar has a crook of its own, so half the distance as the lower bound is a setting.
 /// Source: <see cref="Sources.TimoshenkoGere"/>
 /// </remarks>
-public static class RollOverCheck
+internal static class RollOverCheck
 {
     private const double Low = 0.5;
 
@@ -21,29 +21,20 @@ public static class RollOverCheck
         "Sections symmetric about the plane of the ring, without warping, the bar between the supports straight, the moment even; the "
             + "smaller of deformation and incremental theory. Half the distance as the lower bound is a setting.";
 
-    /// <summary>
-    /// Checks a loaded bend; null when the bar is weaker in the plane of the ring, or when what the check needs is not known.
-    /// </summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Unsupported length and torsion constant.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
     /// <summary>Whether the bar can roll over at all.</summary>
-    internal static bool Applies(LoadedBend loaded)
+    public static bool Applies(LoadedBend loaded)
     {
         AreaMoments m = loaded.Analysis.Section.Profile.Moments;
         return m.SecondY >= m.SecondZ * (1 - 1e-9);
     }
 
-    internal static bool IsSymmetric(LoadedBend loaded)
+    public static bool IsSymmetric(LoadedBend loaded)
     {
         AreaMoments m = loaded.Analysis.Section.Profile.Moments;
         return Math.Abs(m.Product) <= 1e-9 * Math.Sqrt(m.SecondY * m.SecondZ);
     }
 
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         if (!Applies(loaded))
         {
@@ -77,7 +68,7 @@ public static class RollOverCheck
                 + $"theory {buckling.DistanceByDeformationTheory.Millimeters:0.#} mm, "
                 + $"incremental {buckling.DistanceByIncrementalTheory.Millimeters:0.#} mm); yours are {length.Millimeters:0.#} mm apart, "
                 + $"and up to half the distance counts as low.");
-        return new DistortionFinding("rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere, Validity, () =>
+        return new DistortionFinding(DistortionCheck.RollOver, "rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere, Validity, () =>
             [Remedies.AtMostDistance(Low * critical), Remedies.Orientation(loaded, level, other => Judge(other, settings))]);
     }
 }

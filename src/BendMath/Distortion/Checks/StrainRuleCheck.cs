@@ -10,21 +10,16 @@ namespace BendMath.Distortion.Checks;
 /// between.
 /// Source: <see cref="Sources.IacsColdForming"/>, <see cref="Sources.AsmeFiberStrain"/>
 /// </remarks>
-public static class StrainRuleCheck
+internal static class StrainRuleCheck
 {
     private const string Validity =
         "A rule for plate, applied to the depth of the bar; binding only where a code or a customer asks for it.";
 
-    /// <summary>Checks a loaded bend against one rule.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="rule">The rule.</param>
-    /// <exception cref="ArgumentNullException">The bend is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The rule is not defined.</exception>
-    public static DistortionFinding Of(LoadedBend loaded, StrainRule rule)
+    public static Judgment Judge(LoadedBend loaded, StrainRule rule)
     {
-        double inside = Guard.NotNull(loaded, nameof(loaded)).State.InsideRadius;
+        double inside = loaded.State.InsideRadius;
         double depth = loaded.Analysis.Section.Height;
-        if (Guard.Defined(rule, nameof(rule)) == StrainRule.FivePercent)
+        if (rule == StrainRule.FivePercent)
         {
             double strain = depth / (2 * inside + depth);
             return Finding("extreme fiber strain of 5 %", strain, 0.05, Sources.AsmeFiberStrain, depth, inside, 9.5,
@@ -40,6 +35,6 @@ public static class StrainRuleCheck
 
     private static DistortionFinding Finding(string check, double demand, double limit, Source source, double depth, double inside,
         double times, string sentence) => new(
-        check, demand, limit, Judgment.Level(demand, limit, limit), sentence, source, Validity,
+        DistortionCheck.StrainRule, check, demand, limit, Judgment.Level(demand, limit, limit), sentence, source, Validity,
             () => [Remedies.AtLeastRadius(times * depth), Remedies.AtMostLeg("depth", inside / times)]);
 }

@@ -9,7 +9,7 @@ namespace BendMath.Distortion.Checks;
 /// Range: "about", for round tube; thinner walls, larger D/t, need more.
 /// Source: <see cref="Sources.GrooverTube"/>
 /// </remarks>
-public static class TubeRatioCheck
+internal static class TubeRatioCheck
 {
     private const double Free = 1 / 3.0;
 
@@ -17,14 +17,7 @@ public static class TubeRatioCheck
 
     private const string Validity = "Round tube, a rule of thumb of a textbook; thin walls need more.";
 
-    /// <summary>Checks a loaded bend; null when the bar is no round tube.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the tube is supported.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         OrientedSection section = loaded.Analysis.Section;
         if (section.Features is not { TubeDiameter: { } diameter, WallThickness: { } wall })
@@ -39,7 +32,7 @@ public static class TubeRatioCheck
         string sentence = Invariant(
             $"The radius to the middle of the tube is {1 / demand:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube "
                 + $"is {diameter.Meters / wall.Meters:0.#} walls in diameter.");
-        return new DistortionFinding("tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
+        return new DistortionFinding(DistortionCheck.TubeRatio, "tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             demand <= Supported ? Remedies.Support("hold the tube in shape with a mandrel or a filling") : null,

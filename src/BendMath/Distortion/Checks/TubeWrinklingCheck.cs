@@ -13,41 +13,13 @@ namespace BendMath.Distortion.Checks;
 /// yields.
 /// Source: <see cref="Sources.PipelineWrinkling"/>
 /// </remarks>
-public static class TubeWrinklingCheck
+internal static class TubeWrinklingCheck
 {
     private const string Validity =
         "A free wall; in a groove, over a mandrel or with a filling it bears far more, by how much no source says. Both formulas from "
             + "memory.";
 
-    /// <summary>Checks a loaded bend; null when the bar is no round tube.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the tube is supported.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    /// <summary>Strain at which the free wall of a compressed cylinder wrinkles.</summary>
-    /// <param name="law">The stress–strain law.</param>
-    /// <param name="outsideDiameter">Outside diameter, greater than zero.</param>
-    /// <param name="wall">Wall, greater than zero and less than half the diameter.</param>
-    /// <exception cref="ArgumentNullException">The law is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A dimension is outside its range.</exception>
-    /// <remarks>
-    /// Equation: e_cr = (2/3)·(t/r)·√(E_t/E_s), moduli at that strain.
-    /// Range: a free wall.
-    /// Source: <see cref="Sources.PipelineWrinkling"/>
-    /// </remarks>
-    public static Ratio CriticalStrain(StressStrainLaw law, Length outsideDiameter, Length wall)
-    {
-        Guard.NotNull(law, nameof(law));
-        double diameter = Guard.Positive(outsideDiameter, nameof(outsideDiameter));
-        double t = Guard.Positive(wall, nameof(wall));
-        return t < diameter / 2 ? Ratio.FromDecimalFractions(Critical(law, diameter, t))
-            : throw Guard.Fault(nameof(wall), wall,
-                $"must be smaller than half the outside diameter, {Guard.MillimetersText(diameter / 2)}");
-    }
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         double strain = -loaded.Strain(0);
         if (loaded.Analysis.Section.Features is not { TubeDiameter: { } outside, WallThickness: { } wall } || strain <= 0)
@@ -65,7 +37,7 @@ public static class TubeWrinklingCheck
         string sentence = Invariant(
             $"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by "
                 + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.")}");
-        return new DistortionFinding("tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
+        return new DistortionFinding(DistortionCheck.TubeWrinkling, "tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             settings.Support.HoldsTube || level != RiskLevel.High ? null
@@ -77,7 +49,7 @@ public static class TubeWrinklingCheck
     /// The first strain not below its own critical one. At the elastic critical strain the wall wrinkles whatever is left of its stiffness,
     /// which ends the search.
     /// </summary>
-    private static double Critical(StressStrainLaw law, double diameter, double wall)
+    public static double Critical(StressStrainLaw law, double diameter, double wall)
     {
         double elastic = 2 / 3.0 * wall / ((diameter - wall) / 2);
         if (elastic <= law.YieldStrain)

@@ -6,7 +6,7 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>
 /// Tendency of rounds, squares, hexagons and the like to twist out of the plane of the ring: they are no stiffer one way than the other.
-/// Immutable and thread-safe.
+///
 /// </summary>
 /// <remarks>
 /// Equation: I_b/I_r; low up to 0.5, medium up to 1, which is where rounds, squares and hexagons lie; above 1 the bar rolls over, see
@@ -15,20 +15,13 @@ namespace BendMath.Distortion.Checks;
 /// <see cref="RollOverCheck"/>, they count as low. The bounds are settings.
 /// Source: <see cref="Sources.Setting"/>
 /// </remarks>
-public static class TwistCheck
+internal static class TwistCheck
 {
     private const double Low = 0.5;
 
     private const string Validity = "Sections symmetric about the plane of the ring; a tendency, no angle. The bounds are settings.";
 
-    /// <summary>Checks a loaded bend; null when the bar is clearly stiffer one way.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Unsupported length and torsion constant.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         AreaMoments m = loaded.Analysis.Section.Profile.Moments;
         double ratio = m.SecondY / m.SecondZ;
@@ -43,7 +36,7 @@ public static class TwistCheck
         string sentence = Invariant(
             $"The bar is {ratio:0.00} times as stiff in the plane of the ring as across it, so little keeps it from turning into a "
                 + $"corkscrew; {(guided ? "guided as it is, it stays flat" : "watch that it stays flat, and turn it over between passes")}.");
-        return new DistortionFinding("twist", ratio, Low, guided ? RiskLevel.Low : RiskLevel.Medium, sentence, Sources.Setting, Validity,
+        return new DistortionFinding(DistortionCheck.Twist, "twist", ratio, Low, guided ? RiskLevel.Low : RiskLevel.Medium, sentence, Sources.Setting, Validity,
             () =>
             [distance is { } meters ? Remedies.AtMostDistance(meters) : null,
                 Remedies.Orientation(loaded, RiskLevel.Medium, other => Judge(other, settings))]);

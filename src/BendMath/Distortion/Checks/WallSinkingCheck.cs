@@ -5,7 +5,7 @@ namespace BendMath.Distortion.Checks;
 
 /// <summary>
 /// Sinking of the flat walls of a square or rectangular tube: the stress along the ring pushes the stretched outside wall toward the center
-/// and the compressed inside wall away from it, both into the tube. Immutable and thread-safe.
+/// and the compressed inside wall away from it, both into the tube.
 /// </summary>
 /// <remarks>
 /// Equation: b²/(R·t) of the inside wall; a strip of the wall, clamped at both edges, becomes a mechanism under the push σ·t/R at b²/(R·t)
@@ -14,7 +14,7 @@ namespace BendMath.Distortion.Checks;
 /// measurement was found.
 /// Source: <see cref="Sources.DistortionChecks"/>
 /// </remarks>
-public static class WallSinkingCheck
+internal static class WallSinkingCheck
 {
     private const double Low = 2;
 
@@ -24,14 +24,7 @@ public static class WallSinkingCheck
         "A strip of the wall clamped at both edges, rigid plastic; derived, no measurement was found. Half of the mechanism as low is a "
             + "setting.";
 
-    /// <summary>Checks a loaded bend; null when the bar is no square or rectangular tube.</summary>
-    /// <param name="loaded">The bend.</param>
-    /// <param name="settings">Whether the tube is supported.</param>
-    /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static DistortionFinding? Of(LoadedBend loaded, DistortionSettings settings) =>
-        Judge(Guard.NotNull(loaded, nameof(loaded)), Guard.NotNull(settings, nameof(settings))).Finding;
-
-    internal static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
+    public static Judgment Judge(LoadedBend loaded, DistortionSettings settings)
     {
         if (FlatWall.Of(loaded.Analysis.Section) is not { } wall)
         {
@@ -44,7 +37,7 @@ public static class WallSinkingCheck
         RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
         string sentence = Invariant(
             $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.")}");
-        return new DistortionFinding("wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+        return new DistortionFinding(DistortionCheck.WallSinking, "wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
         [
             settings.Support.HoldsTube || level != RiskLevel.High ? null
                 : Remedies.Support("hold the walls from inside: a filling or a mandrel"),

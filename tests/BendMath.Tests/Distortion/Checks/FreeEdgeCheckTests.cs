@@ -61,12 +61,12 @@ public sealed class FreeEdgeCheckTests
     public void A_leg_in_a_slot_is_left_to_a_trial()
     {
         LoadedBend tight = At(RimAngle.FlangeIn, 100);
-        DistortionFinding free = FreeEdgeCheck.Of(tight, DistortionSettings.Default)!;
-        DistortionFinding held = FreeEdgeCheck.Of(tight, new(new(holdsFreeEdge: true)))!;
+        DistortionFinding free = FreeEdgeCheck.Judge(tight, DistortionSettings.Default).Finding!;
+        DistortionFinding held = FreeEdgeCheck.Judge(tight, new(new(holdsFreeEdge: true))).Finding!;
         Assert.Equal((RiskLevel.High, RiskLevel.Medium), (free.Level, held.Level));
         Assert.Equal(free.Limit, held.Limit);
         Assert.Contains("no source", held.Sentence, StringComparison.Ordinal);
-        Assert.Null(FreeEdgeCheck.Of(At(RimAngle.FlangeOut, 100), DistortionSettings.Default));
+        Assert.Null(FreeEdgeCheck.Judge(At(RimAngle.FlangeOut, 100), DistortionSettings.Default).Finding);
     }
 
     /// <summary>
@@ -75,11 +75,11 @@ public sealed class FreeEdgeCheckTests
     [Fact]
     public void The_bisector_is_checked_along_its_leg()
     {
-        DistortionFinding finding = FreeEdgeCheck.Of(At(RimAngle.HeelOut, 240), DistortionSettings.Default)!;
+        DistortionFinding finding = FreeEdgeCheck.Judge(At(RimAngle.HeelOut, 240), DistortionSettings.Default).Finding!;
         LoadedBend bend = At(RimAngle.HeelOut, 240);
         Near.Relative(-bend.StrainAt(Mm(1.5 * Math.Sqrt(0.5))).DecimalFractions, finding.Demand, 1e-12);
     }
 
     private static double Critical(StressStrainLaw law, double width, double thickness, double ratio) =>
-        FreeEdgeCheck.CriticalStrain(law, Mm(width), Mm(thickness), ratio).DecimalFractions;
+        FreeEdgeCheck.Critical(law, thickness / width, ratio);
 }

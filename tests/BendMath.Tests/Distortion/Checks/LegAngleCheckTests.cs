@@ -25,7 +25,7 @@ public sealed class LegAngleCheckTests
     {
         double coarse = Strip(ratio, 200);
         double fine = Strip(ratio, 400);
-        Near.Relative(fine + (fine - coarse) / 3, LegAngleCheck.EffectivePart(ratio), 1e-4);
+        Near.Relative(fine + (fine - coarse) / 3, LegAngleCheck.Part(ratio), 1e-4);
     }
 
     /// <summary>Rounded figures derived for such a strip; cf. the effective width of curved flanges, H. Bleich 1933, from memory.</summary>
@@ -35,18 +35,18 @@ public sealed class LegAngleCheckTests
     [InlineData(1, 0.71)]
     [InlineData(2, 0.51)]
     public void The_effective_part_has_its_round_figures(double ratio, double part) =>
-        Near.Absolute(part, LegAngleCheck.EffectivePart(ratio), 0.005);
+        Near.Absolute(part, LegAngleCheck.Part(ratio), 0.005);
 
     [Fact]
     public void A_backed_leg_keeps_its_angle()
     {
         LoadedBend rim = At(RimAngle.FlangeOut, 240);
-        DistortionFinding free = LegAngleCheck.Of(rim, new(new(axialLeg: LegBacking.Free)))!;
+        DistortionFinding free = LegAngleCheck.Judge(rim, new(new(backsAxialLeg: false))).Finding!;
         Near.Relative(28.5 * 28.5 / (241.5 * 3), free.Demand, 1e-12);
         Assert.Equal(RiskLevel.High, free.Level);
-        Assert.Equal(RiskLevel.Low, LegAngleCheck.Of(rim, new(new(axialLeg: LegBacking.Backed)))!.Level);
-        Near.Relative(1.5 + 28.5 * LegAngleCheck.EffectivePart(free.Demand), LegAngleCheck.EffectiveLeg(rim)!.Value.Millimeters, 1e-12);
-        Assert.Null(LegAngleCheck.EffectiveLeg(At(Flat.HardWay, 240)));
+        Assert.Equal(RiskLevel.Low, LegAngleCheck.Judge(rim, new(new(backsAxialLeg: true))).Finding!.Level);
+        Near.Relative(1.5 + 28.5 * LegAngleCheck.Part(free.Demand), DistortionReport.Of(rim).EffectiveLeg!.Value.Millimeters, 1e-12);
+        Assert.Null(DistortionReport.Of(At(Flat.HardWay, 240)).EffectiveLeg);
     }
 
     /// <summary>
@@ -59,10 +59,10 @@ public sealed class LegAngleCheckTests
         LoadedBend practice =
             BendAnalysis.Of(new EqualAngle(Length.FromInches(0.75), Length.FromInches(0.125), AngleFillets.Sharp).FlangeOut, Steel)
             .LoadedTo(BendRadius.Inside(Length.FromInches(5)));
-        DistortionFinding finding = LegAngleCheck.Of(practice, DistortionSettings.Default)!;
+        DistortionFinding finding = LegAngleCheck.Judge(practice, DistortionSettings.Default).Finding!;
         Assert.Equal(RiskLevel.Medium, finding.Level);
         Assert.Contains("Nobody says whether it is backed", finding.Sentence, StringComparison.Ordinal);
-        Assert.Equal(RiskLevel.High, LegAngleCheck.Of(practice, new(new(axialLeg: LegBacking.Free)))!.Level);
+        Assert.Equal(RiskLevel.High, LegAngleCheck.Judge(practice, new(new(backsAxialLeg: false))).Finding!.Level);
         Assert.Equal(RiskLevel.Low, DistortionReport.Of(practice).Find("leg to radius")!.Level);
     }
 
@@ -74,18 +74,18 @@ public sealed class LegAngleCheckTests
     public void Turned_by_that_much_the_edge_of_the_leg_is_unstrained()
     {
         LoadedBend rim = At(RimAngle.FlangeOut, 240);
-        double turn = LegAngleCheck.TurnThatRelievesEdge(rim)!.Value.Radians;
+        double turn = DistortionReport.Of(rim).TurnThatRelievesEdge!.Value.Radians;
         double StrainAt(double along) => rim.StrainAt(Length.FromMillimeters(1.5 + along * Math.Sin(turn))).DecimalFractions;
         Near.Absolute(0, StrainAt(28.5), 1e-12, "edge");
         Assert.True(StrainAt(20) < 0);
         Assert.Contains(string.Format(CultureInfo.InvariantCulture, "turned by {0:0.#}° its edge bears nothing", turn * 180 / Math.PI),
-            LegAngleCheck.Of(rim, DistortionSettings.Default)!.Sentence, StringComparison.Ordinal);
-        Assert.Null(LegAngleCheck.TurnThatRelievesEdge(At(Flat.HardWay, 240)));
+            LegAngleCheck.Judge(rim, DistortionSettings.Default).Finding!.Sentence, StringComparison.Ordinal);
+        Assert.Null(DistortionReport.Of(At(Flat.HardWay, 240)).TurnThatRelievesEdge);
 
         // A thick leg one and a half times its thickness long: the neutral axis lies further away than its edge can go.
         LoadedBend stub =
             At(new UnequalAngle(Length.FromMillimeters(60), Length.FromMillimeters(9), Length.FromMillimeters(6), AngleFillets.Sharp).Orientations.First(way => way.Height > 0.05 && way.Features.Outstands.All(leg => leg.FreeEdge != FreeEdge.Inside)), 240);
-        Assert.Null(LegAngleCheck.TurnThatRelievesEdge(stub));
+        Assert.Null(DistortionReport.Of(stub).TurnThatRelievesEdge);
     }
 
     /// <summary>
@@ -109,7 +109,7 @@ public sealed class LegAngleCheckTests
     [Fact]
     public void A_stretched_leg_is_pushed_toward_the_center()
     {
-        DistortionFinding finding = LegAngleCheck.Of(At(RimAngle.FlangeIn, 240), DistortionSettings.Default)!;
+        DistortionFinding finding = LegAngleCheck.Judge(At(RimAngle.FlangeIn, 240), DistortionSettings.Default).Finding!;
         Assert.Contains("stretched and pushed toward the center", finding.Sentence, StringComparison.Ordinal);
         Near.Relative(28.5 * 28.5 / (268.5 * 3), finding.Demand, 1e-12);
     }

@@ -1,5 +1,4 @@
 using BendMath.Distortion;
-using BendMath.Distortion.Checks;
 using BendMath.Tests.Forming;
 using UnitsNet;
 
@@ -14,12 +13,13 @@ public sealed class LegToRadiusCheckTests
     [Fact]
     public void A_leg_at_a_bound_counts_as_inside()
     {
-        Assert.Equal(RiskLevel.Low, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(5)).Level);
-        Assert.Equal(RiskLevel.Low, LegToRadiusCheck.CommonPractice.Of(Length.FromMillimeters(19.05), Length.FromMillimeters(127)).Level);
+        Assert.Equal(RiskLevel.Low, DistortionSettings.Default.LegToRadius(Length.FromInches(0.75), Length.FromInches(5)).Level);
+        Assert.Equal(RiskLevel.Low, DistortionSettings.Default.LegToRadius(Length.FromMillimeters(19.05), Length.FromMillimeters(127)).Level);
         Assert.Equal(RiskLevel.Low,
-            LegToRadiusCheck.CommonPractice.Of(SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromInches(5)))).Level);
-        Assert.Equal(RiskLevel.Medium, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(4.999)).Level);
-        Assert.Equal(RiskLevel.Medium, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(3)).Level);
-        Assert.Equal(RiskLevel.High, LegToRadiusCheck.CommonPractice.Of(Length.FromInches(0.75), Length.FromInches(2.999)).Level);
+            DistortionReport.Of(SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromInches(5))))
+                .Find(DistortionCheck.LegToRadius)!.Level);
+        Assert.Equal(RiskLevel.Medium, DistortionSettings.Default.LegToRadius(Length.FromInches(0.75), Length.FromInches(4.999)).Level);
+        Assert.Equal(RiskLevel.Medium, DistortionSettings.Default.LegToRadius(Length.FromInches(0.75), Length.FromInches(3)).Level);
+        Assert.Equal(RiskLevel.High, DistortionSettings.Default.LegToRadius(Length.FromInches(0.75), Length.FromInches(2.999)).Level);
     }
 }
