@@ -146,7 +146,7 @@ internal sealed class SectionDrawing
         Spot[] marks =
             [centroid, .. Enumerable.Range(1, 8).Select(i => centroid * (i / 8.0) + new Spot(-Beyond, centroid.Y) * (1 - i / 8.0))];
         DimensionPlacer placer = new(_shape, room, marks, equalArea);
-        bool oneWall = _figure.Section.Features.WallThickness is not null;
+        bool oneWall = _figure.Section.WallThickness is not null;
         List<Dimension> placed = [.. placer.Place(oneWall, Number)];
         OutlineEdge[] circles =
             [.. _shape.Outline.Loops.Where(loop => loop.Edges.All(edge => edge.IsArc && edge.Center == loop.Edges[0].Center)).Select(loop => loop.Edges[0])];

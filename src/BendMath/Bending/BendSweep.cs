@@ -147,7 +147,7 @@ public sealed class BendSweep
         {
             double step = inside - _radius;
             double guess = Math.Abs(step) < inside ? _axis + _slope * step : analysis.FirstGuess;
-            double axis = analysis.Law.AxisAtRadius(analysis.Section.Profile, inside, guess);
+            double axis = AxialBalance.AxisAtRadius(analysis.Section.Profile, analysis.Law, inside, guess);
             _slope = Math.Abs(step) > 0 && Math.Abs(step) < inside ? (axis - _axis) / step : 0;
             _axis = axis;
             _radius = inside;

@@ -15,7 +15,7 @@ internal static class HeldFlat
     /// <summary>Inside radius imposed, κ = 1/(R + y_n).</summary>
     public static BentState AtRadius(BandProfile profile, StressStrainLaw law, double insideRadius, double guess)
     {
-        double axis = law.AxisAtRadius(profile, insideRadius, guess);
+        double axis = AxialBalance.AxisAtRadius(profile, law, insideRadius, guess);
         double curvature = 1 / (insideRadius + axis);
         return new(curvature, axis, law.MomentsOf(profile, curvature, axis));
     }
@@ -23,7 +23,7 @@ internal static class HeldFlat
     /// <summary>Curvature imposed.</summary>
     public static BentState AtCurvature(BandProfile profile, StressStrainLaw law, double curvature, double guess)
     {
-        double axis = law.AxisAtCurvature(profile, curvature, guess);
+        double axis = AxialBalance.AxisAtCurvature(profile, law, curvature, guess);
         return new(curvature, axis, law.MomentsOf(profile, curvature, axis));
     }
 
@@ -36,7 +36,7 @@ internal static class HeldFlat
     {
         AreaMoments moments = profile.Moments;
         double centroid = moments.CentroidY;
-        double tightest = 1 / (centroid + 1e-6 * profile.Height);
+        double tightest = 1 / (centroid + OrientedSection.TightestShare * profile.Height);
         double wanted = 1 / (target - level + centroid);
         FinishedResidual residual = new(profile, law, start, target, level, free);
 
@@ -114,7 +114,7 @@ internal static class HeldFlat
         {
             ref readonly AreaMoments m = ref profile.Moments;
             double radius = 1 / x - m.CentroidY;
-            _axis = law.AxisAtRadius(profile, radius, _axis + _axisSlope * (radius - _radius));
+            _axis = AxialBalance.AxisAtRadius(profile, law, radius, _axis + _axisSlope * (radius - _radius));
             _radius = radius;
             double curvature = 1 / (radius + _axis);
             PlasticSums s = law.Integrate(profile, curvature, _axis);

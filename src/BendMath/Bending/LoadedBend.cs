@@ -139,6 +139,9 @@ public sealed class LoadedBend
     /// <summary>Strain at the outside face, at the centroid's axial position: the largest tension when held flat.</summary>
     public Ratio OuterFiberStrain => Ratio.FromDecimalFractions(Strain(Analysis.Section.Height));
 
+    /// <summary>The largest strain of the bar, without its sign.</summary>
+    public Ratio LargestStrain => Ratio.FromDecimalFractions(new LoadedField(this).LargestStrain);
+
     /// <summary>
     /// Strain at the inside face, at the centroid's axial position; negative, unless a strong pull stretches every fiber.
     /// </summary>
@@ -194,6 +197,22 @@ public sealed class LoadedBend
     /// <param name="release">Free or held flat.</param>
     /// <exception cref="ArgumentOutOfRangeException">The release is not a defined value.</exception>
     public ReleasedBend Release(Release release) => new(this, Guard.Defined(release, nameof(release)));
+
+    /// <summary>
+    /// The law to bend hot-rolled steel with: where no fiber of this bar is strained beyond the plateau, perfectly plastic at its stress,
+    /// since hardening adds nothing there; else the steel itself. The law of this bar only says how large its strains are.
+    /// </summary>
+    /// <param name="steel">The steel: plateau as measured, otherwise typical, and ultimate strength.</param>
+    /// <exception cref="ArgumentNullException">The steel is null.</exception>
+    /// <remarks>
+    /// Equation: largest |e| of the bar beside ε_sh.
+    /// Range: hot-rolled steel. The plateau of a heat may be longer than the law says; a power law is good only over strains it was fitted
+    /// to.
+    /// Source: <see cref="Sources.YunGardner2017"/>
+    /// </remarks>
+    public StressStrainLaw LawFor(HotRolledSteel steel) => LargestStrain <= Guard.NotNull(steel, nameof(steel)).PlateauEnd
+        ? new PerfectlyPlastic(steel.ElasticModulus, steel.PlateauStress)
+        : steel;
 
     /// <summary>Lets the bar go; its fibers unload by a rule.</summary>
     /// <param name="release">Free or held flat.</param>

@@ -1,5 +1,7 @@
 using BendMath.Bending;
+using BendMath.Bending.Guides;
 using BendMath.Evidence;
+using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using BendMath.Numerics.Integrals;
 using UnitsNet;
@@ -12,11 +14,11 @@ namespace BendMath;
 /// </summary>
 public sealed record RingSensitivity
 {
-    private const double Step = 2e-4;
+    internal const double Step = 2e-4;
 
     private readonly double _perYield;
 
-    private RingSensitivity(double perLoadedRadius, double perYield, double? perThickness)
+    internal RingSensitivity(double perLoadedRadius, double perYield, double? perThickness = null)
     {
         PerThickness = perThickness;
         PerLoadedRadius = perLoadedRadius;
@@ -57,11 +59,39 @@ public sealed record RingSensitivity
     /// </remarks>
     public double? PerThickness { get; }
 
+    /// <summary>Change of the finished inside radius when the stiffness k of the guide rises by one hundredth of E·I_r; null without
+    /// one.</summary>
+    public Length? PerHundredthOfStiffness { get; internal init; }
+
+    /// <summary>Change of the dish when the loaded radius grows by one millimeter; null without a guide that gives.</summary>
+    public Angle? DishPerMillimeterOfRadius { get; internal init; }
+
+    /// <summary>Change of the dish when the yield stress rises by one megapascal; null without a guide that gives.</summary>
+    public Angle? DishPerMegapascalOfYield { get; internal init; }
+
+    /// <summary>Change of the dish when the stiffness k rises by one hundredth of E·I_r; null without a guide that gives.</summary>
+    public Angle? DishPerHundredthOfStiffness { get; internal init; }
+
+    /// <summary>The slopes of a ring bent along a guide that gives; those over the thickness are left out.</summary>
+    /// <param name="released">A ring bent along the guide and let go elastically.</param>
+    /// <param name="guide">The guide it was bent along.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The bar came back straight, was pulled, did not unload elastically with Young's modulus, or
+    /// was not bent along this guide.</exception>
+    /// <remarks>
+    /// Equation: implicit slopes of N = 0 and M_r + k·κ_r = 0, dκ_r/dk = −κ_r/(d(M_r + k·κ_r)/dκ_r), carried through an elastic release.
+    /// Range: small changes; held flat and without guide included, where the slope over k is one-sided.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
+    public static RingSensitivity Of(ReleasedBend released, OutOfPlaneGuide guide) =>
+        GuideSlopes.Of(Guard.NotNull(released, nameof(released)), Guard.NotNull(guide, nameof(guide)));
+
     /// <summary>The slopes.</summary>
     public override string ToString() =>
         Invariant(
             $"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of "
-                + $"yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}");
+                + $"yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}"
+                + $"{(PerHundredthOfStiffness is { } guide ? Invariant($", {guide.Millimeters:0.####} mm per hundredth of stiffness") : string.Empty)}");
 
     internal static RingSensitivity Of(ReleasedBend released)
     {
@@ -102,13 +132,19 @@ public sealed record RingSensitivity
         BandProfile profile = analysis.Section.Profile;
         double curvature = state.Curvature;
         double axis = state.NeutralAxis;
-        PlasticMoments far = At(2), near = At(1), back = At(-1), farBack = At(-2);
+        return YieldEffect(At);
+
+        PlasticMoments At(int steps) => analysis.LawAtYield(1 + steps * Step).MomentsOf(profile, curvature, axis);
+    }
+
+    /// <summary>Slopes of the plastic integrals from those some steps away.</summary>
+    internal static PlasticMoments YieldEffect(Func<int, PlasticMoments> at)
+    {
+        PlasticMoments far = at(2), near = at(1), back = at(-1), farBack = at(-2);
         return new(
             Slope(far.P0, near.P0, back.P0, farBack.P0),
             Slope(far.Pb, near.Pb, back.Pb, farBack.Pb),
             Slope(far.Pr, near.Pr, back.Pr, farBack.Pr));
-
-        PlasticMoments At(int steps) => analysis.LawAtYield(1 + steps * Step).MomentsOf(profile, curvature, axis);
     }
 
     /// <summary>

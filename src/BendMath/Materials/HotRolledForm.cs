@@ -1,7 +1,7 @@
-namespace BendMath;
+namespace BendMath.Materials;
 
 /// <summary>How the curve of <see cref="HotRolledSteel"/> is read.</summary>
-public enum HotRolledForm
+internal enum HotRolledForm
 {
     /// <summary>As true stress over true strain, which is what tension and compression share: the one to bend with.</summary>
     TrueStress,

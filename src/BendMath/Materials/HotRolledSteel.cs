@@ -11,7 +11,7 @@ namespace BendMath;
 /// <summary>
 /// Hot-rolled steel from its yield and ultimate strength alone: a plateau at the yield stress up to 1.5 to 3 % of strain, then hardening.
 /// Below the end of the plateau it is perfectly plastic;
-/// <see cref="LawAdvice"/> says on which side of it a bend lies.
+/// <see cref="LoadedBend.LawFor"/> says on which side of it a bend lies.
 /// </summary>
 /// <remarks>
 /// Equation: f = E·ε, f_y up to ε_sh, then f_y + (f_u − f_y)·[0.4x + 2x/(1 + 400x⁵)^(1/5)] with x = (ε − ε_sh)/(ε_u − ε_sh); ε_u = 0.6(1
@@ -58,20 +58,13 @@ public sealed record HotRolledSteel : StressStrainLaw
     {
     }
 
-    /// <summary>Makes the law in one of its forms.</summary>
-    /// <param name="elasticModulus">Young's modulus E, greater than zero.</param>
-    /// <param name="plateauStress">Stress f_y of the plateau, the lower yield of a tensile test: greater than zero.</param>
-    /// <param name="ultimateStrength">Ultimate strength f_u, greater than the plateau.</param>
-    /// <param name="form">True stress, the printed curve, or the printed four lines.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the yield strain reaches the end of the
-    /// plateau.</exception>
-    public HotRolledSteel(Pressure elasticModulus, Pressure plateauStress, Pressure ultimateStrength, HotRolledForm form)
+    internal HotRolledSteel(Pressure elasticModulus, Pressure plateauStress, Pressure ultimateStrength, HotRolledForm form)
         : this(
             Guard.Positive(elasticModulus, nameof(elasticModulus)),
             Guard.Positive(elasticModulus, nameof(elasticModulus)),
             Guard.Positive(plateauStress, nameof(plateauStress)),
             Guard.Positive(ultimateStrength, nameof(ultimateStrength)),
-            Guard.Defined(form, nameof(form)),
+            form,
             1)
     {
     }
@@ -122,8 +115,7 @@ public sealed record HotRolledSteel : StressStrainLaw
     /// <summary>Ultimate strength f_u.</summary>
     public Pressure UltimateStrength => Pressure.FromPascals(_ultimate);
 
-    /// <summary>How the curve is read.</summary>
-    public HotRolledForm Form { get; }
+    internal HotRolledForm Form { get; }
 
     /// <summary>Engineering strain ε_sh at which the plateau ends and hardening begins; a heat may have a longer one.</summary>
     /// <remarks>
@@ -154,6 +146,19 @@ public sealed record HotRolledSteel : StressStrainLaw
     internal override bool IsScaledByYield => false;
 
     internal override bool IsSmooth => _lines is null;
+
+    /// <summary>
+    /// The curve as it is printed, of engineering values. The constructor takes it as true stress, which is what tension and compression
+    /// share, and is the one to bend with.
+    /// </summary>
+    /// <inheritdoc cref="HotRolledSteel(Pressure, Pressure, Pressure)"/>
+    public static HotRolledSteel AsPrinted(Pressure elasticModulus, Pressure plateauStress, Pressure ultimateStrength) =>
+        new(elasticModulus, plateauStress, ultimateStrength, HotRolledForm.PrintedCurve);
+
+    /// <summary>The four straight lines as they are printed, of engineering values: integrated exactly and fastest.</summary>
+    /// <inheritdoc cref="HotRolledSteel(Pressure, Pressure, Pressure)"/>
+    public static HotRolledSteel AsFourLines(Pressure elasticModulus, Pressure plateauStress, Pressure ultimateStrength) =>
+        new(elasticModulus, plateauStress, ultimateStrength, HotRolledForm.FourLines);
 
     /// <summary>
     /// The law that leaves the elastic line at another stress, with the same ultimate strength; the strains follow from both.
@@ -225,13 +230,9 @@ public sealed record HotRolledSteel : StressStrainLaw
         ? RampIntegrator.MomentsOf(profile, lines.Ramps, curvature, neutralAxis)
         : base.MomentsOf(profile, curvature, neutralAxis);
 
-    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) => _lines is { } lines
-        ? NeutralAxis.AtRadius(profile, new RampBalance(profile, lines.Ramps), insideRadius, guess)
-        : base.AxisAtRadius(profile, insideRadius, guess);
-
-    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) => _lines is { } lines
-        ? NeutralAxis.AtCurvature(profile, new RampBalance(profile, lines.Ramps), curvature, guess)
-        : base.AxisAtCurvature(profile, curvature, guess);
+    internal override AxialSums AxialSumsOf(BandProfile profile, double neutralRadius, double neutralAxis) => _lines is { } lines
+        ? RampIntegrator.AxialSumsOf(profile, lines.Ramps, neutralRadius, neutralAxis)
+        : base.AxialSumsOf(profile, neutralRadius, neutralAxis);
 
     private (double, double, double, double, HotRolledForm, double) Numbers => (E, _tensileModulus, _plateau, _ultimate, Form, _factor);
 

@@ -89,9 +89,6 @@ public sealed record LinearHardening : StressStrainLaw
     internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.Work(profile, _ramp, curvature, neutralAxis);
 
-    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
-        NeutralAxis.AtRadius(profile, new RampBalance(profile, _ramp), insideRadius, guess);
-
-    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
-        NeutralAxis.AtCurvature(profile, new RampBalance(profile, _ramp), curvature, guess);
+    internal override AxialSums AxialSumsOf(BandProfile profile, double neutralRadius, double neutralAxis) =>
+        RampIntegrator.AxialSumsOf(profile, _ramp, neutralRadius, neutralAxis);
 }

@@ -170,11 +170,8 @@ public sealed record MeasuredCurve : StressStrainLaw
     internal override double PlasticWork(BandProfile profile, double curvature, double neutralAxis) =>
         RampIntegrator.Work(profile, _law.Ramps, curvature, neutralAxis);
 
-    internal override double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
-        NeutralAxis.AtRadius(profile, new RampBalance(profile, _law.Ramps), insideRadius, guess);
-
-    internal override double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
-        NeutralAxis.AtCurvature(profile, new RampBalance(profile, _law.Ramps), curvature, guess);
+    internal override AxialSums AxialSumsOf(BandProfile profile, double neutralRadius, double neutralAxis) =>
+        RampIntegrator.AxialSumsOf(profile, _law.Ramps, neutralRadius, neutralAxis);
 
     private static MeasuredCurve From(Pressure elasticModulus, IEnumerable<(Ratio Strain, Pressure Stress)> points, bool pointsAreTrue)
     {

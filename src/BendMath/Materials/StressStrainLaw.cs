@@ -97,13 +97,12 @@ public abstract record StressStrainLaw
     /// <summary>∫∫e_p de dA, the plastic strain gathered along each fiber under e = κ(y − y_n).</summary>
     internal abstract double PlasticWork(BandProfile profile, double curvature, double neutralAxis);
 
-    /// <summary>The neutral axis of a section held flat at an inside radius without axial force.</summary>
-    internal virtual double AxisAtRadius(BandProfile profile, double insideRadius, double guess) =>
-        NeutralAxis.AtRadius(profile, new IntegralBalance(this, profile), insideRadius, guess);
-
-    /// <summary>The neutral axis of a section held flat at a curvature without axial force.</summary>
-    internal virtual double AxisAtCurvature(BandProfile profile, double curvature, double guess) =>
-        NeutralAxis.AtCurvature(profile, new IntegralBalance(this, profile), curvature, guess);
+    /// <summary>Those that the axial force of a section needs under e = (y − y_n)/ρ.</summary>
+    internal virtual AxialSums AxialSumsOf(BandProfile profile, double neutralRadius, double neutralAxis)
+    {
+        PlasticSums sums = Integrate(profile, 1 / neutralRadius, neutralAxis);
+        return new(sums.P0 * neutralRadius, sums.C0, sums.C1);
+    }
 
     /// <summary>
     /// The law as it acts along a bar that cannot change its width: elastic with E/(1 − ν²); plastic without change of volume, so that by
@@ -113,13 +112,4 @@ public abstract record StressStrainLaw
 
     private protected static Pressure Stiffened(double modulus, double poissonsRatio) =>
         Pressure.FromPascals(modulus / (1 - poissonsRatio * poissonsRatio));
-
-    private readonly struct IntegralBalance(StressStrainLaw law, BandProfile profile) : IAxialBalance
-    {
-        public AxialSums At(double neutralRadius, double neutralAxis)
-        {
-            PlasticSums sums = law.Integrate(profile, 1 / neutralRadius, neutralAxis);
-            return new(sums.P0 * neutralRadius, sums.C0, sums.C1);
-        }
-    }
 }

@@ -113,9 +113,9 @@ public sealed class PlannedRing
             return null;
         }
 
-        bool flangeOut = radial.FreeEdge == FreeEdge.Outside;
+        bool flangeOut = radial.Direction == FlangeDirection.Out;
         double heel = (flangeOut ? ring.InsideDiameter : ring.OutsideDiameter).Meters;
-        double fiber = AngleRingRule.FiberFromHeel(radial.Length, radial.Thickness).Meters;
+        double fiber = EqualAngle.HandbookFiber(radial.Length.Meters, radial.Thickness.Meters);
         return flangeOut ? Length.FromMeters(Math.PI * (heel + 2 * fiber))
             : heel > 2 * radial.Length.Meters ? Length.FromMeters(Math.PI * (heel - 2 * fiber))
             : null;

@@ -44,7 +44,13 @@ public abstract class BarStock : IEquatable<BarStock>
     public virtual IReadOnlyList<TorsionConstant> TorsionConstants => [];
 
     /// <summary>Warping constant of an angle, channel or tee; null for other shapes.</summary>
-    public virtual WarpingConstant? WarpingConstant => null;
+    public WarpingMomentOfInertia? WarpingConstant =>
+        Warping is { } warping ? WarpingMomentOfInertia.FromMetersToTheSixth(warping.Value) : null;
+
+    /// <summary>Formula, source and error of the warping constant, or null.</summary>
+    public SectionFormula? WarpingFormula => Warping?.Formula;
+
+    private protected virtual (double Value, SectionFormula Formula)? Warping => null;
 
     /// <summary>The thickness <see cref="WithThickness"/> changes, or null.</summary>
     internal virtual double? MainThickness => null;
@@ -69,15 +75,6 @@ public abstract class BarStock : IEquatable<BarStock>
     {
         Guard.NotNull(orientation, nameof(orientation));
         return Orientations.FirstOrDefault(section => section.Orientation == orientation);
-    }
-
-    /// <summary>The torsion constant by one formula, or null where the shape has none by it.</summary>
-    /// <param name="kind">The formula.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The kind is not a defined value.</exception>
-    public TorsionConstant? TorsionConstantBy(TorsionFormulaKind kind)
-    {
-        Guard.Defined(kind, nameof(kind));
-        return TorsionConstants.FirstOrDefault(constant => constant.Kind == kind);
     }
 
     /// <summary>

@@ -25,6 +25,9 @@ internal enum Turning
 /// </summary>
 public sealed class OrientedSection
 {
+    /// <summary>Inside radius of the tightest bend that is looked at, over the depth.</summary>
+    internal const double TightestShare = 1e-6;
+
     private readonly (double Y, double Z, SectionFormula Formula)? _shear;
 
     // Figures are computed when first asked for. Two threads that ask at once compute the same; the first to finish is kept.
@@ -60,8 +63,13 @@ public sealed class OrientedSection
     /// <summary>Area, centroid, second moments, moduli and axes.</summary>
     public SectionProperties Properties => _properties ?? Once.Keep(ref _properties, new(Loops));
 
-    /// <summary>Legs, walls and depth, for the distortion checks.</summary>
-    public SectionFeatures Features { get; }
+    /// <summary>
+    /// Legs and flanges with a free edge; empty for solid bars and tubes, null for an outline from a drawing that came without that word.
+    /// </summary>
+    public IReadOnlyList<Outstand>? Outstands => Features.OutstandsAreKnown ? Features.Outstands : null;
+
+    /// <summary>Wall thickness of a tube, or null.</summary>
+    public Length? WallThickness => Features.WallThickness;
 
     /// <summary>The shear center, or null where no formula is known for the shape.</summary>
     public ShearCenter? ShearCenter =>
@@ -76,11 +84,17 @@ public sealed class OrientedSection
     /// </summary>
     public Outline Outline => _outline ?? Once.Keep(ref _outline, new(Loops, []));
 
+    /// <summary>Legs, walls and depth, for the distortion checks.</summary>
+    internal SectionFeatures Features { get; }
+
     internal Edge[][] Loops { get; }
 
     internal BandProfile Profile => _profile ?? Once.Keep(ref _profile, BandProfile.Of(Loops, Properties.Moments));
 
     internal double Height => Properties.Height;
+
+    /// <summary>Inside radius of the tightest bend that is looked at, where the inside fiber has all but shortened to nothing.</summary>
+    internal double TightestRadius => TightestShare * Height;
 
     /// <summary>Shape and orientation, whatever the size.</summary>
     internal string Kind => With(Stock.Shape);

@@ -76,8 +76,8 @@ public sealed class Channel : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Channel(Profile);
 
-    /// <inheritdoc/>
-    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.ChannelWarping(Profile);
+    private protected override (double Value, SectionFormula Formula)? Warping =>
+        (OpenShapeFormulas.ChannelWarping(Profile), OpenShapeFormulas.ChannelWarpingFormula);
 
     private protected override object Identity => Profile.Identity;
 }

@@ -54,7 +54,7 @@ public sealed class CustomBar : BarStock
 
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants =>
-        _torsion is { } given ? [new(given, TorsionFormulaKind.Given, AsGiven)] : [];
+        _torsion is { } given ? [new(given, AsGiven)] : [];
 
     /// <summary>What was repaired in the outline.</summary>
     public IReadOnlyList<Advisory> Advisories => Outline.Advisories;

@@ -164,8 +164,43 @@ public sealed class EqualAngle : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_leg, _leg, _thickness, Fillets);
 
-    /// <inheritdoc/>
-    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_leg, _leg, _thickness);
+    private protected override (double Value, SectionFormula Formula)? Warping =>
+        (OpenShapeFormulas.AngleWarping(_leg, _leg, _thickness), OpenShapeFormulas.AngleWarpingFormula);
+
+    /// <summary>Distance from the heel face to the fiber that the handbook rule for angle rings takes to keep its length.</summary>
+    /// <remarks>
+    /// Equation: n = leg/6 + t/2, measured from the heel face toward the toe of the radial leg.
+    /// Range: the handbook prints constants for equal angles of 2 to 8 in legs, 1/4 to 1 in thick, and gives no range of diameters; the
+    /// closed form is inferred from the constants and reproduces them to 0.002 in. It knows neither material nor radius.
+    /// Source: <see cref="Sources.MachinerysHandbookAngleRings"/>
+    /// </remarks>
+    public Length HandbookFiberFromHeel => Length.FromMeters(HandbookFiber(_leg, _thickness));
+
+    /// <summary>
+    /// Length of straight angle for a full ring by the handbook rule; that of the mechanics, <c>FinishedRing.BlankLengthFor</c>, differs
+    /// from it by several percent of a small ring.
+    /// </summary>
+    /// <param name="heelDiameter">Diameter of the heel face: the inside face with the flange out, the outside face with the flange in.
+    /// Greater than zero; with the flange in greater than two legs.</param>
+    /// <param name="flange">Which way the radial leg stands.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The diameter is outside its range, or the direction is not a defined
+    /// value.</exception>
+    /// <remarks>
+    /// Equation: L = π·D ± π·(leg/3 + t), plus with the flange out, minus with the flange in.
+    /// Range: as <see cref="HandbookFiberFromHeel"/>; a full ring, without ends to trim.
+    /// Source: <see cref="Sources.MachinerysHandbookAngleRings"/>
+    /// </remarks>
+    public Length HandbookBlankLength(Length heelDiameter, FlangeDirection flange)
+    {
+        double diameter = Guard.Positive(heelDiameter, nameof(heelDiameter));
+        double fiber = HandbookFiber(_leg, _thickness);
+        return Guard.Defined(flange, nameof(flange)) == FlangeDirection.Out ? Length.FromMeters(Math.PI * (diameter + 2 * fiber))
+            : diameter > 2 * _leg ? Length.FromMeters(Math.PI * (diameter - 2 * fiber))
+            : throw Guard.Fault(nameof(heelDiameter), heelDiameter,
+                $"must with the flange in be greater than two legs, {Guard.MillimetersText(2 * _leg)}");
+    }
+
+    internal static double HandbookFiber(double leg, double thickness) => leg / 6 + thickness / 2;
 
     private protected override object Identity => (Picometers.Of(_leg), Picometers.Of(_thickness), Fillets);
 

@@ -40,9 +40,14 @@ public static class OrientedBars
             return isOut ? equal.FlangeOut : equal.FlangeIn;
         }
 
-        UnequalAngle angle = radial > axial ? new(radialLeg, axialLeg, thickness, fillets) : new(axialLeg, radialLeg, thickness, fillets);
-        RadialLeg leg = radial > axial ? RadialLeg.Long : RadialLeg.Short;
-        return isOut ? angle.FlangeOut(leg) : angle.FlangeIn(leg);
+        if (radial > axial)
+        {
+            UnequalAngle upright = new(radialLeg, axialLeg, thickness, fillets);
+            return isOut ? upright.LongLegOut : upright.LongLegIn;
+        }
+
+        UnequalAngle angle = new(axialLeg, radialLeg, thickness, fillets);
+        return isOut ? angle.ShortLegOut : angle.ShortLegIn;
     }
 
     /// <summary>

@@ -78,8 +78,8 @@ public sealed class Tee : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Tee(Profile);
 
-    /// <inheritdoc/>
-    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.TeeWarping(Profile);
+    private protected override (double Value, SectionFormula Formula)? Warping =>
+        (OpenShapeFormulas.TeeWarping(Profile), OpenShapeFormulas.TeeWarpingFormula);
 
     private protected override object Identity => Profile.Identity;
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using BendMath.Guards;
 using BendMath.Numerics.Geometry;
 using BendMath.Sections.Features;
@@ -6,17 +5,6 @@ using BendMath.Stock.Geometry;
 using UnitsNet;
 
 namespace BendMath;
-
-/// <summary>The leg of an unequal angle that lies in the plane of the ring.</summary>
-[SuppressMessage("Naming", "CA1720:Identifier contains type name", Justification = "Long leg and short leg are the words of the trade.")]
-public enum RadialLeg
-{
-    /// <summary>The long leg stands inward or outward; the short leg lies along the axis of the ring.</summary>
-    Long,
-
-    /// <summary>The short leg stands inward or outward; the long leg lies along the axis of the ring.</summary>
-    Short,
-}
 
 /// <summary>
 /// Angle with legs of different length and one thickness. Legs of the same length are allowed, as equal sides are of a flat or a
@@ -87,23 +75,23 @@ public sealed class UnequalAngle : BarStock
     /// <inheritdoc/>
     public override IReadOnlyList<OrientedSection> Orientations { get; }
 
-    /// <summary>Flange out (leg out): the radial leg stands outward, the other leg lies along the axis at the inside face.</summary>
-    /// <param name="radialLeg">The leg in the plane of the ring.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
-    public OrientedSection FlangeOut(RadialLeg radialLeg) =>
-        _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 0 : 2];
+    /// <summary>The long leg stands outward (leg out), the short one lies along the axis at the inside face.</summary>
+    public OrientedSection LongLegOut => _orientations[0];
 
-    /// <summary>Flange in (leg in): the radial leg stands inward, the other leg lies along the axis at the outside face.</summary>
-    /// <param name="radialLeg">The leg in the plane of the ring.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The leg is not a defined value.</exception>
-    public OrientedSection FlangeIn(RadialLeg radialLeg) =>
-        _orientations[Guard.Defined(radialLeg, nameof(radialLeg)) == RadialLeg.Long ? 1 : 3];
+    /// <summary>The long leg stands inward (leg in), the short one lies along the axis at the outside face.</summary>
+    public OrientedSection LongLegIn => _orientations[1];
+
+    /// <summary>The short leg stands outward (leg out), the long one lies along the axis at the inside face.</summary>
+    public OrientedSection ShortLegOut => _orientations[2];
+
+    /// <summary>The short leg stands inward (leg in), the long one lies along the axis at the outside face.</summary>
+    public OrientedSection ShortLegIn => _orientations[3];
 
     /// <inheritdoc/>
     public override IReadOnlyList<TorsionConstant> TorsionConstants => TorsionFormulas.Angle(_long, _short, _thickness, Fillets);
 
-    /// <inheritdoc/>
-    public override WarpingConstant? WarpingConstant => OpenShapeFormulas.AngleWarping(_long, _short, _thickness);
+    private protected override (double Value, SectionFormula Formula)? Warping =>
+        (OpenShapeFormulas.AngleWarping(_long, _short, _thickness), OpenShapeFormulas.AngleWarpingFormula);
 
     private protected override object Identity => (Picometers.Of(_long), Picometers.Of(_short), Picometers.Of(_thickness), Fillets);
 

@@ -100,7 +100,7 @@ public sealed class GuideTests
         {
             BendAnalysis analysis = BendAnalysis.Of(section, Material(Linear));
             Assert.True(analysis.LoadedTo(Radius(300), OutOfPlaneGuide.None).IsHeldFlat);
-            Assert.True(analysis.LoadedTo(Radius(300), TurningGuide.None).IsHeldFlat);
+            Assert.True(analysis.LoadedTo(Radius(300), BarGuide.FreeToTurn).IsHeldFlat);
             Assert.True(GuideEstimate.FromDish(analysis, Radius(300), UnitsNet.Angle.Zero, UnitsNet.Angle.FromDegrees(0.3)).TellsNothing);
         }
     }
@@ -125,7 +125,7 @@ public sealed class GuideTests
         {
             foreach (double radius in new[] { 80.0, 300, 1500, 40_000 })
             {
-                LoadedBend loaded = Angle(law).LoadedTo(Radius(radius), TurningGuide.None);
+                LoadedBend loaded = Angle(law).LoadedTo(Radius(radius), BarGuide.FreeToTurn);
                 Assert.Equal(45, loaded.RollOverAngle.Degrees, 1e-9);
                 Near.Relative(1, loaded.HoldDownMoment / loaded.BendingMoment, 1e-9, "moment parallel to curvature");
                 Near.Relative(radius, loaded.InsideRadius.Millimeters, 1e-12, "radius");
@@ -144,8 +144,8 @@ public sealed class GuideTests
         UnequalAngle angle =
             new(Length.FromMillimeters(Math.Max(radial, axial)), Length.FromMillimeters(Math.Min(radial, axial)), Length.FromMillimeters(4),
                 AngleFillets.Of(Length.FromMillimeters(4), Length.FromMillimeters(2)));
-        OrientedSection section = angle.FlangeOut(radial > axial ? RadialLeg.Long : RadialLeg.Short);
-        LoadedBend loaded = BendAnalysis.Of(section, Material(Linear)).LoadedTo(Radius(100_000), TurningGuide.None);
+        OrientedSection section = (radial > axial ? angle.LongLegOut : angle.ShortLegOut);
+        LoadedBend loaded = BendAnalysis.Of(section, Material(Linear)).LoadedTo(Radius(100_000), BarGuide.FreeToTurn);
         Assert.True(loaded.IsElastic);
         SectionProperties p = section.Properties;
         double turned = loaded.RollOverAngle.Radians;
@@ -168,7 +168,7 @@ public sealed class GuideTests
             foreach (double stiffness in new[] { 0, 300.0, 3000, 30_000 })
             {
                 FinishedRing ring =
-                    analysis.LoadedTo(Radius(inside), TurningGuide.Of(Force.FromNewtons(stiffness))).Release(Release.Free).Ring;
+                    analysis.LoadedTo(Radius(inside), BarGuide.AgainstTurning(Force.FromNewtons(stiffness))).Release(Release.Free).Ring;
                 Assert.True(ring.InsideRadius.Millimeters > inside, $"{row}: {ring}");
                 double dish = Math.Abs(ring.DishAngle.Degrees);
                 Assert.True(dish <= before, $"{row}: dish {dish} after {before}");

@@ -84,7 +84,7 @@ public sealed class RingSensitivityTests
         {
             ["angle, flange in"] = (new EqualAngle(leg, t, fillets).FlangeIn, 0.003),
             ["angle, heel out"] = (new EqualAngle(leg, t, fillets).HeelOut, 0.003),
-            ["unequal angle"] = (new UnequalAngle(leg, Length.FromMillimeters(20), t, fillets).FlangeOut(RadialLeg.Short), 0.003),
+            ["unequal angle"] = (new UnequalAngle(leg, Length.FromMillimeters(20), t, fillets).ShortLegOut, 0.003),
             ["flat, hard way"] = (new FlatBar(wide, t).HardWay, 0.003),
             ["flat, easy way"] = (new FlatBar(wide, t).EasyWay, 0.003),
             ["round tube"] = (new RoundTube(wide, t).Section, 0.003),

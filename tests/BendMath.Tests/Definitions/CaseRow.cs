@@ -53,9 +53,9 @@ internal static class CaseRow
             "linear hardening" => new LinearHardening(modulus, Megapascals("yield_mpa"), Megapascals("tangent_modulus_mpa")),
             "power law" => new PowerHardening(modulus, Megapascals("strength_coefficient_mpa"), row.Number("hardening_exponent")),
             "hot-rolled as printed" =>
-                new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.PrintedCurve),
+                HotRolledSteel.AsPrinted(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa")),
             "hot-rolled four lines" =>
-                new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa"), HotRolledForm.FourLines),
+                HotRolledSteel.AsFourLines(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa")),
             "hot-rolled true stress" => new HotRolledSteel(modulus, Megapascals("yield_mpa"), Megapascals("ultimate_mpa")),
             "kinematic hardening" => new KinematicHardening(
                 modulus,

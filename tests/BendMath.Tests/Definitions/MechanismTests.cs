@@ -69,7 +69,7 @@ public sealed class MechanismTests
     private static BarGuide? Guide(ReferenceRow row) => row["kind"] switch
     {
         "guided" => row["guide_nmm2"] == "rigid" ? OutOfPlaneGuide.Rigid : OutOfPlaneGuide.Of(row.Number("guide_nmm2") / 1e6),
-        "turned" => TurningGuide.Of(Force.FromNewtons(row.Number("turning_guide_n"))),
+        "turned" => BarGuide.AgainstTurning(Force.FromNewtons(row.Number("turning_guide_n"))),
         _ => null,
     };
 

@@ -80,8 +80,8 @@ public sealed class LengthRecipes : RecipeSnippets
     {
         #region q4
         // In print: a ring of 3 x 3 x 3/8 in for a stand-pipe of 20 ft.
-        double Rule(FlangeDirection leg) =>
-            AngleRingRule.BlankLength(Inches(240), Inches(3), Inches(0.375), leg).Inches;
+        var pipe = new EqualAngle(Inches(3), Inches(0.375), AngleFillets.Sharp);
+        double Rule(FlangeDirection leg) => pipe.HandbookBlankLength(Inches(240), leg).Inches;
         Console.WriteLine(
             $"leg in {Rule(FlangeDirection.In):F2} in, leg out {Rule(FlangeDirection.Out):F2} in");
         //   leg in 749.66 in, leg out 758.30 in

@@ -223,7 +223,7 @@ public sealed class LimitRecipes : RecipeSnippets
             double strain = loaded.OuterFiberStrain.Percent;
             double elongation = grade.Tensile.Elongation!.Value.Percent;
             var risk = DistortionReport.Of(loaded).Find(DistortionCheck.OuterFiber)!.Level;
-            Console.WriteLine($"{grade.Designation.Name}: {strain:F1} % of {elongation:F0} %, risk {risk}");
+            Console.WriteLine($"{grade.Name}: {strain:F1} % of {elongation:F0} %, risk {risk}");
         }
 
         //   S235JR: 9.1 % of 26 %, risk Low

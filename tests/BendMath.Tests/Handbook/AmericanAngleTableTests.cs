@@ -21,8 +21,8 @@ public sealed class AmericanAngleTableTests
     public void Angle_agrees_with_the_printed_section_table(ReferenceRow row)
     {
         BarStock angle = WithBestFillets(row);
-        SectionProperties strong = Orientation(angle, RadialLeg.Long).Properties;
-        SectionProperties weak = Orientation(angle, RadialLeg.Short).Properties;
+        SectionProperties strong = Orientation(angle, longLeg: true).Properties;
+        SectionProperties weak = Orientation(angle, longLeg: false).Properties;
         new Comparison(row)
             .Relative("area_in2", angle.Area.SquareInches, 0.013)
             .Relative("centroid_along_long_leg_in", strong.CentroidFromInside.Inches, 0.008)
@@ -35,8 +35,8 @@ public sealed class AmericanAngleTableTests
             .Relative("weak_plastic_modulus_in3", weak.PlasticModulus.CubicInches, 0.03)
             .Relative("tangent_of_principal_axis", Math.Abs(Math.Tan(strong.PrincipalAxisAngle.Radians)), 0.017)
             .Relative("warping_constant_in6", angle.WarpingConstant!.Value.InchesToTheSixth, 0.014)
-            .Relative("polar_gyration_in", Orientation(angle, RadialLeg.Long).ShearCenter!.PolarRadiusOfGyration.Inches, 0.009)
-            .Relative("polar_gyration_in", Orientation(angle, RadialLeg.Short).ShearCenter!.PolarRadiusOfGyration.Inches, 0.009)
+            .Relative("polar_gyration_in", Orientation(angle, longLeg: true).ShearCenter!.PolarRadiusOfGyration.Inches, 0.009)
+            .Relative("polar_gyration_in", Orientation(angle, longLeg: false).ShearCenter!.PolarRadiusOfGyration.Inches, 0.009)
             .Verify(13);
     }
 
@@ -48,7 +48,7 @@ public sealed class AmericanAngleTableTests
     public void Minor_second_moment_lies_above_the_print()
     {
         double[] above = [.. Table.Rows.Select(row =>
-            (Orientation(WithBestFillets(row), RadialLeg.Long).Properties.PrincipalSecondMomentMinor.InchesToTheFourth
+            (Orientation(WithBestFillets(row), longLeg: true).Properties.PrincipalSecondMomentMinor.InchesToTheFourth
                 / row.Number("minor_second_moment_in4")) - 1)];
         Assert.InRange(above.Average(), 0.010, 0.018);
         Assert.InRange(above.Max(), 0.04, 0.066);
@@ -85,6 +85,6 @@ public sealed class AmericanAngleTableTests
             : new UnequalAngle(longer, shorter, Length.FromInches(thickness), fillets);
     }
 
-    private static OrientedSection Orientation(BarStock angle, RadialLeg radial) =>
-        angle is UnequalAngle unequal ? unequal.FlangeOut(radial) : ((EqualAngle)angle).FlangeOut;
+    private static OrientedSection Orientation(BarStock angle, bool longLeg) =>
+        angle is UnequalAngle unequal ? longLeg ? unequal.LongLegOut : unequal.ShortLegOut : ((EqualAngle)angle).FlangeOut;
 }

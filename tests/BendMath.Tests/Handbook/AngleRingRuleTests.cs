@@ -1,4 +1,3 @@
-using BendMath.Bending.NeutralAxes;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;
@@ -20,14 +19,13 @@ public sealed class AngleRingRuleTests
     [MemberData(nameof(Rows))]
     public void Flange_out_adds_and_flange_in_takes_off_the_printed_constant(ReferenceRow row)
     {
-        Length leg = Length.FromInches(row.Number("leg_in"));
-        Length thickness = Length.FromInches(row.Number("thickness_in"));
+        EqualAngle angle = new(Length.FromInches(row.Number("leg_in")), Length.FromInches(row.Number("thickness_in")), AngleFillets.Sharp);
         Length diameter = Length.FromInches(100);
         double circumference = 100 * Math.PI;
         new Comparison(row)
-            .Absolute("constant_in", AngleRingRule.BlankLength(diameter, leg, thickness, FlangeDirection.Out).Inches - circumference, 0.002)
-            .Absolute("constant_in", circumference - AngleRingRule.BlankLength(diameter, leg, thickness, FlangeDirection.In).Inches, 0.002)
-            .Absolute("constant_in", 2 * Math.PI * AngleRingRule.FiberFromHeel(leg, thickness).Inches, 0.002)
+            .Absolute("constant_in", angle.HandbookBlankLength(diameter, FlangeDirection.Out).Inches - circumference, 0.002)
+            .Absolute("constant_in", circumference - angle.HandbookBlankLength(diameter, FlangeDirection.In).Inches, 0.002)
+            .Absolute("constant_in", 2 * Math.PI * angle.HandbookFiberFromHeel.Inches, 0.002)
             .Verify(3);
     }
 
@@ -37,7 +35,8 @@ public sealed class AngleRingRuleTests
     [InlineData(FlangeDirection.Out, 758.319)]
     public void Ring_of_3x3x3_8_inside_and_outside_a_stand_pipe_of_20_ft(FlangeDirection flange, double printedInches)
     {
-        Length length = AngleRingRule.BlankLength(Length.FromFeet(20), Length.FromInches(3), Length.FromInches(0.375), flange);
+        Length length = new EqualAngle(Length.FromInches(3), Length.FromInches(0.375), AngleFillets.Sharp)
+            .HandbookBlankLength(Length.FromFeet(20), flange);
         Assert.Equal(printedInches, length.Inches + (754 - (240 * Math.PI)), 0.002);
     }
 
@@ -45,13 +44,11 @@ public sealed class AngleRingRuleTests
     public void Impossible_rings_are_refused_by_argument()
     {
         Length leg = Length.FromMillimeters(30);
-        Length thickness = Length.FromMillimeters(3);
-        Assert.Throws<ArgumentOutOfRangeException>("leg", () => AngleRingRule.FiberFromHeel(thickness, thickness));
-        Assert.Throws<ArgumentOutOfRangeException>("thickness", () => AngleRingRule.FiberFromHeel(leg, Length.Zero));
+        EqualAngle angle = new(leg, Length.FromMillimeters(3), AngleFillets.Sharp);
         Assert.Throws<ArgumentOutOfRangeException>("heelDiameter",
-            () => AngleRingRule.BlankLength(Length.Zero, leg, thickness, FlangeDirection.Out));
+            () => angle.HandbookBlankLength(Length.Zero, FlangeDirection.Out));
         Assert.Throws<ArgumentOutOfRangeException>("heelDiameter",
-            () => AngleRingRule.BlankLength(2 * leg, leg, thickness, FlangeDirection.In));
-        Assert.Throws<ArgumentOutOfRangeException>("flange", () => AngleRingRule.BlankLength(10 * leg, leg, thickness, (FlangeDirection)2));
+            () => angle.HandbookBlankLength(2 * leg, FlangeDirection.In));
+        Assert.Throws<ArgumentOutOfRangeException>("flange", () => angle.HandbookBlankLength(10 * leg, (FlangeDirection)2));
     }
 }

@@ -106,7 +106,7 @@ public sealed class OpenShapeTests
         Near((Math.Pow(60 * 8, 3) / 144) + (Math.Pow(46 * 6, 3) / 36), tee.WarpingConstant);
     }
 
-    private static void Near(double expected, WarpingConstant? actual) =>
+    private static void Near(double expected, WarpingMomentOfInertia? actual) =>
         Assert.Equal(1, actual!.Value.MillimetersToTheSixth / expected, 1e-12);
 
     private static (double FromInside, double Axial) At(OrientedSection section) =>

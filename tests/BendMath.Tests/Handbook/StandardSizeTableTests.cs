@@ -100,7 +100,7 @@ public sealed class StandardSizeTableTests
     {
         StandardSize size = Find(row);
         BarStock stock = size.DesignWall is null ? size.Stock : size.WithDesignWall();
-        bool isAngle = size.Kind is SizeKind.EqualAngle or SizeKind.UnequalAngle;
+        bool isAngle = size.Stock is EqualAngle or UnequalAngle;
         double tolerance = !isAngle ? 0.007 : size.System == SizeSystem.Aisc ? 0.013 : 0.005;
         new Comparison(row)
             .Relative("printed_area", size.System.IsMetric ? stock.Area.SquareCentimeters : stock.Area.SquareInches, tolerance)

@@ -1,3 +1,4 @@
+using BendMath.Materials;
 using UnitsNet;
 
 namespace BendMath.Tests.Materials;
@@ -10,7 +11,7 @@ public sealed class HotRolledSteelTests
 
     public static TheoryData<ReferenceRow> Coupon => ReferenceTable.Load("Handbook/hot-rolled-coupon.csv").AsTheory();
 
-    public static TheoryData<HotRolledForm> Forms => [.. Enum.GetValues<HotRolledForm>()];
+    public static TheoryData<string> Forms => [.. Enum.GetNames<HotRolledForm>()];
 
     [Theory]
     [MemberData(nameof(Printed))]
@@ -84,9 +85,9 @@ public sealed class HotRolledSteelTests
 
     [Theory]
     [MemberData(nameof(Forms))]
-    public void Tangent_modulus_is_the_slope_of_the_stress(HotRolledForm form)
+    public void Tangent_modulus_is_the_slope_of_the_stress(string form)
     {
-        HotRolledSteel steel = Steel(250, 400, form);
+        HotRolledSteel steel = Steel(250, 400, Enum.Parse<HotRolledForm>(form));
         foreach (double e in new[] { 0.0005, 0.004, 0.013, 0.02, 0.05, 0.1, 0.2, 0.25 })
         {
             double step = 1e-6;
@@ -99,9 +100,9 @@ public sealed class HotRolledSteelTests
 
     [Theory]
     [MemberData(nameof(Forms))]
-    public void With_another_yield_the_elastic_line_ends_there(HotRolledForm form)
+    public void With_another_yield_the_elastic_line_ends_there(string form)
     {
-        StressStrainLaw other = Steel(250, 400, form).WithYield(Pressure.FromMegapascals(300));
+        StressStrainLaw other = Steel(250, 400, Enum.Parse<HotRolledForm>(form)).WithYield(Pressure.FromMegapascals(300));
         Near.Relative(300, other.YieldStress.Megapascals, 1e-13);
         Near.Relative(300, other.StressAt(Ratio.FromDecimalFractions(300 / 210e3)).Megapascals, 1e-13);
     }
@@ -111,12 +112,11 @@ public sealed class HotRolledSteelTests
     public void On_the_plateau_the_printed_law_is_perfectly_plastic()
     {
         LoadedBend loaded = Bend(Steel(320, 490, HotRolledForm.PrintedCurve), 400);
-        LawAdvice advice = LawAdvice.For(loaded, Steel(320, 490, HotRolledForm.PrintedCurve));
-        Assert.True(advice.IsOnPlateau);
-        Assert.IsType<PerfectlyPlastic>(advice.Law);
-        Near.Relative(Bend(advice.Law, 400).BendingMoment.NewtonMeters, loaded.BendingMoment.NewtonMeters, 1e-12);
-        Assert.False(
-            LawAdvice.For(Bend(Steel(320, 490, HotRolledForm.TrueStress), 100), Steel(320, 490, HotRolledForm.TrueStress)).IsOnPlateau);
+        StressStrainLaw law = loaded.LawFor(Steel(320, 490, HotRolledForm.PrintedCurve));
+        Assert.IsType<PerfectlyPlastic>(law);
+        Near.Relative(Bend(law, 400).BendingMoment.NewtonMeters, loaded.BendingMoment.NewtonMeters, 1e-12);
+        HotRolledSteel steel = Steel(320, 490, HotRolledForm.TrueStress);
+        Assert.Same(steel, Bend(steel, 100).LawFor(steel));
     }
 
     /// <summary>
@@ -124,9 +124,9 @@ public sealed class HotRolledSteelTests
     /// </summary>
     [Theory]
     [MemberData(nameof(Forms))]
-    public void Plane_strain_is_stiffer_and_stronger(HotRolledForm form)
+    public void Plane_strain_is_stiffer_and_stronger(string form)
     {
-        HotRolledSteel steel = Steel(250, 400, form);
+        HotRolledSteel steel = Steel(250, 400, Enum.Parse<HotRolledForm>(form));
         BarMaterial material = new("steel", steel, Density.FromKilogramsPerCubicMeter(7850), poissonsRatio: 0.3);
         StressStrainLaw wide =
             BendAnalysis.Of(new FlatBar(Length.FromMillimeters(60), Length.FromMillimeters(5)).EasyWay, material,

@@ -21,8 +21,8 @@ public sealed class OrientedBarsTests
         UnequalAngle unequal = new(Mm(50), Mm(30), Mm(4), Fillets);
         EqualAngle equal = new(Mm(40), Mm(4), Fillets);
         OrientedSection expected = radial == axial ? isOut ? equal.FlangeOut : equal.FlangeIn
-            : isOut ? unequal.FlangeOut(radial > axial ? RadialLeg.Long : RadialLeg.Short)
-            : unequal.FlangeIn(radial > axial ? RadialLeg.Long : RadialLeg.Short);
+            : isOut ? (radial > axial ? unequal.LongLegOut : unequal.ShortLegOut)
+            : (radial > axial ? unequal.LongLegIn : unequal.ShortLegIn);
         Assert.Equal(expected.Stock, section.Stock);
         Assert.Equal(expected.Orientation, section.Orientation);
         Assert.Equal(radial, section.Depth.Millimeters, 1e-9);

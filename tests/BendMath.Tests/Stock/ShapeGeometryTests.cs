@@ -160,15 +160,15 @@ public sealed class ShapeGeometryTests
     public void The_radial_leg_of_an_unequal_angle_is_the_one_asked_for()
     {
         UnequalAngle angle = new(Length.FromMillimeters(100), Length.FromMillimeters(50), Length.FromMillimeters(8), AngleFillets.Sharp);
-        Assert.All(new[] { angle.FlangeOut(RadialLeg.Long), angle.FlangeIn(RadialLeg.Long) },
+        Assert.All(new[] { angle.LongLegOut, angle.LongLegIn },
             section => Assert.Equal((100, 50), Box(section)));
-        Assert.All(new[] { angle.FlangeOut(RadialLeg.Short), angle.FlangeIn(RadialLeg.Short) },
+        Assert.All(new[] { angle.ShortLegOut, angle.ShortLegIn },
             section => Assert.Equal((50, 100), Box(section)));
         Assert.Equal(
             ["long leg radial, flange out", "long leg radial, flange in", "short leg radial, flange out", "short leg radial, flange in"],
                 angle.Orientations.Select(section => section.Orientation.ToString()));
-        Assert.Equal(FreeEdge.Inside, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).FreeEdge);
-        Assert.Equal(50, angle.FlangeIn(RadialLeg.Short).Features.Outstands.Single(leg => leg.IsRadial).Length.Millimeters, 1e-9);
+        Assert.Equal(FlangeDirection.In, angle.ShortLegIn.Features.Outstands.Single(leg => leg.IsRadial).Direction);
+        Assert.Equal(50, angle.ShortLegIn.Features.Outstands.Single(leg => leg.IsRadial).Length.Millimeters, 1e-9);
     }
 
     [Fact]
@@ -177,15 +177,15 @@ public sealed class ShapeGeometryTests
         Channel channel =
             new(Length.FromMillimeters(80), Length.FromMillimeters(45), Length.FromMillimeters(6), Length.FromMillimeters(8),
                 FlangeFillets.Sharp);
-        Assert.Equal([FreeEdge.Outside, FreeEdge.Outside], channel.FlangesOut.Features.Outstands.Select(leg => leg.FreeEdge));
-        Assert.Equal([FreeEdge.Inside, FreeEdge.Inside], channel.FlangesIn.Features.Outstands.Select(leg => leg.FreeEdge));
-        Assert.Equal([FreeEdge.Side, FreeEdge.Side], channel.HardWay.Features.Outstands.Select(leg => leg.FreeEdge));
+        Assert.Equal([FlangeDirection.Out, FlangeDirection.Out], channel.FlangesOut.Features.Outstands.Select(leg => leg.Direction));
+        Assert.Equal([FlangeDirection.In, FlangeDirection.In], channel.FlangesIn.Features.Outstands.Select(leg => leg.Direction));
+        Assert.Equal([null, null], channel.HardWay.Features.Outstands.Select(leg => leg.Direction));
         Tee tee =
             new(Length.FromMillimeters(40), Length.FromMillimeters(50), Length.FromMillimeters(5), Length.FromMillimeters(6),
                 FlangeFillets.Sharp);
-        Assert.Equal([FreeEdge.Outside, FreeEdge.Side, FreeEdge.Side], tee.StemOut.Features.Outstands.Select(leg => leg.FreeEdge));
-        Assert.Equal([FreeEdge.Inside, FreeEdge.Side, FreeEdge.Side], tee.StemIn.Features.Outstands.Select(leg => leg.FreeEdge));
-        Assert.Equal([FreeEdge.Side, FreeEdge.Inside, FreeEdge.Outside], tee.StemUp.Features.Outstands.Select(leg => leg.FreeEdge));
+        Assert.Equal([FlangeDirection.Out, null, null], tee.StemOut.Features.Outstands.Select(leg => leg.Direction));
+        Assert.Equal([FlangeDirection.In, null, null], tee.StemIn.Features.Outstands.Select(leg => leg.Direction));
+        Assert.Equal([null, FlangeDirection.In, FlangeDirection.Out], tee.StemUp.Features.Outstands.Select(leg => leg.Direction));
     }
 
     private static (double Depth, double Width) Box(OrientedSection section) =>

@@ -65,9 +65,6 @@ public sealed class ShapeRefusalTests
         Assert.Equal("corners", Assert.Throws<ArgumentNullException>(() => new RectangularTube(Mm(60), Mm(40), Mm(3), null!)).ParamName);
         Assert.Equal("fillets", Assert.Throws<ArgumentNullException>(() => new Channel(Mm(80), Mm(45), Mm(6), Mm(8), null!)).ParamName);
         Assert.Equal("fillets", Assert.Throws<ArgumentNullException>(() => new Tee(Mm(50), Mm(50), Mm(6), Mm(7), null!)).ParamName);
-        UnequalAngle angle = new(Mm(50), Mm(30), Mm(5), AngleFillets.Sharp);
-        Assert.Equal("radialLeg", Assert.Throws<ArgumentOutOfRangeException>(() => angle.FlangeOut((RadialLeg)7)).ParamName);
-        Assert.Equal("radialLeg", Assert.Throws<ArgumentOutOfRangeException>(() => angle.FlangeIn((RadialLeg)(-1))).ParamName);
     }
 
     /// <summary>

@@ -112,7 +112,7 @@ public sealed class StockIdentityTests
             Assert.True(pair.Even.Orientations[0].IsSameBar(pair.Square.Orientations[0], Length.Zero));
         });
         UnequalAngle even = new(Mm(50), Mm(50), Mm(5), AngleFillets.Sharp);
-        Assert.True(even.FlangeOut(RadialLeg.Short).IsSameBar(new EqualAngle(Mm(50), Mm(5), AngleFillets.Sharp).FlangeOut, Length.Zero));
+        Assert.True(even.ShortLegOut.IsSameBar(new EqualAngle(Mm(50), Mm(5), AngleFillets.Sharp).FlangeOut, Length.Zero));
     }
 
     [Theory]

@@ -15,6 +15,25 @@ public abstract record BarGuide
     {
     }
 
+    /// <summary>No guide against turning of the bar about its own axis: it turns to its end state.</summary>
+    public static BarGuide FreeToTurn { get; } = new TurningGuide(0);
+
+    /// <summary>
+    /// A guide against turning of the bar about its own axis. Its center line stays in the plane of the die; its section leans until
+    /// bending and guide are in balance, and without a guide until moment and curvature are parallel. Such a ring never comes off tighter
+    /// than the die.
+    /// </summary>
+    /// <param name="stiffness">k_φ: moment per unit of length and radian, zero or more; 1 N is 1 N·mm per millimeter and radian.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The stiffness is negative or not finite.</exception>
+    /// <remarks>
+    /// Equation: κ·M_r − κ_r·M_b + k_φ·φ = 0 with κ = κ_t·cos φ and κ_r = κ_t·sin φ; the first root from φ = 0 in the direction the bar is
+    /// pushed.
+    /// Range: uniform turning, the middle of a long bend; near ends that cannot turn the bar's own torsion guides it. Friction between leg
+    /// and die, which helps, is left out.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
+    public static BarGuide AgainstTurning(Force stiffness) => new TurningGuide(Guard.NonNegative(stiffness, nameof(stiffness)));
+
     /// <summary>The loaded state at an inside radius, in meters.</summary>
     internal abstract BentState StateAt(BendAnalysis analysis, double insideRadius);
 }
@@ -106,41 +125,4 @@ public sealed record OutOfPlaneGuide : BarGuide
 
     internal override BentState StateAt(BendAnalysis analysis, double insideRadius) =>
         LeaningState.AtRadius(analysis.Section, analysis.Law, insideRadius, Stiffness);
-}
-
-/// <summary>
-/// A guide against turning of the bar about its own axis. Its center line stays in the plane of the die; its section leans until bending
-/// and guide are in balance, and without a guide until
-/// moment and curvature are parallel. Such a ring never comes off tighter than the die. Immutable and thread-safe.
-/// </summary>
-/// <remarks>
-/// Equation: κ·M_r − κ_r·M_b + k_φ·φ = 0 with κ = κ_t·cos φ and κ_r = κ_t·sin φ; the first root from φ = 0 in the direction the bar is
-/// pushed.
-/// Range: uniform turning, the middle of a long bend; near ends that cannot turn the bar's own torsion guides it. Friction between leg
-/// and die, which helps, is left out.
-/// Source: <see cref="Sources.Mechanisms"/>
-/// </remarks>
-public sealed record TurningGuide : BarGuide
-{
-    private readonly double _stiffness;
-
-    private TurningGuide(double stiffness) => _stiffness = stiffness;
-
-    /// <summary>No guide: the bar turns to its end state.</summary>
-    public static TurningGuide None { get; } = new(0);
-
-    /// <summary>Stiffness k_φ: moment per unit of length and radian, in newtons (newton meters per meter and radian).</summary>
-    public Force Stiffness => Force.FromNewtons(_stiffness);
-
-    /// <summary>A guide of a stiffness.</summary>
-    /// <param name="stiffness">k_φ: moment per unit of length and radian, zero or more; 1 N is 1 N·mm per millimeter and radian.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The stiffness is negative or not finite.</exception>
-    public static TurningGuide Of(Force stiffness) => new(Guard.NonNegative(stiffness, nameof(stiffness)));
-
-    /// <summary>The stiffness.</summary>
-    public override string ToString() =>
-        _stiffness == 0 ? "free to turn" : Invariant($"guide of {_stiffness:G4} N per radian against turning");
-
-    internal override BentState StateAt(BendAnalysis analysis, double insideRadius) =>
-        LeaningState.Turned(analysis.Section, analysis.Law, insideRadius, _stiffness);
 }

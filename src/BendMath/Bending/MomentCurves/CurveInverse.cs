@@ -25,7 +25,7 @@ internal static class CurveInverse
             }
 
             low = high;
-            tightest ??= curve.AtRadius(1e-6 * analysis.Section.Height, analysis.Section.Height);
+            tightest ??= curve.AtRadius(analysis.Section.TightestRadius, analysis.Section.Height);
             high = Math.Min(2 * high, tightest.Value);
         }
 

@@ -110,7 +110,7 @@ internal sealed class FirstLoadingCurve
     private static Node[] Tabulate(BendAnalysis analysis)
     {
         double start = Math.Log(analysis.FirstYield);
-        double end = Math.Log(analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature);
+        double end = Math.Log(analysis.StateAtRadius(analysis.Section.TightestRadius).Curvature);
         Node first = Node.At(analysis, start);
         while (first.Permanent > Nothing * Math.Exp(start))
         {

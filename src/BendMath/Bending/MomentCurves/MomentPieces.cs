@@ -216,7 +216,7 @@ internal sealed class MomentPieces(BandProfile profile, StressStrainLaw law, dou
             axis += step;
         }
 
-        axis = law.AxisAtCurvature(profile, curvature, _guess);
+        axis = AxialBalance.AxisAtCurvature(profile, law, curvature, _guess);
         return Keep(new(m, t, curvature, axis, law.Integrate(profile, curvature, axis), _rounding, out _, out _));
     }
 

@@ -141,11 +141,11 @@ public sealed class NeutralAxisAnswers
             return null;
         }
 
-        double fromHeel = AngleRingRule.FiberFromHeel(leg.Length, leg.Thickness).Meters;
+        double fromHeel = EqualAngle.HandbookFiber(leg.Length.Meters, leg.Thickness.Meters);
         return At(
             NeutralAxisMethod.AngleRule,
             "handbook rule for angles",
-            leg.FreeEdge == FreeEdge.Outside ? fromHeel : Section.Height - fromHeel,
+            leg.Direction == FlangeDirection.Out ? fromHeel : Section.Height - fromHeel,
             Sources.MachinerysHandbookAngleRings,
             "A sixth of the leg and half the thickness from the heel face, whatever the material and the radius.");
     }

@@ -15,7 +15,7 @@ internal static class SofterRelease
     public static BentState? ForFinished(BendAnalysis analysis, double target, double level, bool free)
     {
         AreaMoments m = analysis.Moments;
-        double tightest = 1 / (m.CentroidY + 1e-6 * analysis.Section.Height);
+        double tightest = 1 / (m.CentroidY + analysis.Section.TightestRadius);
         if (Residual(tightest) <= 0)
         {
             return null;

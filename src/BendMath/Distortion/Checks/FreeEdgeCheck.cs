@@ -28,7 +28,7 @@ internal static class FreeEdgeCheck
     {
         OrientedSection section = loaded.Analysis.Section;
         Judgment worst = default;
-        foreach (Outstand leg in section.Features.Outstands.Where(leg => leg.FreeEdge == FreeEdge.Inside))
+        foreach (Outstand leg in section.Features.Outstands.Where(leg => leg.Direction == FlangeDirection.In))
         {
             Judgment one = Judge(loaded, leg, settings);
             worst = one.Finding is null || (worst.Finding is { } found && found.Margin <= one.Finding.Margin) ? worst : one;

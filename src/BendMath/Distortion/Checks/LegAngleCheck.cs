@@ -67,7 +67,7 @@ internal static class LegAngleCheck
     }
 
     private static Outstand? Longest(LoadedBend loaded) => loaded.Analysis.Section.Features.Outstands
-        .Where(leg => leg.FreeEdge == FreeEdge.Side).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
+        .Where(leg => leg.Direction is null).OrderByDescending(leg => leg.Length.Meters).FirstOrDefault();
 
     private static double? Turn(LoadedBend loaded, Outstand leg)
     {
@@ -86,7 +86,7 @@ internal static class LegAngleCheck
     private static double LevelOf(LoadedBend loaded, double thickness)
     {
         IReadOnlyList<Outstand> legs = loaded.Analysis.Section.Features.Outstands;
-        bool outside = legs.Any(leg => leg.FreeEdge == FreeEdge.Inside) && !legs.Any(leg => leg.FreeEdge == FreeEdge.Outside);
+        bool outside = legs.Any(leg => leg.Direction == FlangeDirection.In) && !legs.Any(leg => leg.Direction == FlangeDirection.Out);
         return outside ? loaded.Analysis.Section.Height - thickness / 2 : thickness / 2;
     }
 

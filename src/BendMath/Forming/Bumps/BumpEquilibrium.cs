@@ -24,7 +24,7 @@ internal sealed class BumpEquilibrium
     {
         _analysis = analysis;
         _a = setup.A;
-        _nose = Math.Max(setup.Nose, 1e-6 * analysis.Section.Height);
+        _nose = Math.Max(setup.Nose, analysis.Section.TightestRadius);
         _limit = analysis.Law.IsSmooth ? null : new(analysis, _nose);
     }
 

@@ -213,7 +213,7 @@ public sealed class BumpedBar
     internal static LoadedBend? LoadedLeaving(BendAnalysis analysis, double permanent)
     {
         // No bar bends further than this.
-        double Tightest() => analysis.StateAtRadius(1e-6 * analysis.Section.Height).Curvature;
+        double Tightest() => analysis.StateAtRadius(analysis.Section.TightestRadius).Curvature;
         return permanent > 0 && analysis.Curve.Leaving(permanent, Tightest) is { } curvature
             ? new(analysis, analysis.StateNear(analysis.Curve.At(curvature))) : null;
     }

@@ -51,8 +51,8 @@ public sealed record ReferenceFace
     {
         IReadOnlyList<Outstand> legs = section.Features.Outstands;
         double height = section.Height;
-        bool inward = legs.Any(leg => leg.FreeEdge == FreeEdge.Inside);
-        bool outward = legs.Any(leg => leg.FreeEdge == FreeEdge.Outside);
+        bool inward = legs.Any(leg => leg.Direction == FlangeDirection.In);
+        bool outward = legs.Any(leg => leg.Direction == FlangeDirection.Out);
         IEnumerable<double> legFaces = legs.Where(leg => !leg.IsRadial).Select(leg => leg.Thickness.Meters)
             .SelectMany(t => inward == outward ? new[] { t, height - t } : [inward ? height - t : t]).Distinct();
         return [0, .. legFaces, height];

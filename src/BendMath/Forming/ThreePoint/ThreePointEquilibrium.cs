@@ -96,7 +96,7 @@ internal sealed class ThreePointEquilibrium(BendAnalysis analysis, ThreePointSet
     /// 1/R_n of a bar that takes the curvature of the nose itself, κ₀ = 1/(r_nose + y_n). Over an edge the inside fiber cannot shorten to
     /// nothing: stop just before.
     /// </summary>
-    private double NoseCurvature() => analysis.StateAtRadius(setup.Nose > 0 ? setup.Nose : 1e-6 * analysis.Section.Height).Curvature;
+    private double NoseCurvature() => analysis.StateAtRadius(setup.Nose > 0 ? setup.Nose : analysis.Section.TightestRadius).Curvature;
 
     private Circle Balance(double peak) => new(_curve.At(peak), _curve.Work(peak), setup, _unloading, _stiffness);
 

@@ -162,10 +162,11 @@ public static partial class Grades
         Source source,
         Source elasticSource,
         params HardeningPair[] pairs) => new(
-            new(name, condition, standard, sizes),
+            name, condition, standard,
             new(Pressure.FromGigapascals(modulus), poissonsRatio, Density.FromKilogramsPerCubicMeter(density), elasticSource),
             new(Pressure.FromMegapascals(yield), kind, Stress(highYield), Stress(ultimate), Stress(highUltimate),
                 elongation is { } percent ? Ratio.FromPercent(percent) : null, gauge, source),
+            sizes,
             pairs,
             note);
 

@@ -22,13 +22,13 @@ public static partial class Grades
     public static IReadOnlyList<Grade> Named(string name)
     {
         string wanted = Guard.NotEmpty(name, nameof(name)).Trim();
-        Grade[] exact = [.. All.Where(grade => string.Equals(grade.Designation.Name, wanted, StringComparison.OrdinalIgnoreCase))];
-        return Array.AsReadOnly(exact.Length > 0 ? exact : [.. All.Where(grade => IsShortOf(wanted, grade.Designation.Name))]);
+        Grade[] exact = [.. All.Where(grade => string.Equals(grade.Name, wanted, StringComparison.OrdinalIgnoreCase))];
+        return Array.AsReadOnly(exact.Length > 0 ? exact : [.. All.Where(grade => IsShortOf(wanted, grade.Name))]);
     }
 
     /// <summary>The one row of a designation, or of a designation and a detail where it has several.</summary>
     /// <param name="name">Designation such as <c>A36</c> or <c>S235</c>, as <see cref="Named"/> takes it, or a
-    /// <see cref="GradeDesignation.FullName"/>; in upper or lower case.</param>
+    /// <see cref="Grade.FullName"/>; in upper or lower case.</param>
     /// <param name="detail">Part of the condition or of the size range, such as <c>t &lt;= 16 mm</c>; null where the name alone is
     /// enough.</param>
     /// <exception cref="ArgumentNullException">The name is null.</exception>
@@ -41,17 +41,17 @@ public static partial class Grades
             detail is null ? [.. named] : [.. named.Where(grade => Mentions(grade, Guard.NotEmpty(detail, nameof(detail)).Trim()))];
         if (found.Length == 0 && detail is null)
         {
-            found = [.. All.Where(grade => string.Equals(grade.Designation.FullName, name.Trim(), StringComparison.OrdinalIgnoreCase))];
+            found = [.. All.Where(grade => string.Equals(grade.FullName, name.Trim(), StringComparison.OrdinalIgnoreCase))];
         }
 
         return found.Length == 1 ? found[0]
             : named.Count == 0
                 ? throw Guard.Refused(nameof(name),
-                    $"must be a grade of the list, one of {string.Join(", ", All.Select(grade => grade.Designation.Name).Distinct())}",
+                    $"must be a grade of the list, one of {string.Join(", ", All.Select(grade => grade.Name).Distinct())}",
                     $"is '{Quoted.Short(name.Trim())}'")
             : throw Guard.Refused(
                 detail is null ? nameof(name) : nameof(detail),
-                $"must leave one of these rows: {string.Join("; ", named.Select(grade => grade.Designation.FullName))}",
+                $"must leave one of these rows: {string.Join("; ", named.Select(grade => grade.FullName))}",
                 $"is '{Quoted.Short((detail ?? name).Trim())}', which leaves {(found.Length == 0 ? "none" : "several")}");
     }
 
@@ -62,7 +62,7 @@ public static partial class Grades
         && name.Substring(text.Length) is { Length: > 0 } rest && (rest[0] is ' ' or '-' || rest is "JR" or "J0" or "J2" or "K2");
 
     private static bool Mentions(Grade grade, string detail) =>
-        Holds(grade.Designation.Condition, detail) || Holds(grade.Designation.SizeRange ?? string.Empty, detail);
+        Holds(grade.Condition, detail) || Holds(grade.SizeRange ?? string.Empty, detail);
 
     private static bool Holds(string text, string part) =>
         CultureInfo.InvariantCulture.CompareInfo.IndexOf(text, part, CompareOptions.OrdinalIgnoreCase) >= 0;

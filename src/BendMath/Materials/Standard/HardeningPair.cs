@@ -58,22 +58,3 @@ public sealed record HardeningPair
     /// <summary>What was tested, K and n.</summary>
     public override string ToString() => Invariant($"{Description}: K {_strength / 1e6:0.#} MPa, n {HardeningExponent:0.###}");
 }
-
-/// <summary>A hardening pair a grade does not use, and why. Immutable and thread-safe.</summary>
-public sealed record RefusedPair
-{
-    internal RefusedPair(HardeningPair pair, string reason)
-    {
-        Pair = pair;
-        Reason = reason;
-    }
-
-    /// <summary>The pair.</summary>
-    public HardeningPair Pair { get; }
-
-    /// <summary>One sentence with the numbers that speak against it.</summary>
-    public string Reason { get; }
-
-    /// <summary>The pair and the reason.</summary>
-    public override string ToString() => $"{Pair}; {Reason}";
-}

@@ -58,6 +58,37 @@ internal static class RampIntegrator
         return curvature * curvature * sum / 2;
     }
 
+    /// <summary>Those that the axial force needs.</summary>
+    public static AxialSums AxialSumsOf(BandProfile profile, Ramp[] ramps, double neutralRadius, double neutralAxis)
+    {
+        TailTable tails = profile.Tails;
+        double centroid = profile.Moments.CentroidY;
+        double plastic = 0, rate = 0, moment = 0;
+        foreach (ref readonly Ramp ramp in ramps.AsSpan())
+        {
+            double reach = ramp.Start * neutralRadius;
+            double upper = neutralAxis + reach;
+            double lower = neutralAxis - reach;
+            if (upper < tails.Top)
+            {
+                (double area, double first) = tails.AreaAbove(upper);
+                plastic += ramp.Rate * first;
+                rate += ramp.Rate * area;
+                moment += ramp.Rate * ((upper - centroid) * area + first);
+            }
+
+            if (lower > tails.Bottom)
+            {
+                (double area, double first) = tails.AreaBelow(lower);
+                plastic -= ramp.Rate * first;
+                rate += ramp.Rate * area;
+                moment += ramp.Rate * ((lower - centroid) * area - first);
+            }
+        }
+
+        return new(plastic, rate, moment);
+    }
+
     /// <summary>The integrals of <see cref="Integrate"/> without the rates.</summary>
     public static PlasticMoments MomentsOf(BandProfile profile, Ramp[] ramps, double curvature, double neutralAxis)
     {
@@ -107,42 +138,5 @@ internal static class RampIntegrator
         sums.C2 += rate * (offset * (offset * tail.W0 + 2 * side * tail.W1) + tail.W2);
         sums.Cr0 += rate * tail.Q0;
         sums.Cr1 += rate * (offset * tail.Q0 + side * tail.Q1);
-    }
-}
-
-/// <summary>The axial balance of a law of straight lines.</summary>
-internal readonly struct RampBalance(BandProfile profile, Ramp[] ramps) : IAxialBalance
-{
-    private readonly TailTable _tails = profile.Tails;
-
-    private readonly double _centroid = profile.Moments.CentroidY;
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public AxialSums At(double neutralRadius, double neutralAxis)
-    {
-        double plastic = 0, rate = 0, moment = 0;
-        foreach (ref readonly Ramp ramp in ramps.AsSpan())
-        {
-            double reach = ramp.Start * neutralRadius;
-            double upper = neutralAxis + reach;
-            double lower = neutralAxis - reach;
-            if (upper < _tails.Top)
-            {
-                (double area, double first) = _tails.AreaAbove(upper);
-                plastic += ramp.Rate * first;
-                rate += ramp.Rate * area;
-                moment += ramp.Rate * ((upper - _centroid) * area + first);
-            }
-
-            if (lower > _tails.Bottom)
-            {
-                (double area, double first) = _tails.AreaBelow(lower);
-                plastic -= ramp.Rate * first;
-                rate += ramp.Rate * area;
-                moment += ramp.Rate * ((lower - _centroid) * area - first);
-            }
-        }
-
-        return new(plastic, rate, moment);
     }
 }

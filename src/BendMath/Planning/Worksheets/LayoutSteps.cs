@@ -62,7 +62,7 @@ internal sealed class LayoutSteps(RingJob job, PlannedRing ring, StepUnits units
             yield break;
         }
 
-        bool flangeOut = leg.FreeEdge == FreeEdge.Outside;
+        bool flangeOut = leg.Direction == FlangeDirection.Out;
         WorkedTerm heel =
             flangeOut ? units.Of("D_i", "finished inside diameter", ring.Free.InsideDiameter)
                 : units.Of("D_o", "finished outside diameter", ring.Free.OutsideDiameter);

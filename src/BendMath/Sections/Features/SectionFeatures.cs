@@ -3,19 +3,6 @@ using UnitsNet;
 
 namespace BendMath.Sections.Features;
 
-/// <summary>Where the free edge of an outstand lies in the bent bar.</summary>
-public enum FreeEdge
-{
-    /// <summary>Toward the center of the bend: compressed.</summary>
-    Inside,
-
-    /// <summary>Away from the center of the bend: stretched.</summary>
-    Outside,
-
-    /// <summary>To the side, along the axis of the ring.</summary>
-    Side,
-}
-
 /// <summary>A leg or flange held along one edge only. Immutable and thread-safe.</summary>
 public sealed record Outstand
 {
@@ -26,12 +13,13 @@ public sealed record Outstand
     /// <summary>Makes an outstand, for an outline that cannot tell its own.</summary>
     /// <param name="length">Full length of the leg, from the heel; greater than the thickness.</param>
     /// <param name="thickness">Thickness of the leg, greater than zero.</param>
-    /// <param name="freeEdge">Where the free edge lies.</param>
+    /// <param name="direction">Which way it stands: in, its free edge compressed, or out, its free edge stretched; null along the axis of
+    /// the ring.</param>
     /// <exception cref="ArgumentOutOfRangeException">A dimension is not positive and finite, the leg is not longer than it is thick, or the
-    /// place is not defined.</exception>
-    public Outstand(Length length, Length thickness, FreeEdge freeEdge)
+    /// direction is not defined.</exception>
+    public Outstand(Length length, Length thickness, FlangeDirection? direction)
         : this(Guard.Positive(length, nameof(length)), Guard.Positive(thickness, nameof(thickness)),
-            Guard.Defined(freeEdge, nameof(freeEdge)))
+            direction is { } way ? Guard.Defined(way, nameof(direction)) : null)
     {
         if (_length <= _thickness)
         {
@@ -39,11 +27,11 @@ public sealed record Outstand
         }
     }
 
-    internal Outstand(double length, double thickness, FreeEdge freeEdge)
+    internal Outstand(double length, double thickness, FlangeDirection? direction)
     {
         _length = length;
         _thickness = thickness;
-        FreeEdge = freeEdge;
+        Direction = direction;
     }
 
     /// <summary>Full length of the leg, from the heel.</summary>
@@ -52,20 +40,20 @@ public sealed record Outstand
     /// <summary>Thickness of the leg.</summary>
     public Length Thickness => Length.FromMeters(_thickness);
 
-    /// <summary>Where the free edge lies.</summary>
-    public FreeEdge FreeEdge { get; }
+    /// <summary>Which way its free edge lies in the bent bar: in, compressed, or out, stretched; null along the axis of the ring.</summary>
+    public FlangeDirection? Direction { get; }
 
     /// <summary>Whether the leg lies in the plane of the ring.</summary>
-    public bool IsRadial => FreeEdge != FreeEdge.Side;
+    public bool IsRadial => Direction is not null;
 
     internal bool HasSizeOf(Outstand other) => _length == other._length && _thickness == other._thickness;
 
     /// <summary>Length, thickness and free edge.</summary>
-    public override string ToString() => Invariant($"{_length * 1e3:0.###} × {_thickness * 1e3:0.###} mm, free edge {FreeEdge}");
+    public override string ToString() => Invariant($"{_length * 1e3:0.###} × {_thickness * 1e3:0.###} mm, free edge {(Direction is null ? "Side" : Direction == FlangeDirection.In ? "Inside" : "Outside")}");
 }
 
 /// <summary>What the distortion checks need to know of a section beyond its integrals. Immutable and thread-safe.</summary>
-public sealed record SectionFeatures
+internal sealed record SectionFeatures
 {
     private readonly double _radialDepth;
 
@@ -73,7 +61,7 @@ public sealed record SectionFeatures
 
     private readonly double? _diameter;
 
-    internal SectionFeatures(
+    public SectionFeatures(
         double radialDepth, IReadOnlyList<Outstand>? outstands = null, double? wall = null, double? diameter = null,
         bool flatEasyWay = false, bool flatHardWay = false)
     {

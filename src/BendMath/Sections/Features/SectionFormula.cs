@@ -48,15 +48,11 @@ public sealed record SectionFormula
 /// </summary>
 public sealed record TorsionConstant
 {
-    internal TorsionConstant(double value, TorsionFormulaKind kind, SectionFormula formula)
+    internal TorsionConstant(double value, SectionFormula formula)
     {
-        Kind = kind;
         Meters4 = value;
         Formula = formula;
     }
-
-    /// <summary>Which formula it is by.</summary>
-    public TorsionFormulaKind Kind { get; }
 
     /// <summary>The constant J.</summary>
     public AreaMomentOfInertia Value => AreaMomentOfInertia.FromMetersToTheFourth(Meters4);
@@ -68,27 +64,6 @@ public sealed record TorsionConstant
 
     /// <summary>The constant in mm⁴ and its formula.</summary>
     public override string ToString() => Invariant($"J {Meters4 * 1e12:0.####} mm⁴, {Formula}");
-}
-
-/// <summary>Warping constant C_w of an open shape, about its shear center. Immutable and thread-safe.</summary>
-public sealed record WarpingConstant
-{
-    private readonly double _value;
-
-    internal WarpingConstant(double value, SectionFormula formula)
-    {
-        _value = value;
-        Formula = formula;
-    }
-
-    /// <summary>The constant C_w.</summary>
-    public WarpingMomentOfInertia Value => WarpingMomentOfInertia.FromMetersToTheSixth(_value);
-
-    /// <summary>Formula, source and error.</summary>
-    public SectionFormula Formula { get; }
-
-    /// <summary>The constant in mm⁶ and its formula.</summary>
-    public override string ToString() => Invariant($"C_w {_value * 1e18:0.####} mm⁶, {Formula}");
 }
 
 /// <summary>

@@ -29,8 +29,8 @@ internal static class AngleOutline
         AngleFillets fillets, bool flangeOut)
     {
         Edge[] outline = FlangeOut(radialLeg, axialLeg, thickness, fillets.RootMeters, fillets.ToeMeters);
-        Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FreeEdge.Outside : FreeEdge.Inside);
-        Outstand axialOutstand = new(axialLeg, thickness, FreeEdge.Side);
+        Outstand radialOutstand = new(radialLeg, thickness, flangeOut ? FlangeDirection.Out : FlangeDirection.In);
+        Outstand axialOutstand = new(axialLeg, thickness, null);
         return new(
             stock,
             orientation,
@@ -56,7 +56,7 @@ internal static class AngleOutline
         double depth = (leg + thickness - 2 * fillets.ToeMeters) * half + fillets.ToeMeters;
         Corner[] corners = CornerOutline.OnBisector(Corners(leg, leg, thickness, fillets), 0, leg * half);
         Corner[] shear = CornerOutline.OnBisector([new(thickness / 2, thickness / 2)], 0, leg * half);
-        Outstand outstand = new(leg, thickness, heelIn ? FreeEdge.Outside : FreeEdge.Inside);
+        Outstand outstand = new(leg, thickness, heelIn ? FlangeDirection.Out : FlangeDirection.In);
         return new(
             stock,
             heelIn ? Orientation.HeelIn : Orientation.HeelOut,

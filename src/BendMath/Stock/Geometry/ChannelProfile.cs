@@ -60,11 +60,11 @@ internal sealed record ChannelProfile(double Depth, double Flange, double Web, d
     public OrientedSection Oriented(BarStock stock, ChannelPosition position)
     {
         bool hardWay = position == ChannelPosition.HardWay;
-        FreeEdge edge = position switch
+        FlangeDirection? edge = position switch
         {
-            ChannelPosition.FlangesOut => FreeEdge.Outside,
-            ChannelPosition.FlangesIn => FreeEdge.Inside,
-            _ => FreeEdge.Side,
+            ChannelPosition.FlangesOut => FlangeDirection.Out,
+            ChannelPosition.FlangesIn => FlangeDirection.In,
+            _ => null,
         };
         Orientation orientation = position switch
         {

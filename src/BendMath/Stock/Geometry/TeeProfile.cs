@@ -52,11 +52,11 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
     public OrientedSection Oriented(BarStock stock, TeePosition position)
     {
         bool up = position == TeePosition.StemUp;
-        FreeEdge end = position switch
+        FlangeDirection? end = position switch
         {
-            TeePosition.StemOut => FreeEdge.Outside,
-            TeePosition.StemIn => FreeEdge.Inside,
-            _ => FreeEdge.Side,
+            TeePosition.StemOut => FlangeDirection.Out,
+            TeePosition.StemIn => FlangeDirection.In,
+            _ => null,
         };
         Orientation orientation = position switch
         {
@@ -65,8 +65,8 @@ internal sealed record TeeProfile(double Depth, double Flange, double Stem, doub
             _ => Orientation.StemUp,
         };
         Outstand stem = new(Depth, Stem, end);
-        Outstand first = new(Flange / 2, Thickness, up ? FreeEdge.Inside : FreeEdge.Side);
-        Outstand second = new(Flange / 2, Thickness, up ? FreeEdge.Outside : FreeEdge.Side);
+        Outstand first = new(Flange / 2, Thickness, up ? FlangeDirection.In : null);
+        Outstand second = new(Flange / 2, Thickness, up ? FlangeDirection.Out : null);
         return new(
             stock,
             orientation,

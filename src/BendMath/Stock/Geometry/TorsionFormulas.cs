@@ -54,8 +54,7 @@ internal static class TorsionFormulas
         AgainstSolution);
 
     public static TorsionConstant Circle(double outside, double inside) =>
-        new(Math.PI * (outside * outside + inside * inside) * (outside - inside) * (outside + inside) / 32, TorsionFormulaKind.Circle,
-            CircleFormula);
+        new(Math.PI * (outside * outside + inside * inside) * (outside - inside) * (outside + inside) / 32, CircleFormula);
 
     /// <summary>
     /// The sum of the series is that of 1/n⁵ less that of (1 − tanh)/n⁵ = 2/((e^(nπa/b) + 1)·n⁵), of which a few terms suffice.
@@ -68,12 +67,11 @@ internal static class TorsionFormulas
             missing += 2 / ((Math.Exp(n * Math.PI * a / b) + 1) * Math.Pow(n, 5));
         }
 
-        return new(a * b * b * b / 3 * (1 - 192 / Math.Pow(Math.PI, 5) * b / a * (OddFifths - missing)), TorsionFormulaKind.Rectangle,
-            RectangleFormula);
+        return new(a * b * b * b / 3 * (1 - 192 / Math.Pow(Math.PI, 5) * b / a * (OddFifths - missing)), RectangleFormula);
     }
 
     public static TorsionConstant Hexagon(double acrossFlats) =>
-        new(0.133 * Math.Sqrt(3) / 2 * Math.Pow(acrossFlats, 4), TorsionFormulaKind.Hexagon, HexagonFormula);
+        new(0.133 * Math.Sqrt(3) / 2 * Math.Pow(acrossFlats, 4), HexagonFormula);
 
     /// <summary>Absent for walls above a fifth of the width, beyond the tables whose formulas these are.</summary>
     public static IReadOnlyList<TorsionConstant> Box(double height, double width, double wall, CornerRadii corners)
@@ -87,8 +85,8 @@ internal static class TorsionFormulas
         double around = 2 * (height + width - 2 * wall) - 2 * middle * (4 - Math.PI);
         double enclosed = (height - wall) * (width - wall) - middle * middle * (4 - Math.PI);
         double thin = 4 * enclosed * enclosed * wall / around;
-        return [new(wall * wall * wall * around / 3 + thin, TorsionFormulaKind.Box, BoxFormula),
-            new(thin, TorsionFormulaKind.ThinWalledBox, ThinBoxFormula)];
+        return [new(wall * wall * wall * around / 3 + thin, BoxFormula),
+            new(thin, ThinBoxFormula)];
     }
 
     /// <summary>Absent outside the range the error was looked at: legs of four thicknesses, root radius of two.</summary>
@@ -108,8 +106,8 @@ internal static class TorsionFormulas
         double t4 = t * t * t * t;
         return
         [
-            new(strips + corner - 0.315 * t4, TorsionFormulaKind.Angle, Formula(0.315, slightToes ? 0.015 : 0.07)),
-            new(strips + corner - 0.21 * t4, TorsionFormulaKind.AngleOfTables, Formula(0.21, slightToes ? 0.051 : 0.12)),
+            new(strips + corner - 0.315 * t4, Formula(0.315, slightToes ? 0.015 : 0.07)),
+            new(strips + corner - 0.21 * t4, Formula(0.21, slightToes ? 0.051 : 0.12)),
         ];
 
         static SectionFormula Formula(double c, double error) => new(
@@ -134,7 +132,7 @@ internal static class TorsionFormulas
         double alpha = -0.0908 + 0.2621 * w / t + 0.1231 * r / t - 0.0752 * w * r / (t * t) - 0.0945 * w * w / (t * t);
         double circle = 2 * (3 * r + w + t - Math.Sqrt(2 * (2 * r + w) * (2 * r + t)));
         double strips = 2 * channel.Flange * Math.Pow(t, 3) / 3 + (channel.Depth - 2 * t) * Math.Pow(w, 3) / 3;
-        return [new(strips + 2 * alpha * Math.Pow(circle, 4) - 0.42 * Math.Pow(t, 4), TorsionFormulaKind.Channel, ChannelFormula)];
+        return [new(strips + 2 * alpha * Math.Pow(circle, 4) - 0.42 * Math.Pow(t, 4), ChannelFormula)];
     }
 
     /// <summary>Absent outside the range the error was looked at.</summary>
@@ -152,7 +150,7 @@ internal static class TorsionFormulas
         double circle = ((t + r) * (t + r) + w * (r + w / 4)) / (2 * r + t);
         double strips = tee.Flange * Math.Pow(t, 3) / 3 + (tee.Depth - t) * Math.Pow(w, 3) / 3;
         return [
-            new(strips + alpha * Math.Pow(circle, 4) - 0.21 * Math.Pow(t, 4) - 0.105 * Math.Pow(w, 4), TorsionFormulaKind.Tee, TeeFormula)];
+            new(strips + alpha * Math.Pow(circle, 4) - 0.21 * Math.Pow(t, 4) - 0.105 * Math.Pow(w, 4), TeeFormula)];
     }
 
     private static bool InRange(double web, double flange, FlangeFillets fillets, double free) =>

@@ -1,7 +1,7 @@
 namespace BendMath.Stock.Standard;
 
 /// <summary>The shape of a standard size, named after the stock it gives.</summary>
-public enum SizeKind
+internal enum SizeKind
 {
     /// <summary>Angle with equal legs, <see cref="BendMath.EqualAngle"/>.</summary>
     EqualAngle,

@@ -32,8 +32,7 @@ public sealed class StandardSize
     /// <summary>The standard, or common stock, that lists the size.</summary>
     public SizeSystem System => _group.System;
 
-    /// <summary>The shape.</summary>
-    public SizeKind Kind { get; }
+    internal SizeKind Kind { get; }
 
     /// <summary>Where the dimensions are printed, and whether the print was read or is cited from memory.</summary>
     public Source Source => _group.Source;

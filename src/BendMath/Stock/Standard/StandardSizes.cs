@@ -37,21 +37,6 @@ public static class StandardSizes
         return Array.AsReadOnly([.. All.Where(size => size.System == system)]);
     }
 
-    /// <summary>Every size of a shape.</summary>
-    /// <param name="kind">The shape.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The shape is not a defined value.</exception>
-    public static IReadOnlyList<StandardSize> ByKind(SizeKind kind)
-    {
-        Guard.Defined(kind, nameof(kind));
-        return Array.AsReadOnly([.. All.Where(size => size.Kind == kind)]);
-    }
-
-    /// <summary>The shapes a system lists, in the order of <see cref="SizeKind"/>.</summary>
-    /// <param name="system">One of <see cref="Systems"/>.</param>
-    /// <exception cref="ArgumentNullException">The system is null.</exception>
-    public static IReadOnlyList<SizeKind> KindsOf(SizeSystem system) =>
-        Array.AsReadOnly([.. BySystem(system).Select(size => size.Kind).Distinct().OrderBy(kind => kind)]);
-
     /// <summary>The size a designation means.</summary>
     /// <param name="designation">The designation as people type it, such as <c>2 x 2 x 1/8 angle</c>.</param>
     /// <exception cref="ArgumentNullException">The designation is null.</exception>

@@ -36,46 +36,13 @@ public enum StockDimension
     Wall,
 }
 
-/// <summary>An end of a tolerance.</summary>
-public enum ToleranceEnd
+/// <summary>What a standard permits for one dimension, in meters.</summary>
+internal sealed record DimensionTolerance(StockDimension Dimension, double NominalMeters, double LowMeters, double HighMeters)
 {
-    /// <summary>The smallest permitted size.</summary>
-    Low,
-
-    /// <summary>The largest permitted size.</summary>
-    High,
-}
-
-/// <summary>What a standard permits for one dimension. Immutable and thread-safe.</summary>
-public sealed record DimensionTolerance
-{
-    private readonly double _nominal;
-
-    internal DimensionTolerance(StockDimension dimension, double nominal, double low, double high)
-    {
-        Dimension = dimension;
-        _nominal = nominal;
-        LowMeters = low;
-        HighMeters = high;
-    }
-
-    /// <summary>The dimension.</summary>
-    public StockDimension Dimension { get; }
-
-    /// <summary>The size ordered.</summary>
-    public Length Nominal => Length.FromMeters(_nominal);
-
-    /// <summary>The sizes permitted.</summary>
     public LengthRange Range => new(Length.FromMeters(LowMeters), Length.FromMeters(HighMeters));
 
-    internal double NominalMeters => _nominal;
-
-    internal double LowMeters { get; }
-
-    internal double HighMeters { get; }
-
     /// <summary>Dimension and permitted sizes in millimeters.</summary>
-    public override string ToString() => Invariant($"{Dimension} {_nominal * 1e3:0.###} mm: {Range}");
+    public override string ToString() => Invariant($"{Dimension} {NominalMeters * 1e3:0.###} mm: {Range}");
 }
 
 /// <summary>
@@ -118,8 +85,8 @@ public sealed partial class MillTolerance
     /// <summary>The bar ordered.</summary>
     public BarStock Nominal { get; }
 
-    /// <summary>The limited dimensions.</summary>
-    public IReadOnlyList<DimensionTolerance> Dimensions { get; }
+    /// <summary>The sizes permitted of the limited dimensions.</summary>
+    public IReadOnlyDictionary<StockDimension, LengthRange> Limits => Dimensions.ToDictionary(limited => limited.Dimension, limited => limited.Range);
 
     /// <summary>
     /// Deviation of mass permitted both ways, or null where the standard limits none. It holds besides the limits of the dimensions: a bar
@@ -139,30 +106,34 @@ public sealed partial class MillTolerance
     /// <summary>Every dimension at its upper limit.</summary>
     public BarStock Heaviest { get; }
 
-    /// <summary>The bar with one dimension at a limit and all others as ordered.</summary>
-    /// <param name="dimension">One of <see cref="Dimensions"/>.</param>
-    /// <param name="end">Which limit.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The shape has no such dimension, or a value is not defined.</exception>
-    public BarStock At(StockDimension dimension, ToleranceEnd end)
-    {
-        Guard.Defined(dimension, nameof(dimension));
-        Guard.Defined(end, nameof(end));
-        if (!Dimensions.Any(limited => limited.Dimension == dimension))
-        {
-            throw Guard.OutOfRange(nameof(dimension),
-                $"must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}",
-                    $"is {dimension}");
-        }
+    /// <summary>The bar with one dimension at its lower limit and all others as ordered.</summary>
+    /// <param name="dimension">One of <see cref="Limits"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The shape has no such dimension, or the value is not defined.</exception>
+    public BarStock AtLow(StockDimension dimension) => At(dimension, limited => limited.LowMeters);
 
-        return _build([.. Dimensions.Select(limited =>
-            limited.Dimension != dimension ? limited.NominalMeters : end == ToleranceEnd.Low ? limited.LowMeters : limited.HighMeters)]);
-    }
+    /// <summary>The bar with one dimension at its upper limit and all others as ordered.</summary>
+    /// <param name="dimension">One of <see cref="Limits"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The shape has no such dimension, or the value is not defined.</exception>
+    public BarStock AtHigh(StockDimension dimension) => At(dimension, limited => limited.HighMeters);
+
+    /// <summary>The limited dimensions, in their order.</summary>
+    internal IReadOnlyList<DimensionTolerance> Dimensions { get; }
 
     /// <summary>The bar with its limited dimensions at given sizes, in their order.</summary>
     internal BarStock Build(double[] sizes) => _build(sizes);
 
     /// <summary>Standard, bar and limits.</summary>
     public override string ToString() => $"{Standard}, {Nominal}: {string.Join("; ", Dimensions)}";
+
+    private BarStock At(StockDimension dimension, Func<DimensionTolerance, double> limit)
+    {
+        Guard.Defined(dimension, nameof(dimension));
+        return Dimensions.Any(limited => limited.Dimension == dimension)
+            ? _build([.. Dimensions.Select(limited => limited.Dimension == dimension ? limit(limited) : limited.NominalMeters)])
+            : throw Guard.OutOfRange(nameof(dimension),
+                $"must be one that {Nominal} has, {string.Join(" or ", Dimensions.Select(limited => limited.Dimension))}",
+                    $"is {dimension}");
+    }
 
     private static DimensionTolerance Limit(StockDimension dimension, double nominal, double minus, double plus) =>
         new(dimension, nominal, nominal - minus, nominal + plus);

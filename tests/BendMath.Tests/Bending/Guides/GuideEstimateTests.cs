@@ -72,13 +72,13 @@ public sealed class GuideEstimateTests
         OutOfPlaneGuide guide = Guide(analysis, ratio);
         foreach (Release release in new[] { Release.Free, Release.HeldFlat })
         {
-            GuideSensitivity slopes = GuideSensitivity.Of(analysis.LoadedTo(Radius(127), guide).Release(release), guide);
-            Check("radius", slopes.PerLoadedRadius, slopes.DishPerMillimeterOfRadius.Degrees, step => (127 + step, 310, ratio), 0.01, 1);
-            Check("yield", slopes.PerMegapascalOfYield.Millimeters, slopes.DishPerMegapascalOfYield.Degrees,
+            RingSensitivity slopes = RingSensitivity.Of(analysis.LoadedTo(Radius(127), guide).Release(release), guide);
+            Check("radius", slopes.PerLoadedRadius, slopes.DishPerMillimeterOfRadius!.Value.Degrees, step => (127 + step, 310, ratio), 0.01, 1);
+            Check("yield", slopes.PerMegapascalOfYield.Millimeters, slopes.DishPerMegapascalOfYield!.Value.Degrees,
                 step => (127, 310 + step, ratio), 0.1, 1);
             if (!double.IsInfinity(ratio))
             {
-                Check("stiffness", slopes.PerHundredthOfStiffness.Millimeters, slopes.DishPerHundredthOfStiffness.Degrees,
+                Check("stiffness", slopes.PerHundredthOfStiffness!.Value.Millimeters, slopes.DishPerHundredthOfStiffness!.Value.Degrees,
                     step => (127, 310, ratio + step), 1e-3 * ratio, 0.01);
             }
 
@@ -110,6 +110,6 @@ public sealed class GuideEstimateTests
     {
         BendAnalysis analysis = Angle(Linear);
         ReleasedBend released = analysis.LoadedTo(Radius(127), Guide(analysis, 1)).Release(Release.Free);
-        Assert.Throws<ArgumentException>(() => GuideSensitivity.Of(released, Guide(analysis, 0.1)));
+        Assert.Throws<ArgumentException>(() => RingSensitivity.Of(released, Guide(analysis, 0.1)));
     }
 }

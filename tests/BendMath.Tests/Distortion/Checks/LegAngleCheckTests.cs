@@ -84,7 +84,7 @@ public sealed class LegAngleCheckTests
 
         // A thick leg one and a half times its thickness long: the neutral axis lies further away than its edge can go.
         LoadedBend stub =
-            At(new UnequalAngle(Length.FromMillimeters(60), Length.FromMillimeters(9), Length.FromMillimeters(6), AngleFillets.Sharp).Orientations.First(way => way.Height > 0.05 && way.Features.Outstands.All(leg => leg.FreeEdge != FreeEdge.Inside)), 240);
+            At(new UnequalAngle(Length.FromMillimeters(60), Length.FromMillimeters(9), Length.FromMillimeters(6), AngleFillets.Sharp).Orientations.First(way => way.Height > 0.05 && way.Features.Outstands.All(leg => leg.Direction != FlangeDirection.In)), 240);
         Assert.Null(DistortionReport.Of(stub).TurnThatRelievesEdge);
     }
 

@@ -23,7 +23,7 @@ public sealed class GradesTests
     {
         Assert.Equal(39, Printed.Rows.Count);
         Assert.Equal(39, Grades.All.Count);
-        Assert.Equal(39, Grades.All.Select(grade => grade.Designation.FullName).Distinct().Count());
+        Assert.Equal(39, Grades.All.Select(grade => grade.FullName).Distinct().Count());
         Assert.All(Printed.Rows, row => Assert.Contains(row["provenance"], new[] { "found", "memory" }));
     }
 
@@ -34,7 +34,7 @@ public sealed class GradesTests
         Grade grade =
             Assert.Single(Grades.Named(row["name"]),
                 grade =>
-                    grade.Designation.Condition == row["condition"] && (grade.Designation.SizeRange ?? string.Empty) == row["size_range"]);
+                    grade.Condition == row["condition"] && (grade.SizeRange ?? string.Empty) == row["size_range"]);
         Assert.Equal(row.Number("modulus_GPa"), grade.Physical.ElasticModulus.Gigapascals, 1e-9);
         Assert.Equal(row.Number("poissons_ratio"), grade.Physical.PoissonsRatio);
         Assert.Equal(row.Number("density_kg_per_m3"), grade.Physical.Density.KilogramsPerCubicMeter, 1e-9);
@@ -73,14 +73,14 @@ public sealed class GradesTests
         Grade grade =
             Assert.Single(Grades.Named(row["name"]),
                 grade =>
-                    grade.Designation.Condition == row["condition"] && (grade.Designation.SizeRange ?? string.Empty) == row["size_range"]);
+                    grade.Condition == row["condition"] && (grade.SizeRange ?? string.Empty) == row["size_range"]);
         BarMaterial material = grade.ToMaterial();
-        Assert.Equal(grade.Designation.FullName, material.Name);
+        Assert.Equal(grade.FullName, material.Name);
         Assert.Equal(grade.Tensile.YieldStrength.Megapascals, material.Law.YieldStress.Megapascals, 1e-9);
         Assert.Equal(grade.Physical.PoissonsRatio, material.PoissonsRatio);
         Same(row.NumberOrNull("yield_high_MPa"), material.YieldRange?.High.Megapascals);
         Assert.Equal(300, material.WithYield(Pressure.FromMegapascals(300)).Law.YieldStress.Megapascals, 1e-9);
-        Assert.Contains(row["yield_MPa"] + " MPa", grade.LawNote(GradeLaw.PerfectlyPlastic), StringComparison.Ordinal);
+        Assert.Contains(row["yield_MPa"] + " MPa", grade.LawNote(), StringComparison.Ordinal);
     }
 
     /// <summary>Shigley, Table A-22, prints K, n and the measured ultimate strength in one row (from memory).</summary>
@@ -103,7 +103,7 @@ public sealed class GradesTests
     public void Every_pair_a_grade_carries_is_in_print()
     {
         HardeningPair[] carried =
-            [.. Grades.All.SelectMany(grade => grade.RefusedPairs.Select(refused => refused.Pair).Append(grade.Hardening!)).Where(pair => pair is not null).Distinct()];
+            [.. Grades.All.SelectMany(grade => grade.RefusedPairs.Append(grade.Hardening!)).Where(pair => pair is not null).Distinct()];
         Assert.Equal(8, carried.Length);
         Assert.All(carried, pair => Assert.Contains(Pairs.Rows, row =>
             row.Number("strength_coefficient_MPa") == pair.StrengthCoefficient.Megapascals
@@ -117,27 +117,27 @@ public sealed class GradesTests
             ["1020, hot rolled bar", "304, annealed", "304L, annealed", "6061-T6, extruded, t <= 0.249 in",
                 "6061-T6, extruded, t >= 0.250 in", "6061-T6, typical of T6 and T651", "C11000, copper, hot rolled or annealed (soft)",
                     "C26000, cartridge brass, annealed"],
-            Grades.All.Where(grade => grade.Hardening is not null).Select(grade => grade.Designation.FullName));
+            Grades.All.Where(grade => grade.Hardening is not null).Select(grade => grade.FullName));
         Assert.Equal(
             ["A36, hot rolled plate, bar, shape", "1018, hot rolled bar", "S235JR, hot rolled, longitudinal, t <= 16 mm",
                 "S235JR, hot rolled, longitudinal, 16 < t <= 40 mm", "C11000, copper, hot rolled or annealed (soft)"],
-            Grades.All.Where(grade => grade.RefusedPairs.Count > 0).Select(grade => grade.Designation.FullName));
+            Grades.All.Where(grade => grade.RefusedPairs.Count > 0).Select(grade => grade.FullName));
         Grade copper = Grades.Find("C11000", "soft");
         Assert.Equal(530, copper.Hardening!.StrengthCoefficient.Megapascals, 1e-9);
         Assert.Equal("it implies an ultimate strength of 131.6 MPa, below the 220 MPa of C11000, copper, hot rolled or annealed (soft).",
-            Assert.Single(copper.RefusedPairs).Reason);
+            copper.ReasonAgainst(Assert.Single(copper.RefusedPairs)));
     }
 
     [Fact]
     public void The_power_law_is_one_call_and_its_note_names_both_yields()
     {
         Grade stainless = Grades.Find("304", "annealed");
-        PowerHardening law = Assert.IsType<PowerHardening>(stainless.ToMaterial(GradeLaw.PowerHardening).Law);
+        PowerHardening law = Assert.IsType<PowerHardening>(stainless.ToPowerHardening().Law);
         Assert.Equal(1275, law.StrengthCoefficient.Megapascals, 1e-9);
         Assert.Contains("it leaves the elastic line at 21 MPa, not at the grade's yield of 205 MPa",
-            stainless.LawNote(GradeLaw.PowerHardening), StringComparison.Ordinal);
+            stainless.PowerHardeningNote(), StringComparison.Ordinal);
         Assert.Contains("has no credible pair",
-            Assert.Throws<InvalidOperationException>(() => Grades.Find("A36").ToMaterial(GradeLaw.PowerHardening)).Message,
+            Assert.Throws<InvalidOperationException>(() => Grades.Find("A36").ToPowerHardening()).Message,
                 StringComparison.Ordinal);
     }
 
@@ -163,9 +163,9 @@ public sealed class GradesTests
     {
         Assert.Same(Grades.Find("S235JR", "t <= 16 mm"), Grades.Find("S235", "t <= 16 mm"));
         Assert.Equal(Grades.Named("S355J2"), Grades.Named("s355"));
-        Assert.Equal(["A500 Grade B", "A500 Grade C"], Grades.Named("A500").Select(grade => grade.Designation.Name).Distinct());
-        Assert.Equal("6061-T6", Grades.Find("6061", "typical").Designation.Name);
-        Assert.Equal("304", Grades.Find("304", "annealed").Designation.Name);
+        Assert.Equal(["A500 Grade B", "A500 Grade C"], Grades.Named("A500").Select(grade => grade.Name).Distinct());
+        Assert.Equal("6061-T6", Grades.Find("6061", "typical").Name);
+        Assert.Equal("304", Grades.Find("304", "annealed").Name);
         Assert.Contains("S235JR, hot rolled, longitudinal, t <= 16 mm; S235JR, ",
             Assert.Throws<ArgumentException>("name", () => Grades.Find("S235")).Message, StringComparison.Ordinal);
         Assert.All(new[] { "S", "S23", "S235J", "A3", "30", "Titan", "A500 " + "Gr" }, name => Assert.Empty(Grades.Named(name)));
@@ -179,7 +179,7 @@ public sealed class GradesTests
     public void A_grade_of_ones_own_is_checked()
     {
         Grade Own(double yield, double? highYield = null, double? ultimate = null, double? highUltimate = null) => new(
-            new("rim steel (invented)", "hot rolled", "own data"),
+            "rim steel (invented)", "hot rolled", "own data",
             new(Pressure.FromGigapascals(205), 0.3, Density.FromKilogramsPerCubicMeter(7850)),
             new(Pressure.FromMegapascals(yield), GradeValueKind.Typical, Stress(highYield), Stress(ultimate), Stress(highUltimate)));
         Assert.Equal("280 to 320 MPa", Own(280, 320).ToMaterial().YieldRange!.ToString());

@@ -17,15 +17,16 @@ public sealed class TypicalStrengthTests
     [InlineData("S355J2", "16 < t <= 40 mm", 431.25, 550)]
     public void Delivered_steel_is_stronger_than_its_minimum(string name, string? detail, double yield, double ultimate)
     {
-        TypicalStrength typical = TypicalStrength.Of(Grades.Find(name, detail))!;
-        Near.Relative(yield, typical.Yield.Megapascals, 1e-12);
-        Near.Relative(ultimate, typical.Ultimate.Megapascals, 1e-12);
-        Assert.Contains("typical", typical.ToMaterial().Name, StringComparison.Ordinal);
-        Assert.IsType<HotRolledSteel>(typical.ToMaterial().Law);
+        Grade grade = Grades.Find(name, detail);
+        TensileProperties typical = grade.Typical!;
+        Near.Relative(yield, typical.YieldStrength.Megapascals, 1e-12);
+        Near.Relative(ultimate, typical.UltimateStrength!.Value.Megapascals, 1e-12);
+        Assert.Contains("typical", grade.ToTypicalMaterial()!.Name, StringComparison.Ordinal);
+        Assert.IsType<HotRolledSteel>(grade.ToTypicalMaterial()!.Law);
     }
 
     [Fact]
-    public void Grades_without_a_factor_have_no_typical_row() => Assert.Null(TypicalStrength.Of(Grades.Find("6063-T4")));
+    public void Grades_without_a_factor_have_no_typical_row() => Assert.Null(Grades.Find("6063-T4").Typical);
 
     /// <summary>More yield springs back more: a bend included the guaranteed minimum comes off wider by 2 % and more.</summary>
     [Theory]
@@ -36,7 +37,7 @@ public sealed class TypicalStrengthTests
     {
         Grade grade = Grades.Find("A36");
         double least = Finished(grade.ToMaterial());
-        double typical = Finished(TypicalStrength.Of(grade)!.ToMaterial());
+        double typical = Finished(grade.ToTypicalMaterial()!);
         Assert.True(typical > 1.02 * least, FormattableString.Invariant($"{least} mm at the minimum, {typical} mm as delivered"));
 
         double Finished(BarMaterial material) =>

@@ -173,7 +173,7 @@ public sealed class OutlineTests
         Assert.Null(bar.AsDrawn.ShearCenter);
         Assert.False(bar.AsDrawn.Features.OutstandsAreKnown);
         Assert.Empty(bar.AsDrawn.Features.Outstands);
-        Outstand leg = new(Length.FromMillimeters(20), Length.FromMillimeters(4), FreeEdge.Outside);
+        Outstand leg = new(Length.FromMillimeters(20), Length.FromMillimeters(4), FlangeDirection.Out);
         OrientedSection told = bar.TurnedBy(Angle.FromDegrees(90), [leg]);
         Assert.True(told.Features.OutstandsAreKnown);
         Assert.Equal(leg, Assert.Single(told.Features.Outstands));

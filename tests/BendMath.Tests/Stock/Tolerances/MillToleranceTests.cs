@@ -37,9 +37,9 @@ public sealed class MillToleranceTests
         Assert.True(tolerance.Heaviest.Area > tolerance.Nominal.Area);
         Assert.All(tolerance.Dimensions, limit =>
         {
-            Assert.InRange(limit.Nominal, limit.Range.Low, limit.Range.High);
-            Area low = tolerance.At(limit.Dimension, ToleranceEnd.Low).Area;
-            Area high = tolerance.At(limit.Dimension, ToleranceEnd.High).Area;
+            Assert.InRange(limit.NominalMeters, limit.LowMeters, limit.HighMeters);
+            Area low = tolerance.AtLow(limit.Dimension).Area;
+            Area high = tolerance.AtHigh(limit.Dimension).Area;
             Assert.True(tolerance.Lightest.Area.SquareMillimeters <= low.SquareMillimeters * (1 + 1e-12) && low < tolerance.Nominal.Area);
             Assert.True(tolerance.Heaviest.Area.SquareMillimeters >= high.SquareMillimeters * (1 - 1e-12) && high > tolerance.Nominal.Area);
         });
@@ -68,7 +68,7 @@ public sealed class MillToleranceTests
     {
         MillTolerance tolerance = MillTolerance.En10056(Angle(50, 4, 6, 3));
         SectionProperties nominal = tolerance.Nominal.Orientations[0].Properties;
-        SectionProperties thin = tolerance.At(StockDimension.Thickness, ToleranceEnd.Low).Orientations[0].Properties;
+        SectionProperties thin = tolerance.AtLow(StockDimension.Thickness).Orientations[0].Properties;
         Assert.Equal(-0.12, (thin.Area / nominal.Area) - 1, 0.01);
         Assert.Equal(-0.12, (thin.SecondMomentAboutBendingAxis / nominal.SecondMomentAboutBendingAxis) - 1, 0.01);
     }
@@ -136,17 +136,17 @@ public sealed class MillToleranceTests
     public void A_thickness_that_follows_from_the_mass_gives_that_mass()
     {
         MillTolerance tube = MillTolerance.En10210(new SquareTube(Mm(60), Mm(5), CornerRadii.HotFinished(Mm(5))));
-        Assert.Equal(4.5, tube.Dimensions[1].Range.Low.Millimeters, 1e-9);
-        Assert.Equal(1.06, tube.At(StockDimension.Wall, ToleranceEnd.High).Area / tube.Nominal.Area, 1e-12);
+        Assert.Equal(4.5, tube.Limits[StockDimension.Wall].Low.Millimeters, 1e-9);
+        Assert.Equal(1.06, tube.AtHigh(StockDimension.Wall).Area / tube.Nominal.Area, 1e-12);
         Assert.NotEmpty(tube.Remark);
         MillTolerance angle = MillTolerance.AstmA6(Angle(101.6, 6.35, 9, 3));
-        Assert.Equal(0.975, angle.At(StockDimension.Thickness, ToleranceEnd.Low).Area / angle.Nominal.Area, 1e-12);
-        Assert.Equal(1.025, angle.At(StockDimension.Thickness, ToleranceEnd.High).Area / angle.Nominal.Area, 1e-12);
+        Assert.Equal(0.975, angle.AtLow(StockDimension.Thickness).Area / angle.Nominal.Area, 1e-12);
+        Assert.Equal(1.025, angle.AtHigh(StockDimension.Thickness).Area / angle.Nominal.Area, 1e-12);
         Assert.Equal(2.5, angle.MassTolerance!.Value.Percent, 1e-9);
         MillTolerance pipe = MillTolerance.AstmA53(new RoundTube(In(2.375), In(0.154)));
-        Assert.Equal(0.875 * 0.154, pipe.Dimensions[1].Range.Low.Inches, 1e-9);
-        Assert.Equal(0.99 * 2.375, pipe.Dimensions[0].Range.Low.Inches, 1e-9);
-        Assert.Equal(1.1, pipe.At(StockDimension.Wall, ToleranceEnd.High).Area / pipe.Nominal.Area, 1e-12);
+        Assert.Equal(0.875 * 0.154, pipe.Limits[StockDimension.Wall].Low.Inches, 1e-9);
+        Assert.Equal(0.99 * 2.375, pipe.Limits[StockDimension.Diameter].Low.Inches, 1e-9);
+        Assert.Equal(1.1, pipe.AtHigh(StockDimension.Wall).Area / pipe.Nominal.Area, 1e-12);
     }
 
     [Theory]
@@ -197,7 +197,7 @@ public sealed class MillToleranceTests
         Refused("angle", () => MillTolerance.AstmA6(new EqualAngle(In(1), In(0.4), AngleFillets.Sharp)));
         Refused("tube", () => MillTolerance.AstmA500(new SquareTube(In(40), In(0.5), CornerRadii.Sharp)));
         Refused("pipe", () => MillTolerance.AstmA53(new RoundTube(In(30), In(0.5))));
-        Refused("dimension", () => MillTolerance.En10060(new RoundBar(Mm(12))).At(StockDimension.Wall, ToleranceEnd.Low));
+        Refused("dimension", () => MillTolerance.En10060(new RoundBar(Mm(12))).AtLow(StockDimension.Wall));
     }
 
     /// <summary>A tube that is nearly solid is none at the thick end of its wall; the tube is refused, not a wall nobody gave.</summary>
@@ -217,7 +217,7 @@ public sealed class MillToleranceTests
 
     private static void Has(MillTolerance tolerance, StockDimension dimension, double low, double high)
     {
-        LengthRange range = tolerance.Dimensions.Single(limit => limit.Dimension == dimension).Range;
+        LengthRange range = tolerance.Limits[dimension];
         Assert.Equal(low, range.Low.Millimeters, 1e-9);
         Assert.Equal(high, range.High.Millimeters, 1e-9);
     }
