@@ -140,6 +140,11 @@ public sealed class LoadedBend
     public Ratio OuterFiberStrain => Ratio.FromDecimalFractions(Strain(Analysis.Section.Height));
 
     /// <summary>The largest strain of the bar, without its sign.</summary>
+    /// <remarks>
+    /// Equation: largest |κ_t·(d − d_n)| over the outline, d across the axis the bar bends about and d_n where the strain is zero.
+    /// Range: plane sections; the bar as it is held.
+    /// Source: <see cref="Sources.Mechanics"/>
+    /// </remarks>
     public Ratio LargestStrain => Ratio.FromDecimalFractions(new LoadedField(this).LargestStrain);
 
     /// <summary>

@@ -61,15 +61,35 @@ public sealed record RingSensitivity
 
     /// <summary>Change of the finished inside radius when the stiffness k of the guide rises by one hundredth of E·I_r; null without
     /// one.</summary>
+    /// <remarks>
+    /// Equation: 0.01·E·I_r·dR_f/dk.
+    /// Range: as <see cref="Of(ReleasedBend, OutOfPlaneGuide)"/>.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
     public Length? PerHundredthOfStiffness { get; internal init; }
 
     /// <summary>Change of the dish when the loaded radius grows by one millimeter; null without a guide that gives.</summary>
+    /// <remarks>
+    /// Equation: dβ/dR_i·1 mm, β the dish angle.
+    /// Range: as <see cref="Of(ReleasedBend, OutOfPlaneGuide)"/>.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
     public Angle? DishPerMillimeterOfRadius { get; internal init; }
 
     /// <summary>Change of the dish when the yield stress rises by one megapascal; null without a guide that gives.</summary>
+    /// <remarks>
+    /// Equation: dβ/dσ_y·1 MPa.
+    /// Range: as <see cref="Of(ReleasedBend, OutOfPlaneGuide)"/>.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
     public Angle? DishPerMegapascalOfYield { get; internal init; }
 
     /// <summary>Change of the dish when the stiffness k rises by one hundredth of E·I_r; null without a guide that gives.</summary>
+    /// <remarks>
+    /// Equation: 0.01·E·I_r·dβ/dk.
+    /// Range: as <see cref="Of(ReleasedBend, OutOfPlaneGuide)"/>.
+    /// Source: <see cref="Sources.Mechanisms"/>
+    /// </remarks>
     public Angle? DishPerHundredthOfStiffness { get; internal init; }
 
     /// <summary>The slopes of a ring bent along a guide that gives; those over the thickness are left out.</summary>

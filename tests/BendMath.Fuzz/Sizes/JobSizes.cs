@@ -96,8 +96,8 @@ internal static class JobSizes
 
     private static void Distortion(Rules rules)
     {
-        rules.Set("lowUpTo", frame => frame.Scene.Cut(frame.Tape.Log(0.01, 1)));
-        rules.Set("mediumUpTo", frame => frame.Value("lowUpTo", 0.1) * frame.Tape.Between(1, 3));
+        rules.Set("lowLegToRadius", frame => frame.Scene.Cut(frame.Tape.Log(0.01, 0.25)));
+        rules.Set("mediumLegToRadius", frame => frame.Value("lowLegToRadius", 0.15) * frame.Tape.Between(1, 3));
         rules.Set("unsupportedLength",
             frame => frame.Length(Math.Clamp(frame.Scene.InsideRadius * frame.Tape.Log(0.1, 10), frame.Scene.Least, frame.Scene.Most)));
         rules.Set("requiredWall", frame => frame.Length(Math.Max(frame.Scene.Least, frame.Scene.Height * frame.Tape.Log(1e-3, 1))));

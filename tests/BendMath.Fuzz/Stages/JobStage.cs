@@ -18,7 +18,7 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
     private static IEnumerable<(string Group, string Kind)> Parts =>
     [
         .. Doors.KindsOf(typeof(BarStock)).Select(shape => ("shape", shape.Name)),
-        .. Doors.KindsOf(typeof(BarStock)).SelectMany(shape => Doors.OrientationsOf(shape).SelectMany(door => Orientations(shape, door))),
+        .. Doors.KindsOf(typeof(BarStock)).SelectMany(shape => Doors.OrientationsOf(shape).Select(door => ("orientation", $"{shape.Name}.{door.Name}"))),
         .. Doors.KindsOf(typeof(StressStrainLaw)).Select(law => ("law", law.Name)),
         .. Enum.GetNames<HypothesisKind>().Append("none").Select(kind => ("correction", kind)),
     ];
@@ -54,11 +54,5 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
         ledger.Count("correction", job.Calibration.Correction?.ToString() ?? "none");
     }
 
-    private static string Orientation(Made section) =>
-        $"{section.On!.Value!.GetType().Name}.{section.Door!.Name}{(section.Door is MethodInfo method && method.GetParameters()[0].ParameterType.IsEnum ? $"({section.Arguments[0].Value})" : string.Empty)}";
-
-    private static IEnumerable<(string, string)> Orientations(Type shape, MemberInfo door) =>
-        door is MethodInfo method && method.GetParameters() is [{ ParameterType.IsEnum: true } only]
-            ? Enum.GetNames(only.ParameterType).Select(value => ("orientation", $"{shape.Name}.{door.Name}({value})"))
-            : [("orientation", $"{shape.Name}.{door.Name}")];
+    private static string Orientation(Made section) => $"{section.On!.Value!.GetType().Name}.{section.Door!.Name}";
 }

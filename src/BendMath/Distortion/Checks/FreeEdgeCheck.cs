@@ -57,17 +57,15 @@ internal static class FreeEdgeCheck
         }
 
         double critical = Critical(loaded.Analysis.Law, t / width, Math.Min(1, ratio));
-        RiskLevel free = Judgment.Level(edge, critical, MediumTimes * critical);
-        RiskLevel level = settings.Support.HoldsFreeEdge && free == RiskLevel.High ? RiskLevel.Medium : free;
+        HeldRisk risk = new(Judgment.Level(edge, critical, MediumTimes * critical), settings.Support.HoldsFreeEdge);
         string sentence = Invariant(
             $"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm "
-                + $"thick begins to ripple at about {100 * critical:0.00} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsFreeEdge ? " In its slot it bears more, and no source says how much: make a trial." : " Legs in a close slot bear several times that.")}");
-        return new DistortionFinding(DistortionCheck.FreeEdge, "compressed free edge", edge, critical, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+                + $"thick begins to ripple at about {100 * critical:0.00} %.{risk.Note("In its slot", " Legs in a close slot bear several times that.")}");
+        return new DistortionFinding(DistortionCheck.FreeEdge, "compressed free edge", edge, critical, risk.Level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsFreeEdge || level != RiskLevel.High ? null
-                : Remedies.Support("run the compressed leg in a slot that keeps it from moving sideways"),
-            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+            risk.Remedy("run the compressed leg in a slot that keeps it from moving sideways"),
+            Remedies.Orientation(loaded, risk.Level, other => Judge(other, settings)),
         ]);
     }
 

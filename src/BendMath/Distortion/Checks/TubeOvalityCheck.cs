@@ -34,17 +34,15 @@ internal static class TubeOvalityCheck
         double poisson = loaded.Analysis.Material.PoissonsRatio ?? 0.3;
         double root = loaded.State.Curvature * r * r / t;
         double ovality = 2 * root * root * (1 - poisson * poisson);
-        RiskLevel free = Judgment.Level(ovality, Low, Medium);
-        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
+        HeldRisk risk = new(Judgment.Level(ovality, Low, Medium), settings.Support.HoldsTube);
         string sentence =
             ovality <= Medium
                 ? Invariant(
-                    $"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A grooved die, a filling or a mandrel holds it in shape.")}");
-        return new DistortionFinding(DistortionCheck.TubeOvality, "tube ovality", ovality, Low, level, sentence, Sources.Brazier1927, Validity, () =>
+                    $"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{risk.Note("Held in shape", " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{risk.Note("Held in shape", " A grooved die, a filling or a mandrel holds it in shape.")}");
+        return new DistortionFinding(DistortionCheck.TubeOvality, "tube ovality", ovality, Low, risk.Level, sentence, Sources.Brazier1927, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsTube || level != RiskLevel.High ? null
-                : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            risk.Remedy("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 }

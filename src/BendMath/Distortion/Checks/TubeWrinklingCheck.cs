@@ -32,16 +32,14 @@ internal static class TubeWrinklingCheck
         double cylinder = Critical(loaded.Analysis.Law, diameter, t);
         double pipeline = 0.5 * t / diameter;
         double limit = Math.Min(cylinder, pipeline);
-        RiskLevel free = Judgment.Level(strain, limit, Math.Max(cylinder, pipeline));
-        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
+        HeldRisk risk = new(Judgment.Level(strain, limit, Math.Max(cylinder, pipeline)), settings.Support.HoldsTube);
         string sentence = Invariant(
             $"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by "
-                + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held in shape it bears more, and no source says how much: make a trial." : " A close groove or a mandrel holds it.")}");
-        return new DistortionFinding(DistortionCheck.TubeWrinkling, "tube wrinkling", strain, limit, level, sentence, Sources.PipelineWrinkling, Validity, () =>
+                + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{risk.Note("Held in shape", " A close groove or a mandrel holds it.")}");
+        return new DistortionFinding(DistortionCheck.TubeWrinkling, "tube wrinkling", strain, limit, risk.Level, sentence, Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsTube || level != RiskLevel.High ? null
-                : Remedies.Support("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
+            risk.Remedy("hold the tube in shape: a die with a close groove, a filling, a mandrel"),
         ]);
     }
 

@@ -33,16 +33,14 @@ internal static class WallSinkingCheck
 
         double radius = loaded.State.InsideRadius + wall.Thickness / 2;
         double ratio = wall.Width * wall.Width / (radius * wall.Thickness);
-        RiskLevel free = Judgment.Level(ratio, Low, Medium);
-        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
+        HeldRisk risk = new(Judgment.Level(ratio, Low, Medium), settings.Support.HoldsTube);
         string sentence = Invariant(
-            $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Filled or on a mandrel it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds them.")}");
-        return new DistortionFinding(DistortionCheck.WallSinking, "wall sinking", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+            $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{risk.Note("Filled or on a mandrel", " A filling or a mandrel holds them.")}");
+        return new DistortionFinding(DistortionCheck.WallSinking, "wall sinking", ratio, Low, risk.Level, sentence, Sources.DistortionChecks, Validity, () =>
         [
-            settings.Support.HoldsTube || level != RiskLevel.High ? null
-                : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
+            risk.Remedy("hold the walls from inside: a filling or a mandrel"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(wall.Width * wall.Width / (Low * wall.Thickness)),
-            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+            Remedies.Orientation(loaded, risk.Level, other => Judge(other, settings)),
         ]);
     }
 }

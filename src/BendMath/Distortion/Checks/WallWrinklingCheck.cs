@@ -27,16 +27,14 @@ internal static class WallWrinklingCheck
         }
 
         double limit = Critical(loaded.Analysis.Law, wall);
-        RiskLevel free = Judgment.Level(strain, limit, MediumTimes * limit);
-        RiskLevel level = settings.Support.HoldsTube && free == RiskLevel.High ? RiskLevel.Medium : free;
+        HeldRisk risk = new(Judgment.Level(strain, limit, MediumTimes * limit), settings.Support.HoldsTube);
         string sentence = Invariant(
-            $"The inside wall is compressed by {100 * strain:0.0#} %; as a free plate it wrinkles at about {100 * limit:0.0#} %.{(free == RiskLevel.Low ? string.Empty : settings.Support.HoldsTube ? " Held from inside it bears more, and no source says how much: make a trial." : " A filling or a mandrel holds it.")}");
-        return new DistortionFinding(DistortionCheck.WallWrinkling, "wall wrinkling", strain, limit, level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+            $"The inside wall is compressed by {100 * strain:0.0#} %; as a free plate it wrinkles at about {100 * limit:0.0#} %.{risk.Note("Held from inside", " A filling or a mandrel holds it.")}");
+        return new DistortionFinding(DistortionCheck.WallWrinkling, "wall wrinkling", strain, limit, risk.Level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
-            settings.Support.HoldsTube || level != RiskLevel.High ? null
-                : Remedies.Support("hold the walls from inside: a filling or a mandrel"),
-            Remedies.Orientation(loaded, level, other => Judge(other, settings)),
+            risk.Remedy("hold the walls from inside: a filling or a mandrel"),
+            Remedies.Orientation(loaded, risk.Level, other => Judge(other, settings)),
         ]);
     }
 
