@@ -122,7 +122,8 @@ internal static class LayerRules
         CSharpParseOptions options =
             new(LanguageVersion.CSharp14, DocumentationMode.None,
                 preprocessorSymbols: ["NET", "NET8_0_OR_GREATER", "NET10_0", "NET10_0_OR_GREATER"]);
-        string usings = string.Concat(Implicit.Select(space => $"global using {space};"));
+        string[] texts = files.ContainsKey("Guards/InvariantTexts.cs") ? ["static BendMath.Guards.InvariantTexts"] : [];
+        string usings = string.Concat(Implicit.Concat(texts).Select(space => $"global using {space};"));
         IEnumerable<string> references = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
             .Split(Path.PathSeparator)
             .Where(path => !Path.GetFileName(path).StartsWith("BendMath", StringComparison.Ordinal));

@@ -107,11 +107,14 @@ public sealed record RingSensitivity
         GuideSlopes.Of(Guard.NotNull(released, nameof(released)), Guard.NotNull(guide, nameof(guide)));
 
     /// <summary>The slopes.</summary>
-    public override string ToString() =>
-        Invariant(
-            $"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of "
-                + $"yield{(PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty)}"
-                + $"{(PerHundredthOfStiffness is { } guide ? Invariant($", {guide.Millimeters:0.####} mm per hundredth of stiffness") : string.Empty)}");
+    public override string ToString()
+    {
+        string thickness = PerThickness is { } slope ? Invariant($", {slope:0.####} per thickness") : string.Empty;
+        string guide = PerHundredthOfStiffness is { } stiffer ? Invariant($", {stiffer.Millimeters:0.####} mm per hundredth of stiffness")
+            : string.Empty;
+        return Invariant(
+            $"{PerLoadedRadius:0.####} per loaded radius, {1e9 * _perYield:0.####} mm per MPa of yield{thickness}{guide}");
+    }
 
     internal static RingSensitivity Of(ReleasedBend released)
     {

@@ -106,7 +106,8 @@ public sealed partial class DistortionReport
         ];
         return new(
             loaded,
-            [.. judgments.Select(judgment => judgment.Finding).OfType<DistortionFinding>().OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Margin)],
+            [.. judgments.Select(judgment => judgment.Finding).OfType<DistortionFinding>()
+                .OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Margin)],
             [.. NotBuilt(loaded.Analysis.Section), .. judgments.Select(judgment => judgment.NotMade).OfType<string>()]);
     }
 

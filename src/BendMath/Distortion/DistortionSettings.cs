@@ -35,7 +35,8 @@ public sealed record DistortionSettings
     /// <param name="requiredWall">Least wall a bent tube must have after bending, greater than zero; null when none is asked for.</param>
     /// <param name="lowLegToRadius">Leg over loaded inside radius up to and including which the risk is low, greater than zero; 0.15 is
     /// common practice without a source.</param>
-    /// <param name="mediumLegToRadius">The same up to and including which the risk is medium, not below the first; 0.25 is a setting.</param>
+    /// <param name="mediumLegToRadius">The same up to and including which the risk is medium, not below the first; 0.25 is a
+    /// setting.</param>
     /// <param name="torsionConstant">Torsion constant J, greater than zero; that of the stock when null.</param>
     /// <param name="rules">Rules of codes to check besides; none when null.</param>
     /// <exception cref="ArgumentException">A rule is not defined.</exception>
@@ -56,7 +57,8 @@ public sealed record DistortionSettings
         MediumLegToRadius = Guard.Positive(mediumLegToRadius, nameof(mediumLegToRadius));
         if (mediumLegToRadius < lowLegToRadius)
         {
-            throw Guard.Fault(nameof(mediumLegToRadius), mediumLegToRadius, Invariant($"must not be below the lower bound, {lowLegToRadius}"));
+            throw Guard.Fault(nameof(mediumLegToRadius), mediumLegToRadius,
+                Invariant($"must not be below the lower bound, {lowLegToRadius}"));
         }
 
         _torsion = torsionConstant is { } torsion ? Guard.Positive(torsion, nameof(torsionConstant)) : null;
@@ -148,7 +150,8 @@ public sealed record DistortionSettings
     public bool Equals(DistortionSettings? other) =>
         other is not null
             && (Support, Release, _wall, LowLegToRadius, MediumLegToRadius, _torsion)
-                == (other.Support, other.Release, other._wall, other.LowLegToRadius, other.MediumLegToRadius, other._torsion) && Rules.SequenceEqual(other.Rules);
+                == (other.Support, other.Release, other._wall, other.LowLegToRadius, other.MediumLegToRadius, other._torsion)
+                    && Rules.SequenceEqual(other.Rules);
 
     /// <inheritdoc/>
     public override int GetHashCode() => (Support, Release, _wall, LowLegToRadius, MediumLegToRadius, _torsion, Rules.Count).GetHashCode();

@@ -108,16 +108,14 @@ public sealed class PlannedRing
 
     private static Length? Handbook(RingJob job, FinishedRing ring)
     {
-        if (!job.Wanted.Arc.IsFullRing || job.Analysis.Section.Features.EqualLegs is not { } radial)
+        if (!job.Wanted.Arc.IsFullRing || job.Analysis.Section.EqualLegs is not { Direction: { } direction } radial)
         {
             return null;
         }
 
-        bool flangeOut = radial.Direction == FlangeDirection.Out;
-        double heel = (flangeOut ? ring.InsideDiameter : ring.OutsideDiameter).Meters;
-        double fiber = EqualAngle.HandbookFiber(radial.Length.Meters, radial.Thickness.Meters);
-        return flangeOut ? Length.FromMeters(Math.PI * (heel + 2 * fiber))
-            : heel > 2 * radial.Length.Meters ? Length.FromMeters(Math.PI * (heel - 2 * fiber))
+        Length heel = direction == FlangeDirection.Out ? ring.InsideDiameter : ring.OutsideDiameter;
+        return direction == FlangeDirection.Out || heel > 2 * radial.Length
+            ? new EqualAngle(radial.Length, radial.Thickness, AngleFillets.Sharp).HandbookBlankLength(heel, direction)
             : null;
     }
 

@@ -68,6 +68,9 @@ public sealed class OrientedSection
     /// </summary>
     public IReadOnlyList<Outstand>? Outstands => Features.OutstandsAreKnown ? Features.Outstands : null;
 
+    /// <summary>The radial leg of an angle with two equal legs, or null for any other shape.</summary>
+    public Outstand? EqualLegs => Features.EqualLegs;
+
     /// <summary>Wall thickness of a tube, or null.</summary>
     public Length? WallThickness => Features.WallThickness;
 

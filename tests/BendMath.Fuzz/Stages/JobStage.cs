@@ -18,7 +18,8 @@ internal sealed class JobStage(string name, double share, IReadOnlyList<Type> mo
     private static IEnumerable<(string Group, string Kind)> Parts =>
     [
         .. Doors.KindsOf(typeof(BarStock)).Select(shape => ("shape", shape.Name)),
-        .. Doors.KindsOf(typeof(BarStock)).SelectMany(shape => Doors.OrientationsOf(shape).Select(door => ("orientation", $"{shape.Name}.{door.Name}"))),
+        .. Doors.KindsOf(typeof(BarStock))
+            .SelectMany(shape => Doors.OrientationsOf(shape).Select(door => ("orientation", $"{shape.Name}.{door.Name}"))),
         .. Doors.KindsOf(typeof(StressStrainLaw)).Select(law => ("law", law.Name)),
         .. Enum.GetNames<HypothesisKind>().Append("none").Select(kind => ("correction", kind)),
     ];

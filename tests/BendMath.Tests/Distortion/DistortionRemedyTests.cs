@@ -73,7 +73,8 @@ public sealed class DistortionRemedyTests
         double radius = wider.LeastRadius!.Value.Millimeters;
         Assert.Contains(FormattableString.Invariant($"{radius:0.#####} mm"), wider.Sentence, StringComparison.Ordinal);
         Assert.Equal(RiskLevel.Low, FreeEdgeCheck.Judge(At(RimAngle.FlangeIn, radius), DistortionSettings.Default).Finding!.Level);
-        Assert.Equal(RiskLevel.Medium, FreeEdgeCheck.Judge(At(RimAngle.FlangeIn, 0.998 * radius), DistortionSettings.Default).Finding!.Level);
+        Assert.Equal(RiskLevel.Medium,
+            FreeEdgeCheck.Judge(At(RimAngle.FlangeIn, 0.998 * radius), DistortionSettings.Default).Finding!.Level);
     }
 
     [Fact]

@@ -27,8 +27,10 @@ public sealed class FlatWallTests
             WallSinkingCheck.Judge(At(Square.Orientations[0], 0.999 * radius - 1), DistortionSettings.Default).Finding!.Level);
         Assert.Equal(RiskLevel.Medium,
             WallSinkingCheck.Judge(At(Square.Orientations[0], 1.001 * radius - 1), DistortionSettings.Default).Finding!.Level);
-        Assert.Equal(RiskLevel.Low, WallSinkingCheck.Judge(At(Square.Orientations[0], 2.001 * radius), DistortionSettings.Default).Finding!.Level);
-        Assert.Equal(RiskLevel.Medium, WallSinkingCheck.Judge(At(Square.Orientations[0], 0.8 * radius), new(new(holdsTube: true))).Finding!.Level);
+        Assert.Equal(RiskLevel.Low,
+            WallSinkingCheck.Judge(At(Square.Orientations[0], 2.001 * radius), DistortionSettings.Default).Finding!.Level);
+        Assert.Equal(RiskLevel.Medium,
+            WallSinkingCheck.Judge(At(Square.Orientations[0], 0.8 * radius), new(new(holdsTube: true))).Finding!.Level);
         Assert.Null(WallSinkingCheck.Judge(At(Tube.Section, 200), DistortionSettings.Default).Finding);
     }
 

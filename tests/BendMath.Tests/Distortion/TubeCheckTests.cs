@@ -85,6 +85,7 @@ public sealed class TubeCheckTests
     [InlineData(1.51, true, RiskLevel.Low)]
     [InlineData(1.49, true, RiskLevel.High)]
     public void The_radius_counts_in_diameters(double diameters, bool supported, RiskLevel level) =>
-        Assert.Equal(level, TubeRatioCheck.Judge(At(Tube.Section, 33.7 * (diameters - 0.5)), new(new(holdsTube: supported))).Finding!.Level);
+        Assert.Equal(level,
+            TubeRatioCheck.Judge(At(Tube.Section, 33.7 * (diameters - 0.5)), new(new(holdsTube: supported))).Finding!.Level);
 
 }

@@ -56,7 +56,8 @@ public sealed class EuropeanAngleTableTests
     [Fact]
     public void Preferred_torsion_constant_lies_one_to_three_percent_below_the_tables()
     {
-        double[] below = [.. Table.Rows.Select(row => 1 - (ByFormula(row, Sources.ElDarwishJohnston1965) / row.Number("torsion_constant_cm4")))];
+        double[] below =
+            [.. Table.Rows.Select(row => 1 - (ByFormula(row, Sources.ElDarwishJohnston1965) / row.Number("torsion_constant_cm4")))];
         Assert.InRange(below.Average(), 0.014, 0.019);
         Assert.All(below, share => Assert.InRange(share, 0.003, 0.034));
     }

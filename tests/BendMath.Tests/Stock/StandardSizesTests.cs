@@ -253,7 +253,8 @@ public sealed class StandardSizesTests
     public void Lists_by_system_hold_every_size_once()
     {
         Assert.Equal(StandardSizes.All, StandardSizes.Systems.SelectMany(StandardSizes.BySystem));
-        Assert.All(Enum.GetValues<SizeKind>(), kind => Assert.Contains(StandardSizes.All, size => size.Stock.GetType().Name == kind.ToString()));
+        Assert.All(Enum.GetValues<SizeKind>(),
+            kind => Assert.Contains(StandardSizes.All, size => size.Stock.GetType().Name == kind.ToString()));
         Assert.Equal(StandardSizes.All.Count,
             StandardSizes.All.Select(size => size.FullName).Distinct(StringComparer.OrdinalIgnoreCase).Count());
         Assert.All(StandardSizes.All, size => Assert.NotEmpty(size.Assumptions));

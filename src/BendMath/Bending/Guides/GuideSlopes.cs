@@ -61,6 +61,7 @@ internal static class GuideSlopes
         BendAnalysis analysis = loaded.Analysis;
         return RingSensitivity.YieldEffect(At);
 
-        PlasticMoments At(int steps) => LeaningState.MomentsOf(analysis.Section, analysis.LawAtYield(1 + steps * RingSensitivity.Step), state);
+        PlasticMoments At(int steps) =>
+            LeaningState.MomentsOf(analysis.Section, analysis.LawAtYield(1 + steps * RingSensitivity.Step), state);
     }
 }

@@ -60,8 +60,10 @@ internal static class FreeEdgeCheck
         HeldRisk risk = new(Judgment.Level(edge, critical, MediumTimes * critical), settings.Support.HoldsFreeEdge);
         string sentence = Invariant(
             $"The free edge of the leg is compressed by {100 * edge:0.00} %; a free leg {length * 1e3:0.#} mm long and {t * 1e3:0.#} mm "
-                + $"thick begins to ripple at about {100 * critical:0.00} %.{risk.Note("In its slot", " Legs in a close slot bear several times that.")}");
-        return new DistortionFinding(DistortionCheck.FreeEdge, "compressed free edge", edge, critical, risk.Level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+                + $"thick begins to ripple at about {100 * critical:0.00} %.{risk.Note("In its slot", " Legs in a close slot bear several "
+                + "times that.")}");
+        return new DistortionFinding(DistortionCheck.FreeEdge, "compressed free edge", edge, critical, risk.Level, sentence,
+            Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             risk.Remedy("run the compressed leg in a slot that keeps it from moving sideways"),

@@ -46,9 +46,20 @@ internal static class LegAngleCheck
             : backed is null && unbacked == RiskLevel.High ? RiskLevel.Medium
             : unbacked;
         bool pulled = loaded.Strain(LevelOf(loaded, t)) > 0;
+        string curls = Turn(loaded, leg) is { } turn
+            ? Invariant($"it curls and the angle of the bar changes: turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it ")
+                + "may go further."
+            : "it curls and the angle of the bar changes.";
+        string how = backed == true ? "Backed, it cannot curl."
+            : level == RiskLevel.Low ? "Up to 0.25 it hardly curls."
+            : backed == false ? $"Not backed, {curls}"
+            : $"Nobody says whether it is backed from that side. If not, {curls}";
         string sentence = Invariant(
-            $"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed {(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width takes full part.{(level == RiskLevel.Low ? backed == true ? " Backed, it cannot curl." : " Up to 0.25 it hardly curls." : (backed == false ? " Not backed, it curls and the angle of the bar changes" : " Nobody says whether it is backed from that side. If not, it curls and the angle of the bar changes") + (Turn(loaded, leg) is { } turn ? Invariant($": turned by {turn * 180 / Math.PI:0.#}° its edge bears nothing, and it may go further.") : "."))}");
-        return new DistortionFinding(DistortionCheck.LegAngle, "leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity, () =>
+            $"The leg along the axis of the ring is {(pulled ? "stretched" : "compressed")} and pushed "
+                + $"{(pulled ? "toward" : "away from")} the center; b²/(R·t) is {ratio:0.00}, and {100 * Part(ratio):0} % of its width "
+                + $"takes full part. {how}");
+        return new DistortionFinding(DistortionCheck.LegAngle, "leg angle", ratio, Low, level, sentence, Sources.DistortionChecks, Validity,
+            () =>
         [
             Remedies.Support($"back the leg on the side {(pulled ? "toward" : "away from")} the center"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(Width(leg) * Width(leg) / (Low * t)),

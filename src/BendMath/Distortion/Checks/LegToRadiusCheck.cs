@@ -24,7 +24,8 @@ internal static class LegToRadiusCheck
         return Of(features.RadialDepth.Meters, loaded.State.InsideRadius, settings, features.WallThickness is not null, loaded);
     }
 
-    public static DistortionFinding Of(double leg, double radius, DistortionSettings settings, bool hollow = false, LoadedBend? loaded = null)
+    public static DistortionFinding Of(double leg, double radius, DistortionSettings settings, bool hollow = false,
+        LoadedBend? loaded = null)
     {
         double ratio = leg / radius;
         double low = settings.LowLegToRadius;
@@ -46,7 +47,8 @@ internal static class LegToRadiusCheck
             low,
             settings.MediumLegToRadius);
         bool practice = level == RiskLevel.Low && low == DistortionSettings.Default.LowLegToRadius && !hollow;
-        return new(DistortionCheck.LegToRadius, "leg to radius", ratio, low, level, sentence, practice ? Sources.CommonPractice : Sources.Setting, Validity, () =>
+        return new(DistortionCheck.LegToRadius, "leg to radius", ratio, low, level, sentence,
+            practice ? Sources.CommonPractice : Sources.Setting, Validity, () =>
         [
             Remedies.AtLeastRadius(leg / low),
             Remedies.AtMostLeg("leg", low * leg / ratio),

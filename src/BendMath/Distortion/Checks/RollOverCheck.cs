@@ -68,7 +68,8 @@ internal static class RollOverCheck
                 + $"theory {buckling.DistanceByDeformationTheory.Millimeters:0.#} mm, "
                 + $"incremental {buckling.DistanceByIncrementalTheory.Millimeters:0.#} mm); yours are {length.Millimeters:0.#} mm apart, "
                 + $"and up to half the distance counts as low.");
-        return new DistortionFinding(DistortionCheck.RollOver, "rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere, Validity, () =>
+        return new DistortionFinding(DistortionCheck.RollOver, "rolling over", demand, Low, level, sentence, Sources.TimoshenkoGere,
+            Validity, () =>
             [Remedies.AtMostDistance(Low * critical), Remedies.Orientation(loaded, level, other => Judge(other, settings))]);
     }
 }

@@ -35,11 +35,12 @@ internal static class TubeOvalityCheck
         double root = loaded.State.Curvature * r * r / t;
         double ovality = 2 * root * root * (1 - poisson * poisson);
         HeldRisk risk = new(Judgment.Level(ovality, Low, Medium), settings.Support.HoldsTube);
-        string sentence =
-            ovality <= Medium
-                ? Invariant(
-                    $"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{risk.Note("Held in shape", " A grooved die, a filling or a mandrel holds it in shape.")}") : Invariant($"A free tube would collapse at this radius.{risk.Note("Held in shape", " A grooved die, a filling or a mandrel holds it in shape.")}");
-        return new DistortionFinding(DistortionCheck.TubeOvality, "tube ovality", ovality, Low, risk.Level, sentence, Sources.Brazier1927, Validity, () =>
+        string note = risk.Note("Held in shape", " A grooved die, a filling or a mandrel holds it in shape.");
+        string sentence = ovality <= Medium
+            ? Invariant($"A free tube would flatten to an ovality of {100 * ovality:0.0} %; pipe codes allow 8 %.{note}")
+            : $"A free tube would collapse at this radius.{note}";
+        return new DistortionFinding(DistortionCheck.TubeOvality, "tube ovality", ovality, Low, risk.Level, sentence, Sources.Brazier1927,
+            Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             risk.Remedy("hold the tube in shape: a die with a close groove, a filling, a mandrel"),

@@ -32,7 +32,8 @@ internal static class TubeRatioCheck
         string sentence = Invariant(
             $"The radius to the middle of the tube is {1 / demand:0.0#} diameters; about 3 do without a mandrel, 1.5 with one. The tube "
                 + $"is {diameter.Meters / wall.Meters:0.#} walls in diameter.");
-        return new DistortionFinding(DistortionCheck.TubeRatio, "tube radius in diameters", demand, limit, level, sentence, Sources.GrooverTube, Validity, () =>
+        return new DistortionFinding(DistortionCheck.TubeRatio, "tube radius in diameters", demand, limit, level, sentence,
+            Sources.GrooverTube, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             demand <= Supported ? Remedies.Support("hold the tube in shape with a mandrel or a filling") : null,

@@ -35,8 +35,10 @@ internal static class TubeWrinklingCheck
         HeldRisk risk = new(Judgment.Level(strain, limit, Math.Max(cylinder, pipeline)), settings.Support.HoldsTube);
         string sentence = Invariant(
             $"The inside of the tube is compressed by {100 * strain:0.0} %; a free wall wrinkles at about {100 * cylinder:0.0#} % by "
-                + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{risk.Note("Held in shape", " A close groove or a mandrel holds it.")}");
-        return new DistortionFinding(DistortionCheck.TubeWrinkling, "tube wrinkling", strain, limit, risk.Level, sentence, Sources.PipelineWrinkling, Validity, () =>
+                + $"plastic buckling and {100 * pipeline:0.0#} % by the pipeline rule.{risk.Note("Held in shape", " A close groove or a "
+                + "mandrel holds it.")}");
+        return new DistortionFinding(DistortionCheck.TubeWrinkling, "tube wrinkling", strain, limit, risk.Level, sentence,
+            Sources.PipelineWrinkling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             risk.Remedy("hold the tube in shape: a die with a close groove, a filling, a mandrel"),

@@ -36,7 +36,8 @@ internal static class TwistCheck
         string sentence = Invariant(
             $"The bar is {ratio:0.00} times as stiff in the plane of the ring as across it, so little keeps it from turning into a "
                 + $"corkscrew; {(guided ? "guided as it is, it stays flat" : "watch that it stays flat, and turn it over between passes")}.");
-        return new DistortionFinding(DistortionCheck.Twist, "twist", ratio, Low, guided ? RiskLevel.Low : RiskLevel.Medium, sentence, Sources.Setting, Validity,
+        return new DistortionFinding(DistortionCheck.Twist, "twist", ratio, Low, guided ? RiskLevel.Low : RiskLevel.Medium, sentence,
+            Sources.Setting, Validity,
             () =>
             [distance is { } meters ? Remedies.AtMostDistance(meters) : null,
                 Remedies.Orientation(loaded, RiskLevel.Medium, other => Judge(other, settings))]);

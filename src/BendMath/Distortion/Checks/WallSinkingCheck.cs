@@ -35,8 +35,10 @@ internal static class WallSinkingCheck
         double ratio = wall.Width * wall.Width / (radius * wall.Thickness);
         HeldRisk risk = new(Judgment.Level(ratio, Low, Medium), settings.Support.HoldsTube);
         string sentence = Invariant(
-            $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way.{risk.Note("Filled or on a mandrel", " A filling or a mandrel holds them.")}");
-        return new DistortionFinding(DistortionCheck.WallSinking, "wall sinking", ratio, Low, risk.Level, sentence, Sources.DistortionChecks, Validity, () =>
+            $"The walls along the axis of the ring are pushed into the tube; b²/(R·t) is {ratio:0.0#}, and at 4 an empty tube gives way."
+                + $"{risk.Note("Filled or on a mandrel", " A filling or a mandrel holds them.")}");
+        return new DistortionFinding(DistortionCheck.WallSinking, "wall sinking", ratio, Low, risk.Level, sentence,
+            Sources.DistortionChecks, Validity, () =>
         [
             risk.Remedy("hold the walls from inside: a filling or a mandrel"),
             loaded.IsPulled ? null : Remedies.AtLeastRadius(wall.Width * wall.Width / (Low * wall.Thickness)),

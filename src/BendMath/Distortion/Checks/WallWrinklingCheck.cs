@@ -29,8 +29,10 @@ internal static class WallWrinklingCheck
         double limit = Critical(loaded.Analysis.Law, wall);
         HeldRisk risk = new(Judgment.Level(strain, limit, MediumTimes * limit), settings.Support.HoldsTube);
         string sentence = Invariant(
-            $"The inside wall is compressed by {100 * strain:0.0#} %; as a free plate it wrinkles at about {100 * limit:0.0#} %.{risk.Note("Held from inside", " A filling or a mandrel holds it.")}");
-        return new DistortionFinding(DistortionCheck.WallWrinkling, "wall wrinkling", strain, limit, risk.Level, sentence, Sources.PlasticPlateBuckling, Validity, () =>
+            $"The inside wall is compressed by {100 * strain:0.0#} %; as a free plate it wrinkles at about {100 * limit:0.0#} %."
+                + $"{risk.Note("Held from inside", " A filling or a mandrel holds it.")}");
+        return new DistortionFinding(DistortionCheck.WallWrinkling, "wall wrinkling", strain, limit, risk.Level, sentence,
+            Sources.PlasticPlateBuckling, Validity, () =>
         [
             Remedies.Radius(loaded, other => Judge(other, settings)),
             risk.Remedy("hold the walls from inside: a filling or a mandrel"),

@@ -89,7 +89,8 @@ public sealed class Grade
     public HardeningPair? Hardening { get; }
 
     /// <summary>
-    /// Pairs of K and n of metal like this that imply less than the printed ultimate strength; <see cref="ReasonAgainst"/> says it in words.
+    /// Pairs of K and n of metal like this that imply less than the printed ultimate strength; <see cref="ReasonAgainst"/> says it in
+    /// words.
     /// </summary>
     public IReadOnlyList<HardeningPair> RefusedPairs { get; }
 
@@ -133,7 +134,8 @@ public sealed class Grade
     /// is typical. Null where the library knows of none.
     /// </summary>
     public BarMaterial? ToTypicalMaterial() => Typical is { } typical
-        ? ToMaterial($"{FullName}, typical", new HotRolledSteel(Physical.ElasticModulus, typical.YieldStrength, typical.UltimateStrength!.Value))
+        ? ToMaterial($"{FullName}, typical",
+            new HotRolledSteel(Physical.ElasticModulus, typical.YieldStrength, typical.UltimateStrength!.Value))
         : null;
 
     /// <summary>What speaks against a pair of K and n for this grade, with the numbers; null for a credible one.</summary>

@@ -27,7 +27,8 @@ internal static class TypicalStrength
         double ultimate = found.Ultimate * least.Pascals ?? (least.Pascals + (grade.Tensile.MaximumUltimate ?? least).Pascals) / 2;
         double yield = found.Yield * grade.Tensile.YieldStrength.Pascals;
         return yield < ultimate
-            ? new(Pressure.FromPascals(yield), GradeValueKind.Typical, ultimateStrength: Pressure.FromPascals(ultimate), source: found.Source)
+            ? new(Pressure.FromPascals(yield), GradeValueKind.Typical, ultimateStrength: Pressure.FromPascals(ultimate),
+                source: found.Source)
             : null;
     }
 }

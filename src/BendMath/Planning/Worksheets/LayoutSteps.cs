@@ -57,7 +57,7 @@ internal sealed class LayoutSteps(RingJob job, PlannedRing ring, StepUnits units
 
     private IEnumerable<WorkedStep> Handbook()
     {
-        if (ring.HandbookLength is not { } length || ring.Layout.Section.Features.EqualLegs is not { } leg)
+        if (ring.HandbookLength is not { } length || ring.Layout.Section.EqualLegs is not { } leg)
         {
             yield break;
         }

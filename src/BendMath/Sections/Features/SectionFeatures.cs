@@ -49,7 +49,11 @@ public sealed record Outstand
     internal bool HasSizeOf(Outstand other) => _length == other._length && _thickness == other._thickness;
 
     /// <summary>Length, thickness and free edge.</summary>
-    public override string ToString() => Invariant($"{_length * 1e3:0.###} × {_thickness * 1e3:0.###} mm, free edge {(Direction is null ? "Side" : Direction == FlangeDirection.In ? "Inside" : "Outside")}");
+    public override string ToString()
+    {
+        string edge = Direction is null ? "Side" : Direction == FlangeDirection.In ? "Inside" : "Outside";
+        return Invariant($"{_length * 1e3:0.###} × {_thickness * 1e3:0.###} mm, free edge {edge}");
+    }
 }
 
 /// <summary>What the distortion checks need to know of a section beyond its integrals. Immutable and thread-safe.</summary>

@@ -86,7 +86,8 @@ public sealed partial class MillTolerance
     public BarStock Nominal { get; }
 
     /// <summary>The sizes permitted of the limited dimensions.</summary>
-    public IReadOnlyDictionary<StockDimension, LengthRange> Limits => Dimensions.ToDictionary(limited => limited.Dimension, limited => limited.Range);
+    public IReadOnlyDictionary<StockDimension, LengthRange> Limits =>
+        Dimensions.ToDictionary(limited => limited.Dimension, limited => limited.Range);
 
     /// <summary>
     /// Deviation of mass permitted both ways, or null where the standard limits none. It holds besides the limits of the dimensions: a bar

@@ -73,7 +73,8 @@ public sealed class GuideEstimateTests
         foreach (Release release in new[] { Release.Free, Release.HeldFlat })
         {
             RingSensitivity slopes = RingSensitivity.Of(analysis.LoadedTo(Radius(127), guide).Release(release), guide);
-            Check("radius", slopes.PerLoadedRadius, slopes.DishPerMillimeterOfRadius!.Value.Degrees, step => (127 + step, 310, ratio), 0.01, 1);
+            Check("radius", slopes.PerLoadedRadius, slopes.DishPerMillimeterOfRadius!.Value.Degrees, step => (127 + step, 310, ratio), 0.01,
+                1);
             Check("yield", slopes.PerMegapascalOfYield.Millimeters, slopes.DishPerMegapascalOfYield!.Value.Degrees,
                 step => (127, 310 + step, ratio), 0.1, 1);
             if (!double.IsInfinity(ratio))

@@ -14,7 +14,8 @@ public sealed class LegToRadiusCheckTests
     public void A_leg_at_a_bound_counts_as_inside()
     {
         Assert.Equal(RiskLevel.Low, DistortionSettings.Default.LegToRadius(Length.FromInches(0.75), Length.FromInches(5)).Level);
-        Assert.Equal(RiskLevel.Low, DistortionSettings.Default.LegToRadius(Length.FromMillimeters(19.05), Length.FromMillimeters(127)).Level);
+        Assert.Equal(RiskLevel.Low,
+            DistortionSettings.Default.LegToRadius(Length.FromMillimeters(19.05), Length.FromMillimeters(127)).Level);
         Assert.Equal(RiskLevel.Low,
             DistortionReport.Of(SmallAngle.Hardening.LoadedTo(BendRadius.Inside(Length.FromInches(5))))
                 .Find(DistortionCheck.LegToRadius)!.Level);
