@@ -44,9 +44,9 @@ internal static class BumpPictures
     [
         Drawn("three-point-moment", "Moment along a bar pinched once", Moments),
         Drawn("three-point-curvature", "Curvature along the same bar, still pinched", Curvatures),
-        Picture.Of("bumps-full-bites", new BarCurvatureFigure(Bumped(lighter: false), FigureUnit.Millimeters, "Every bump at full stroke")),
+        Picture.Of("bumps-full-bites", BendFigure.OfCurvature(Bumped(lighter: false), inInches: false, "Every bump at full stroke")),
         Picture.Of("bumps-lighter-first-bites",
-            new BarCurvatureFigure(Bumped(lighter: true), FigureUnit.Millimeters, "The same with lighter first bites")),
+            BendFigure.OfCurvature(Bumped(lighter: true), inInches: false, "The same with lighter first bites")),
         Drawn("three-point-hardening", "How much tighter than the contacts? Hardening", Hardening),
         Drawn("three-point-bend", "How much tighter than the contacts? Stroke", Strokes),
         Drawn("three-point-feed", "The feed makes the ring wider", Feeds),

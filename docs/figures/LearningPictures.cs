@@ -28,24 +28,25 @@ internal static class LearningPictures
         Picture.Of("rings-bounds", Bounds()),
     ];
 
-    private static DieAdviceFigure Fitted((string Die, double InsideDiameter)[] rings, double wanted, double tolerance, string title)
+    private static BendFigure Fitted((string Die, double InsideDiameter)[] rings, double wanted, double tolerance, string title)
     {
         BendAnalysis bending = BendAnalysis.Of(Angle, Steel(null));
         MeasuredRing[] measured =
             [.. rings.Select(ring => new MeasuredRing(Rack.Find(ring.Die)!, bending, BendRadius.InsideDiameter(Mm(ring.InsideDiameter)), Release.Free))];
         RingFit fit = RingFit.Of(measured, bending, Wrap);
-        return new(DieAdvice.For(Rack, bending, BendRadius.InsideDiameter(Mm(wanted)), Mm(tolerance), fit.Model, Release.Free),
-            FigureUnit.Millimeters, fit, title);
+        return BendFigure.OfDies(
+            DieChoice.For(Rack, bending, BendRadius.InsideDiameter(Mm(wanted)), fit.Model, Release.Free, Mm(tolerance)),
+            inInches: false, fit, title);
     }
 
-    private static DieAdviceFigure Bounds()
+    private static BendFigure Bounds()
     {
         BendAnalysis bending = BendAnalysis.Of(Angle, Steel(new(Pressure.FromMegapascals(235), Pressure.FromMegapascals(355))));
         InputVariation scatter = new(bending.Material.YieldRange, curvature: Ratio.FromPercent(2));
         DieRack rack = new(RadiiInInches.Select(radius => new Die($"{radius} in", Length.FromInches(radius), ReferenceFace.InsideOfBar)));
-        return new(
-            DieAdvice.For(rack, bending, BendRadius.InsideDiameter(Length.FromInches(24.5)), Length.FromInches(0.25), Wrap, Release.Free,
-                scatter: scatter), FigureUnit.Inches, name: "Nothing measured yet: bounds");
+        return BendFigure.OfDies(
+            DieChoice.For(rack, bending, BendRadius.InsideDiameter(Length.FromInches(24.5)), Wrap, Release.Free, Length.FromInches(0.25),
+                scatter: scatter), inInches: true, name: "Nothing measured yet: bounds");
     }
 
     private static BarMaterial Steel(PressureRange? range) => new(

@@ -48,13 +48,13 @@ internal sealed record Picture(string File, string Title, Func<byte[]> Png)
     public static Picture Of(string name, BendFigure figure) => new($"{name}.png", figure.Title, () => figure.ToPng());
 
     private static Picture Metric(string name, OrientedSection section) =>
-        Of($"section-{name}", new SectionFigure(section, FigureUnit.Millimeters));
+        Of($"section-{name}", BendFigure.OfSection(section, inInches: false));
 
     private static Picture Listed(string name, string designation, int orientation)
     {
         StandardSize size = StandardSizes.Find(designation);
         return Of($"section-{name}",
-            new SectionFigure(size.Stock.Orientations[orientation], size.System.IsMetric ? FigureUnit.Millimeters : FigureUnit.Inches,
+            BendFigure.OfSection(size.Stock.Orientations[orientation], !size.System.IsMetric,
                 size.FullName));
     }
 

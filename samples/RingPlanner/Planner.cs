@@ -50,10 +50,10 @@ internal static class Planner
             return Good;
         }
 
-        RingJobReading reading = command.File is null ? RingJobFile.Read(Demo()) : RingJobFile.ReadFile(command.File);
+        RingJobFile reading = command.File is null ? RingJobFile.Read(Demo()) : RingJobFile.ReadFile(command.File);
         if (!reading.IsSound)
         {
-            foreach (JobFault found in reading.Faults)
+            foreach (JsonFault found in reading.Faults)
             {
                 error.WriteLine(found);
             }

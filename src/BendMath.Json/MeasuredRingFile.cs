@@ -2,13 +2,14 @@ using System.Text;
 using System.Text.Json;
 using BendMath.Json.Parts;
 using BendMath.Json.Reading;
+using BendMath.Json.Words;
 using BendMath.Json.Writing;
 
 namespace BendMath.Json;
 
 /// <summary>
-/// Reads and writes the rings a shop has measured, as JSON. Lengths are text with their unit, as in job files; what is written reads back
-/// as the same rings, to the last digit.
+/// The rings a shop has measured as JSON, read or written: the rings, or everything that is wrong with the file. Immutable and thread-safe.
+/// Lengths are text with their unit, as in job files; what is written reads back as the same rings, to the last digit.
 /// </summary>
 /// <remarks>
 /// <para>A file holds <c>dies</c>, as a job does, and <c>rings</c>; <c>stock</c>, <c>orientation</c> and <c>material</c> may stand beside
@@ -18,13 +19,28 @@ namespace BendMath.Json;
 /// diameter or radius with its line, as <c>inside diameter</c>; <c>tape around inside</c> or <c>tape around outside</c>; <c>chord against
 /// inside</c> or <c>chord against outside</c>, each <c>{ "chord": "400 mm", "rise": "90 mm" }</c>.</para>
 /// </remarks>
-public static class MeasuredRingFile
+public sealed class MeasuredRingFile
 {
+    private MeasuredRingFile(IReadOnlyList<MeasuredRing> rings, IReadOnlyList<JsonFault> faults)
+    {
+        Rings = faults.Count == 0 ? [.. rings] : [];
+        Faults = faults;
+    }
+
+    /// <summary>The rings in the order of the file; none when the file has a fault.</summary>
+    public IReadOnlyList<MeasuredRing> Rings { get; }
+
+    /// <summary>All faults in the order of the lines; none when the rings can be used.</summary>
+    public IReadOnlyList<JsonFault> Faults { get; }
+
+    /// <summary>Whether the rings can be used.</summary>
+    public bool IsSound => Faults.Count == 0;
+
     /// <summary>Reads the text of a file.</summary>
     /// <param name="json">The text.</param>
     /// <returns>The rings, or all faults; it does not throw for anything the text says.</returns>
     /// <exception cref="ArgumentNullException">The text is null.</exception>
-    public static MeasuredRingReading Read(string json)
+    public static MeasuredRingFile Read(string json)
     {
         FaultList faults = new();
         JsonPart? root = JsonFile.Parse(json ?? throw new ArgumentNullException(nameof(json)), faults);
@@ -35,7 +51,7 @@ public static class MeasuredRingFile
     /// <param name="path">Where the file lies.</param>
     /// <returns>The rings, or all faults; a file that is missing or cannot be read is a fault too.</returns>
     /// <exception cref="ArgumentNullException">The path is null.</exception>
-    public static MeasuredRingReading ReadFile(string path)
+    public static MeasuredRingFile ReadFile(string path)
     {
         FaultList faults = new();
         return JsonFile.Load(path ?? throw new ArgumentNullException(nameof(path)), "file of measured rings", faults) is { } text
@@ -63,4 +79,7 @@ public static class MeasuredRingFile
 
         return Encoding.UTF8.GetString(stream.ToArray());
     }
+
+    /// <summary>Number of rings or of faults.</summary>
+    public override string ToString() => IsSound ? Listing.Counted(Rings.Count, "ring") : Listing.Counted(Faults.Count, "fault");
 }

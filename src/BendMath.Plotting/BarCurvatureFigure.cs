@@ -10,19 +10,11 @@ namespace BendMath.Plotting;
 /// <remarks>
 /// The curve passes through 2,000 places evenly along the bar, every place bumped and the middle between each and the next.
 /// </remarks>
-public sealed class BarCurvatureFigure : BendFigure
+internal sealed class BarCurvatureFigure : BendFigure
 {
-    /// <summary>Makes the figure of a bumped bar.</summary>
-    /// <param name="bar">The bar.</param>
-    /// <param name="unit">Unit of places and radii; curvature counts in turns of one radian per meter or per inch.</param>
-    /// <param name="name">What the title says, in one line; null for the section and the number of bumps.</param>
-    /// <exception cref="ArgumentNullException">The bar is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty or holds control characters.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is not a defined value.</exception>
-    public BarCurvatureFigure(BumpedBar bar, FigureUnit unit, string? name = null)
-        : base(unit, Titled(bar ?? throw new ArgumentNullException(nameof(bar)), name)) => Bar = bar;
+    public BarCurvatureFigure(BumpedBar bar, bool inInches, string? name = null)
+        : base(inInches, Titled(bar ?? throw new ArgumentNullException(nameof(bar)), name)) => Bar = bar;
 
-    /// <summary>What is drawn.</summary>
     public BumpedBar Bar { get; }
 
     private protected override ScottPlot.Plot Draw(int width, int height) => BarCurvatureDrawing.Draw(this, width, height);

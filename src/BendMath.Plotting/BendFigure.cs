@@ -1,4 +1,6 @@
 using System.Text;
+using BendMath.Forming.Bumps;
+using BendMath.Learning;
 using BendMath.Plotting.Drawing;
 
 namespace BendMath.Plotting;
@@ -22,20 +24,72 @@ public abstract class BendFigure
 
     private const int High = 480;
 
-    private protected BendFigure(FigureUnit unit, string title)
+    private protected BendFigure(bool inInches, string title)
     {
-        Unit = unit is FigureUnit.Millimeters or FigureUnit.Inches
-            ? unit
-            : throw new ArgumentOutOfRangeException(nameof(unit),
-                $"{nameof(unit)} must be a defined {nameof(FigureUnit)}, but is {unit:D}.");
+        IsInInches = inInches;
         Title = title;
     }
 
-    /// <summary>Unit of axes, labels and dimensions.</summary>
-    public FigureUnit Unit { get; }
+    /// <summary>Whether axes, labels and dimensions are in inches, printed to 0.001; otherwise in millimeters, printed to 0.01.</summary>
+    public bool IsInInches { get; }
 
     /// <summary>What is shown, as printed above the figure.</summary>
     public string Title { get; }
+
+    /// <summary>
+    /// The picture of a section as it lies in the bender, y upward from the inside face and z to the right, drawn to equal scales: the bar
+    /// filled, with its holes, the inside and outside face, the direction to the center of the bend, the centroid, the equal-area axis, the
+    /// extents and the distances between parallel faces.
+    /// </summary>
+    /// <param name="section">The section in its orientation.</param>
+    /// <param name="inInches">Whether axes, labels and dimensions are in inches; otherwise in millimeters.</param>
+    /// <param name="name">What the title calls the bar, such as the designation of a standard size, in one line; null for
+    /// <see cref="BarStock.Name"/>, which is in millimeters. The orientation follows it.</param>
+    /// <exception cref="ArgumentNullException">The section is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty or holds control characters.</exception>
+    /// <remarks>
+    /// Curves are drawn as chords that stay within a ten-thousandth of the larger extent of the arc; every number comes from the exact
+    /// outline.
+    /// </remarks>
+    public static BendFigure OfSection(OrientedSection section, bool inInches = false, string? name = null) =>
+        new SectionFigure(section, inInches, name);
+
+    /// <summary>
+    /// The curvature along a bumped bar, let go: facets between the bumps, both tails, the kink of a first bite where there is one, the
+    /// mean with its radius. Places count along the unbent bar from its start.
+    /// </summary>
+    /// <param name="bar">The bar.</param>
+    /// <param name="inInches">Whether places and radii are in inches and curvature in turns of one radian per inch; otherwise in
+    /// millimeters and per meter.</param>
+    /// <param name="name">What the title says, in one line; null for the section and the number of bumps.</param>
+    /// <exception cref="ArgumentNullException">The bar is null.</exception>
+    /// <exception cref="ArgumentException">The name is empty or holds control characters.</exception>
+    /// <remarks>
+    /// The curve passes through 2,000 places evenly along the bar, every place bumped and the middle between each and the next.
+    /// </remarks>
+    public static BendFigure OfCurvature(BumpedBar bar, bool inInches = false, string? name = null) =>
+        new BarCurvatureFigure(bar, inInches, name);
+
+    /// <summary>
+    /// The finished ring against the die: what the model says, what the fit to measured rings says with its 95 % interval, or bounds where
+    /// nothing was measured, the measured rings, the wanted ring with its tolerance, the dies of the rack and the best of them. Diameters
+    /// are those of the inside of the ring.
+    /// </summary>
+    /// <param name="choice">The dies against a wanted ring, asked with a tolerance.</param>
+    /// <param name="inInches">Whether radii and diameters are in inches; otherwise in millimeters.</param>
+    /// <param name="fit">The fit whose model the choice was asked with, so that an odd ring is marked; null for none.</param>
+    /// <param name="name">What the title says, in one line; null for the section and what is drawn.</param>
+    /// <exception cref="ArgumentNullException">The choice is null.</exception>
+    /// <exception cref="ArgumentException">The choice has no tolerance, the fit is not the one it rests on, or the name is empty or holds
+    /// control characters.</exception>
+    /// <remarks>
+    /// Lines pass through 25 places evenly between the ends, every die of the rack and every die a ring was measured on; bounds, where
+    /// nothing was measured, through the dies of the rack and both ends. Where the dies of the rack differ in nose or mate, nothing stands
+    /// between them, and each is drawn by itself. Rings measured of another bar, of another metal, on a die of another nose or mate, or let
+    /// go in another way are counted in words and not drawn.
+    /// </remarks>
+    public static BendFigure OfDies(DieChoice choice, bool inInches = false, RingFit? fit = null, string? name = null) =>
+        new DieChoiceFigure(choice, inInches, fit, name);
 
     /// <summary>
     /// A new plot, to go on with: the caller owns it and may add to it or change it. It is laid out for the given size; at another size

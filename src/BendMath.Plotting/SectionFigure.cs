@@ -1,5 +1,6 @@
 using BendMath.Plotting.Drawing;
 
+
 namespace BendMath.Plotting;
 
 /// <summary>
@@ -10,20 +11,11 @@ namespace BendMath.Plotting;
 /// <remarks>
 /// Curves are drawn as chords that stay within a ten-thousandth of the larger extent of the arc; every number comes from the exact outline.
 /// </remarks>
-public sealed class SectionFigure : BendFigure
+internal sealed class SectionFigure : BendFigure
 {
-    /// <summary>Makes the figure of a section.</summary>
-    /// <param name="section">The section in its orientation.</param>
-    /// <param name="unit">Unit of axes, labels and dimensions.</param>
-    /// <param name="name">What the title calls the bar, such as the designation of a standard size, in one line; null for
-    /// <see cref="BarStock.Name"/>, which is in millimeters. The orientation follows it.</param>
-    /// <exception cref="ArgumentNullException">The section is null.</exception>
-    /// <exception cref="ArgumentException">The name is empty or holds control characters.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The unit is not a defined value.</exception>
-    public SectionFigure(OrientedSection section, FigureUnit unit, string? name = null)
-        : base(unit, Titled(section ?? throw new ArgumentNullException(nameof(section)), name)) => Section = section;
+    public SectionFigure(OrientedSection section, bool inInches, string? name = null)
+        : base(inInches, Titled(section ?? throw new ArgumentNullException(nameof(section)), name)) => Section = section;
 
-    /// <summary>What is drawn.</summary>
     public OrientedSection Section { get; }
 
     private protected override ScottPlot.Plot Draw(int width, int height) => SectionDrawing.Draw(this, width, height);

@@ -21,7 +21,7 @@ public static class Drawer
         DieRack rack = new([Made("A", 200), Made("B", 300)]);
         MeasuredRing[] rings = [Measured(rack[0], 418), Measured(rack[1], 640), Measured(rack[1], 644)];
 
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read(MeasuredRingCsv.Write(rings, CsvStyle.Semicolon));
+        MeasuredRingCsv reading = MeasuredRingCsv.Read(MeasuredRingCsv.Write(rings, decimalComma: true));
         foreach (CsvFault fault in reading.Faults)
         {
             Console.WriteLine(fault);
@@ -35,10 +35,10 @@ public static class Drawer
         }
 
         RingFit fit = RingFit.Of(reading.Rings, bending, new WrapBending());
-        DieAdvice advice =
-            DieAdvice.For(rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(640)), Length.FromMillimeters(5), fit.Model,
-                Release.Free);
-        DieAdviceFigure figure = new(advice, FigureUnit.Millimeters, fit);
+        DieChoice advice =
+            DieChoice.For(rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(640)), fit.Model,
+                Release.Free, Length.FromMillimeters(5));
+        BendFigure figure = BendFigure.OfDies(advice, inInches: false, fit);
         string svg = figure.ToSvg();
         byte[] png = figure.ToPng();
         Console.WriteLine(

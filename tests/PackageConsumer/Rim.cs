@@ -40,8 +40,8 @@ public static class Rim
     /// <summary>0 when the same ring comes out of a job file and goes into a plan for programs.</summary>
     public static int ReadPlanAndWrite()
     {
-        RingJobReading reading = RingJobFile.Read(Job);
-        foreach (JobFault fault in reading.Faults)
+        RingJobFile reading = RingJobFile.Read(Job);
+        foreach (JsonFault fault in reading.Faults)
         {
             Console.WriteLine(fault);
         }

@@ -67,7 +67,7 @@ internal static class PlanCases
         new WantedRing(BendRadius.Inside(Millimeters(stamps.Length == 1 ? stamps[0] + 10 : Wanted)), ArcExtent.FullRing),
         new Bender(new DieRack([.. stamps.Select(stamp => new Die($"die {stamp}", Millimeters(stamp), ReferenceFace.InsideOfBar))]),
             model()),
-        new CuttingRules(BlankEnds.None, Millimeters(2), barLength: Length.FromMeters(6)),
+        new CuttingRules(EndAllowance.None, Millimeters(2), barLength: Length.FromMeters(6)),
         scatter: scatter?.Invoke(bar));
 
     private static FormingModel Wrap() => new WrapBending();

@@ -73,7 +73,7 @@ internal static class Book
         OrientedSection section = plan.Job.Analysis.Section;
         paper.Picture(
             "The section as it lies in the bender, the center of the ring below",
-            new SectionFigure(section, units.AreInches ? FigureUnit.Inches : FigureUnit.Millimeters).ToSvg(640, 480));
+            BendFigure.OfSection(section, units.AreInches).ToSvg(640, 480));
         paper.Picture("The finished ring as it comes off, with the chord and rise to check", RingDrawing.Of(ring, units));
         paper.Picture("The blank: cut to length, mark, bend, trim at the marks", BlankDrawing.Of(ring, units));
     }

@@ -54,7 +54,7 @@ internal static class CutPage
         bar.IsOffcutUseful ? "yes" : "no",
     ];
 
-    private static string Proof(CutGroup group) => group.End == CutSearchStatus.Proven
+    private static string Proof(CutGroup group) => group.IsProven
         ? "no list takes less"
         : string.Create(CultureInfo.InvariantCulture, $"at most {group.Gap.Percent:0.0} % more than the least there can be");
 }

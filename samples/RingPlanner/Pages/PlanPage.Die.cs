@@ -29,7 +29,7 @@ internal sealed partial class PlanPage
         }
 
         _paper.Fact("Die to make", DieToMake(choice));
-        foreach (ShopChange change in _plan.Ring is { Serves: true } ? [] : _plan.Advice.Changes)
+        foreach (ShopChange change in _plan.Ring is { Serves: true } ? [] : _plan.Choice.Changes)
         {
             _paper.Fact("To hit it", _units.Sentence(change.Sentence));
         }
@@ -39,7 +39,7 @@ internal sealed partial class PlanPage
             _paper.Fact("Measured rings", _units.Sentence(sentence));
         }
 
-        if (_plan.NextRing is { } next)
+        if (_plan.TrialToNarrow is { } next)
         {
             _paper.Fact("Next test ring", _units.Sentence(next.Sentence));
         }
@@ -49,17 +49,17 @@ internal sealed partial class PlanPage
             Explain(correction);
         }
 
-        foreach (HypothesisAgreement agreement in _plan.Fit is null ? _plan.Agreements : [])
+        foreach (Hypothesis agreement in _plan.Fit is null ? _plan.Agreements : [])
         {
-            _paper.Fact(agreement.Agrees ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
+            _paper.Fact(agreement.Fits ? "Rings together: agree" : "Rings together: differ", agreement.Sentence);
         }
 
-        if (_plan.SecondRing is { } second)
+        if (_plan.TrialToTellApart is { } second)
         {
             _paper.Fact("Which one is it", _units.Sentence(second.Sentence));
         }
 
-        Cautions(PlanStep.Die);
+        Cautions(SafetyNotices.Die);
     }
 
     private string DieToMake(DieChoice choice)
@@ -94,25 +94,24 @@ internal sealed partial class PlanPage
             .. HasChances ? [new Column("within\ntolerance\nof 100", IsNumber: true)] : Array.Empty<Column>(),
             new("remark", MayWrap: true),
         ];
-        return new(columns, [.. _plan.Advice.Prospects.Select(prospect => Row(choice, prospect))]);
+        return new(columns, [.. _plan.Choice.Predictions.Select(outcome => Row(choice, outcome))]);
     }
 
-    private bool HasChances => _plan.Advice.Prospects.Any(prospect => prospect.Chance is not null);
+    private bool HasChances => _plan.Choice.Predictions.Any(outcome => outcome.Chance is not null);
 
-    private string[] Row(DieChoice choice, DieProspect prospect)
+    private string[] Row(DieChoice choice, DiePrediction outcome)
     {
-        DieOutcome outcome = prospect.Outcome;
         FinishedRing? flat =
             outcome.Formed is { } formed && !formed.IsStraightWhen(Release.HeldFlat) ? formed.RingWhen(Release.HeldFlat) : null;
         return
         [
-            ReferenceEquals(prospect, _plan.Advice.Best) ? ">" : string.Empty,
+            ReferenceEquals(outcome, _plan.Choice.Best) ? ">" : string.Empty,
             outcome.Die.Name,
             _units.Cell(outcome.Die.StampedRadius),
             outcome.Ring is { } ring ? _units.Cell(ring.InsideDiameter) : "-",
             flat is null ? "-" : _units.Cell(flat.InsideDiameter),
             outcome.Difference is { } difference ? _units.Signed(2 * difference) : "-",
-            .. HasChances ? [prospect.Chance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) : "-"]
+            .. HasChances ? [outcome.Chance is { } chance ? chance.Percent.ToString("0", CultureInfo.InvariantCulture) : "-"]
                 : Array.Empty<string>(),
             _units.Sentence(Remark(choice, outcome)),
         ];
@@ -125,26 +124,26 @@ internal sealed partial class PlanPage
         _ => "outside\ndiameter",
     };
 
-    private string Remark(DieChoice choice, DieOutcome outcome) =>
+    private string Remark(DieChoice choice, DiePrediction outcome) =>
         outcome.Refusal is { } refusal ? refusal
-        : ReferenceEquals(outcome, choice.Best) ? "nearest"
-        : ReferenceEquals(outcome, _plan.Advice.Best?.Outcome) ? "most likely"
+        : ReferenceEquals(outcome, choice.Nearest) ? "nearest"
+        : ReferenceEquals(outcome, _plan.Choice.Best) ? "most likely"
         : ReferenceEquals(outcome, choice.NextTighter) ? "next tighter"
         : ReferenceEquals(outcome, choice.NextWider) ? "next wider"
         : string.Empty;
 
     private void BestDie(PlannedRing ring)
     {
-        string wide = ring.Outcome.Difference!.Value.Meters > 0 ? "wider" : "tighter";
-        Length off = Length.FromMeters(2 * Math.Abs(ring.Outcome.Difference.Value.Meters));
+        string wide = ring.Prediction.Difference!.Value.Meters > 0 ? "wider" : "tighter";
+        Length off = Length.FromMeters(2 * Math.Abs(ring.Prediction.Difference.Value.Meters));
         _paper.Fact(
-            $"> {(ring.Serves ? "Use die" : "Nearest is")} {ring.Outcome.Die.Name}",
+            $"> {(ring.Serves ? "Use die" : "Nearest is")} {ring.Prediction.Die.Name}",
             $"the ring comes off {_units.Size(off)} {wide} in diameter than wanted{(ring.Serves ? string.Empty : ": NO DIE OF THIS RACK "
                 + "SERVES")}");
-        if (ring.Outcome.Formed!.Contact is { } contact)
+        if (ring.Prediction.Formed!.Contact is { } contact)
         {
             string give = contact.Give.Meters > 0 ? $", of which the bender gives {_units.Fine(contact.Give)}" : string.Empty;
-            _paper.Fact(ring.Outcome.Die.Mate is null ? "Set the stroke" : "The pair closes",
+            _paper.Fact(ring.Prediction.Die.Mate is null ? "Set the stroke" : "The pair closes",
                 $"{_units.Fine(contact.SetStroke)} past the line tangent to the nose{give}; the circle through the three contacts then "
                     + $"has a radius of {_units.Size(contact.ThreeContactRadius)}");
             _paper.Fact("At the nose", contact.WrapsNose ? "the bar lies down on the nose" : "the bar touches the nose at one point");
@@ -158,7 +157,7 @@ internal sealed partial class PlanPage
                 $"inside {_units.Size(ring.Flattened.InsideDiameter)}, outside {_units.Size(ring.Flattened.OutsideDiameter)}");
         }
 
-        if (ring.Prospect.Forecast is { Basis: IntervalBasis.MeasuredRings, Interval: { } interval } forecast)
+        if (ring.Prediction is { IsIntervalMeasured: true, Interval: { } interval } forecast)
         {
             _paper.Fact("To expect", $"inside {_units.Range(interval)}, {forecast.IntervalNote}");
         }
@@ -166,11 +165,11 @@ internal sealed partial class PlanPage
         _paper.Fact("If it differs",
             ring.Range.InsideDiameter is { } range ? $"inside {_units.Range(range)} for {_units.Sentence(ring.Range.Scatter.ToString())}"
                 : ring.Range.Note!);
-        if (ring.Range.Influences.Count > 1)
+        if (ring.Range.Contributions.Count > 1)
         {
             _paper.Fact("What matters most",
                 string.Join(", ",
-                    ring.Range.Influences.Select(one => FormattableString.Invariant($"{one.Input} {one.Share.Percent:0} %"))));
+                    ring.Range.Contributions.Select(one => FormattableString.Invariant($"{one.Input} {one.Share.Percent:0} %"))));
         }
     }
 

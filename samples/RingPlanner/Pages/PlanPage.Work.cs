@@ -30,14 +30,15 @@ internal sealed partial class PlanPage
             _paper.Fact("NOT checked", string.Join("; ", ring.Distortion.NotChecked));
         }
 
-        Cautions(PlanStep.Distortion);
+        Cautions(SafetyNotices.Distortion);
     }
 
     private void CutStep(PlannedRing ring)
     {
         DevelopedLayout layout = ring.Layout;
         _paper.Heading(
-            $"3. How long to cut, for the ring die {ring.Outcome.Die.Name} leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
+            $"3. How long to cut, for the ring die {ring.Prediction.Die.Name} "
+                + $"leaves{(ring.Serves ? string.Empty : " (not the wanted ring)")}");
         _paper.Fact(layout.Arc.IsFullRing ? "The ring itself" : "The arc itself", $"{_units.Size(layout.DevelopedLength)} of straight bar");
         if (ring.HandbookLength is { } handbook)
         {
@@ -68,17 +69,17 @@ internal sealed partial class PlanPage
 
         _paper.Fact("Weight of the blank", _units.Weight(ring.BlankMass));
         _paper.Fact("From a bar", FromBar(ring));
-        Cautions(PlanStep.Cut);
+        Cautions(SafetyNotices.Cut);
     }
 
     private string Closing(RingClosure closure)
     {
-        string gap = closure.Cut == TrimCut.Together ? "cut both ends together, which leaves one saw cut" : "cut the ends one by one";
+        string gap = closure.Joint.IsCutTogether ? "cut both ends together, which leaves one saw cut" : "cut the ends one by one";
         string change =
             closure.DiameterChange.Meters == 0 ? string.Empty
                 : $"; pulled to that, the diameter changes by {_units.Fine(closure.DiameterChange)}";
         return $"{gap}: marks at {_units.Mark(closure.FirstCutMark)} and {_units.Mark(closure.SecondCutMark)}, a root opening "
-            + $"of {_units.Fine(closure.RootOpening)}{change}";
+            + $"of {_units.Fine(closure.Joint.RootOpening)}{change}";
     }
 
     private string FromBar(PlannedRing ring) => ring.Bar switch
@@ -116,7 +117,7 @@ internal sealed partial class PlanPage
             ? "nothing needed: the bar bends in its own plane"
             : $"it twists out of plane with {_units.Moment(effort.HoldDownMoment.Abs())}; the hold-down "
                 + $"takes {_units.CouplePerLength(effort.HoldDownCouplePerLength.Abs())}");
-        Cautions(PlanStep.Bend);
+        Cautions(SafetyNotices.Bend);
     }
 
     private string LeverOf(BendEffort effort) => (effort.NoseForce is null, effort.Drive.LeverLength) switch
@@ -174,7 +175,7 @@ internal sealed partial class PlanPage
                 $"a rise of {_units.Fine(rises.Low)} to {_units.Fine(rises.High)} on that chord: the wanted ring and its tolerance");
         }
 
-        Cautions(PlanStep.Check);
+        Cautions(SafetyNotices.Check);
     }
 
     /// <summary>The rises over the chord of rings within the tolerance; null where the chord does not fit the tightest of them.</summary>

@@ -104,11 +104,11 @@ internal sealed partial class PlanPage
     private string Ring(MeasuredRing ring) =>
         $"{_units.Sentence(ring.Analysis.Section.ToString())} on die {ring.Die.Name}, {WantedSize(ring.Measured)}, measured {(ring.Release == Release.Free ? "free, as it came off" : "held flat")}";
 
-    private void Cautions(PlanStep step)
+    private void Cautions(IReadOnlyList<string> cautions)
     {
-        foreach (SafetyNotice caution in SafetyNotice.All.Where(caution => caution.Step == step))
+        foreach (string caution in cautions)
         {
-            _paper.Marked("CAUTION", caution.Text);
+            _paper.Marked("CAUTION", caution);
         }
     }
 }

@@ -58,12 +58,12 @@ internal static class SummaryPage
             return;
         }
 
-        Length off = 2 * ring.Outcome.Difference!.Value;
+        Length off = 2 * ring.Prediction.Difference!.Value;
         string serves = ring.Serves ? string.Empty : "NO DIE SERVES; nearest is ";
         string stroke =
-            ring.Outcome.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
+            ring.Prediction.Formed!.Contact is { WrapsNose: false } contact ? $", stroke {units.Fine(contact.SetStroke)}" : string.Empty;
         paper.Fact("Die",
-            $"{serves}{ring.Outcome.Die.Name}{stroke}: {Line(job.Wanted.Radius)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
+            $"{serves}{ring.Prediction.Die.Name}{stroke}: {Line(job.Wanted.Radius)} {units.Size(2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference))}, {(off.Meters > 0 ? "wider" : "tighter")} by {units.Size(off.Abs())}{Range(job, ring, units)}");
         DistortionFinding worst = ring.Distortion.Findings[0];
         paper.Fact("Distortion", worst.Level == RiskLevel.Low
             ? "low, as far as it is checked"
@@ -86,17 +86,17 @@ internal static class SummaryPage
 
     private static string Range(RingJob job, PlannedRing ring, Units units)
     {
-        if ((ring.Prospect.Forecast.Basis == IntervalBasis.MeasuredRings ? ring.Prospect.Forecast.Interval
+        if ((ring.Prediction.IsIntervalMeasured ? ring.Prediction.Interval
             : ring.Range.InsideDiameter) is not { } range)
         {
             return string.Empty;
         }
 
         // All lines of the bar move together: what is off inside is off at the line the wanted ring is measured to.
-        Length expected = ring.Free.InsideDiameter, off = 2 * ring.Outcome.Difference!.Value;
+        Length expected = ring.Free.InsideDiameter, off = 2 * ring.Prediction.Difference!.Value;
         bool outside = off + (range.High - expected) > job.Wanted.Tolerance || off + (range.Low - expected) < -job.Wanted.Tolerance;
         string chance =
-            ring.Prospect.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance")
+            ring.Prediction.Chance is { } share ? FormattableString.Invariant($", {share.Percent:0} of 100 within the tolerance")
                 : outside ? ", not all of it within the tolerance" : string.Empty;
         return $"; it may come out {units.Range(range)} inside{chance}";
     }

@@ -49,7 +49,7 @@ internal sealed class RingDocument(List<CsvFault> faults)
             return [];
         }
 
-        MeasuredRingReading reading = MeasuredRingFile.Read(Json());
+        MeasuredRingFile reading = MeasuredRingFile.Read(Json());
         faults.AddRange(reading.Faults.Select(Back));
         return reading.Rings;
     }
@@ -160,7 +160,7 @@ internal sealed class RingDocument(List<CsvFault> faults)
         }
     }
 
-    private CsvFault Back(JobFault fault)
+    private CsvFault Back(JsonFault fault)
     {
         Match place = Regex.Match(fault.Place, @"^(?<list>rings|dies)\[(?<index>\d+)\]\.?(?<path>.*)$", RegexOptions.CultureInvariant);
         if (!place.Success)

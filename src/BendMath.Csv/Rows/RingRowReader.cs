@@ -16,11 +16,11 @@ internal sealed class RingRowReader
 
     private readonly List<CsvFault> _faults = [];
 
-    public MeasuredRingCsvReading Read(string csv)
+    public MeasuredRingCsv Read(string csv)
     {
         string text = csv.TrimStart('\uFEFF');
-        CsvStyle style = StyleOf(text);
-        List<(int Row, string[] Cells)> records = Records(text, style);
+        bool decimalComma = HasDecimalComma(text);
+        List<(int Row, string[] Cells)> records = Records(text, decimalComma);
         if (records.Count == 0)
         {
             return new([], _faults.Count > 0 ? _faults : [new(null, null, "The file is empty.")]);
@@ -42,7 +42,8 @@ internal sealed class RingRowReader
 
             for (int i = 0; i < Math.Min(cells.Length, columns.Length); i++)
             {
-                if (columns[i] is { } column && cells[i].Length > 0 && Value(row, column.Column, column.Unit, cells[i], style) is { } value)
+                if (columns[i] is { } column && cells[i].Length > 0
+                    && Value(row, column.Column, column.Unit, cells[i], decimalComma) is { } value)
                 {
                     values[column.Column.Path] = value;
                 }
@@ -64,7 +65,7 @@ internal sealed class RingRowReader
     }
 
     /// <summary>Semicolons outside quotes in the first line make it a file of semicolons.</summary>
-    private static CsvStyle StyleOf(string text)
+    private static bool HasDecimalComma(string text)
     {
         bool quoted = false;
         foreach (char c in text.TrimStart().TakeWhile(c => quoted || c is not ('\r' or '\n')))
@@ -72,18 +73,18 @@ internal sealed class RingRowReader
             quoted ^= c == '"';
             if (!quoted && c == ';')
             {
-                return CsvStyle.Semicolon;
+                return true;
             }
         }
 
-        return CsvStyle.Comma;
+        return false;
     }
 
-    private List<(int Row, string[] Cells)> Records(string text, CsvStyle style)
+    private List<(int Row, string[] Cells)> Records(string text, bool decimalComma)
     {
         List<(int, string[])> records = [];
         CsvConfiguration configuration =
-            new(CultureInfo.InvariantCulture) { Delimiter = style == CsvStyle.Comma ? "," : ";", IgnoreBlankLines = false };
+            new(CultureInfo.InvariantCulture) { Delimiter = decimalComma ? ";" : ",", IgnoreBlankLines = false };
         using StringReader reader = new(text);
         using CsvParser parser = new(reader, configuration);
         try
@@ -156,14 +157,14 @@ internal sealed class RingRowReader
     }
 
     /// <summary>A cell as the text of the JSON file, or null after a fault.</summary>
-    private string? Value(int row, RingColumn column, string unit, string cell, CsvStyle style)
+    private string? Value(int row, RingColumn column, string unit, string cell, bool decimalComma)
     {
         if (column.IsText)
         {
             return cell[0] == '\'' && cell.Length > 1 && RingRowWriter.IsRisky(cell[1]) ? cell.Substring(1) : cell;
         }
 
-        if (style == CsvStyle.Semicolon && cell.Any(c => c == '.'))
+        if (decimalComma && cell.Any(c => c == '.'))
         {
             _faults.Add(
                 new(row, column.Name,
@@ -172,7 +173,7 @@ internal sealed class RingRowReader
             return null;
         }
 
-        string number = style == CsvStyle.Semicolon ? cell.Replace(',', '.') : cell;
+        string number = decimalComma ? cell.Replace(',', '.') : cell;
         if (column.IsNumber)
         {
             if (unit.Length == 0

@@ -17,7 +17,7 @@ internal static class RingRowWriter
     /// </summary>
     public static bool IsRisky(char first) => first is '=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠' or '\'';
 
-    public static string Write(IReadOnlyList<MeasuredRing> rings, CsvStyle style)
+    public static string Write(IReadOnlyList<MeasuredRing> rings, bool decimalComma)
     {
         using JsonDocument document = JsonDocument.Parse(MeasuredRingFile.Write(rings));
         Dictionary<string, JsonElement> dies =
@@ -32,7 +32,7 @@ internal static class RingRowWriter
         })];
         RingColumn[] columns = [.. RingColumn.All.Where(column => rows.Any(row => row.ContainsKey(column.Path)))];
         using StringWriter text = new(CultureInfo.InvariantCulture);
-        using CsvWriter csv = new(text, new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = style == CsvStyle.Comma ? "," : ";", NewLine = "\r\n" });
+        using CsvWriter csv = new(text, new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = decimalComma ? ";" : ",", NewLine = "\r\n" });
         foreach (RingColumn column in columns)
         {
             csv.WriteField(column.Heading);
@@ -43,7 +43,7 @@ internal static class RingRowWriter
             csv.NextRecord();
             foreach (RingColumn column in columns)
             {
-                string cell = row.TryGetValue(column.Path, out string? value) ? Cell(column, value, style) : string.Empty;
+                string cell = row.TryGetValue(column.Path, out string? value) ? Cell(column, value, decimalComma) : string.Empty;
                 if (column.IsText && cell.IndexOfAny([',', ';']) >= 0)
                 {
                     csv.WriteField(cell, shouldQuote: true);
@@ -60,7 +60,7 @@ internal static class RingRowWriter
         return text.ToString();
     }
 
-    private static string Cell(RingColumn column, string value, CsvStyle style)
+    private static string Cell(RingColumn column, string value, bool decimalComma)
     {
         if (column.IsText)
         {
@@ -71,7 +71,7 @@ internal static class RingRowWriter
         string number =
             column.Unit!.Length > 0 && value.EndsWith(suffix, StringComparison.Ordinal) ? value.Substring(0, value.Length - suffix.Length)
                 : value;
-        return style == CsvStyle.Comma ? number : number.Replace('.', ',');
+        return !decimalComma ? number : number.Replace('.', ',');
     }
 
     private static void Flatten(JsonElement part, string path, Dictionary<string, string> cells)

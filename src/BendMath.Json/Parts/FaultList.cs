@@ -3,11 +3,11 @@ namespace BendMath.Json.Parts;
 /// <summary>Collects the faults of a file.</summary>
 internal sealed class FaultList
 {
-    private readonly List<JobFault> _faults = [];
+    private readonly List<JsonFault> _faults = [];
 
     public int Count => _faults.Count;
 
-    public IReadOnlyList<JobFault> Sorted => [.. _faults.OrderBy(fault => fault.Line ?? 0)];
+    public IReadOnlyList<JsonFault> Sorted => [.. _faults.OrderBy(fault => fault.Line ?? 0)];
 
     public void Add(string place, int? line, string rule) => _faults.Add(new(place, line, rule));
 }

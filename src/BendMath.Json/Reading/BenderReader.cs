@@ -132,13 +132,13 @@ internal static class BenderReader
     {
         Length? span = bender.Length("half-span", "150 mm");
         Length? nose = bender.Length("nose radius", "30 mm", zero: true);
-        BenderStiffness? stiffness = Stiffness(bender);
+        ForcePerLength? stiffness = Stiffness(bender);
         return span is { } a && nose is { } r && bender.Sound
             ? bender.Build(() => new ThreePointSetup(a, r, stiffness), ("halfSpan", "half-span"), ("noseRadius", "nose radius"))
             : null;
     }
 
-    private static BenderStiffness? Stiffness(JobObject bender)
+    private static ForcePerLength? Stiffness(JobObject bender)
     {
         if (bender.OptionalObject("stiffness") is not { } measured)
         {
@@ -147,9 +147,7 @@ internal static class BenderReader
 
         Force? force = measured.Force("nose force", "5 kN");
         Length? give = measured.Length("give", "1.2 mm");
-        BenderStiffness? made =
-            force is { } f && give is { } g ? measured.Build(() => BenderStiffness.From(f, g), ("noseForce", "nose force")) : null;
         measured.Close();
-        return made;
+        return force is { } f && give is { } g ? f / g : null;
     }
 }

@@ -71,7 +71,7 @@ internal static class JobFileReader
         ArcExtent? arc = Arc(job);
         FormingModel? model = BenderReader.Forming(job);
         DieShelf dies = BenderReader.Dies(job, faults);
-        BlankEnds? ends = Ends(job);
+        EndAllowance? ends = Ends(job);
         JointPreparation? joint = Closing(job);
         Length? error = job.OptionalLength("measuring error", "1 mm");
         Length kerf = job.OptionalLength("kerf", "2 mm", zero: true) ?? Length.Zero;
@@ -130,12 +130,12 @@ internal static class JobFileReader
             : null;
     }
 
-    private static BlankEnds? Ends(JobObject job)
+    private static EndAllowance? Ends(JobObject job)
     {
         JsonPart? part = job.Require("ends", EndsExample);
         if (part is null or { Kind: JsonKind.Text, Text: "none" })
         {
-            return part is null ? null : BlankEnds.None;
+            return part is null ? null : EndAllowance.None;
         }
 
         if (part.Kind != JsonKind.Object)
@@ -151,7 +151,7 @@ internal static class JobFileReader
         Length? trim = ends.Length("trim", "4 mm", zero: true);
         ends.Close();
         return start is not { } s || end is not { } e || trim is not { } t ? null
-            : ends.Build(() => fromModel ? BlankEnds.FromModel(t) : BlankEnds.Of(new(s, e, t)));
+            : ends.Build(() => fromModel ? EndAllowance.FromModel(t) : new EndAllowance(s, e, t));
     }
 
     private static JointPreparation? Closing(JobObject job)
@@ -165,7 +165,10 @@ internal static class JobFileReader
         Length? opening = closing.OptionalLength("root opening", "2 mm", zero: true);
         closing.Close();
         return cut is null && opening is null ? null
-            : closing.Build(() => new JointPreparation(cut == "together" ? TrimCut.Together : TrimCut.OneByOne, opening ?? Length.Zero),
+            : closing.Build(
+                () =>
+                    cut == "together" ? JointPreparation.CutTogether(opening ?? Length.Zero)
+                        : JointPreparation.CutOneByOne(opening ?? Length.Zero),
                 ("rootOpening", "root opening"));
     }
 }

@@ -35,7 +35,7 @@ internal sealed class CutWriter(Utf8JsonWriter json)
         json.WriteNumber("barMassKilograms", cuts.BarMassOf(group).Kilograms);
         json.WriteNumber("usefulOffcutsMillimeters", group.UsefulOffcuts.Millimeters);
         json.WriteNumber("scrapMillimeters", group.Scrap.Millimeters);
-        json.WriteBoolean("isProven", group.End == CutSearchStatus.Proven);
+        json.WriteBoolean("isProven", group.IsProven);
         json.WriteNumber("gapToBoundPercent", group.Gap.Percent);
         json.WriteStartArray("patterns");
         foreach (CutBar bar in group.Bars)

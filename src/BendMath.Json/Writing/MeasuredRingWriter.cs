@@ -98,29 +98,23 @@ internal sealed class MeasuredRingWriter(Utf8JsonWriter json)
 
     private void Reading(RingReading reading)
     {
-        switch (reading.Kind)
+        RadiusReference line = reading.Radius.Reference;
+        bool inside = line == RadiusReference.InsideFace;
+        if (reading.Tape is { } tape)
         {
-            case ReadingKind.Size:
-                string line =
-                    reading.Radius.Reference switch
-                    {
-                        RadiusReference.InsideFace => "inside",
-                        RadiusReference.Centroid => "centroid",
-                        _ => "outside"
-                    };
-                Millimeters(line + " diameter", 2 * reading.Radius.Value);
-                break;
-            case ReadingKind.TapeAroundInside or ReadingKind.TapeAroundOutside:
-                Millimeters(reading.Kind == ReadingKind.TapeAroundInside ? ReadingReader.TapeInside : ReadingReader.TapeOutside,
-                    reading.Tape!.Value);
-                break;
-            default:
-                json.WriteStartObject(
-                    reading.Kind == ReadingKind.ChordAgainstInside ? ReadingReader.ChordInside : ReadingReader.ChordOutside);
-                Millimeters("chord", reading.Chord!.Value);
-                Millimeters("rise", reading.Rise!.Value);
-                json.WriteEndObject();
-                break;
+            Millimeters(inside ? ReadingReader.TapeInside : ReadingReader.TapeOutside, tape);
+        }
+        else if (reading.Chord is { } chord)
+        {
+            json.WriteStartObject(inside ? ReadingReader.ChordInside : ReadingReader.ChordOutside);
+            Millimeters("chord", chord);
+            Millimeters("rise", reading.Rise!.Value);
+            json.WriteEndObject();
+        }
+        else
+        {
+            Millimeters((inside ? "inside" : line == RadiusReference.Centroid ? "centroid" : "outside") + " diameter",
+                2 * reading.Radius.Value);
         }
     }
 

@@ -16,12 +16,12 @@ internal sealed partial class PlanWriter
         }
 
         json.WriteStartObject("ring");
-        json.WriteString("die", ring.Outcome.Die.Name);
+        json.WriteString("die", ring.Prediction.Die.Name);
         json.WriteBoolean("serves", ring.Serves);
         Finished("free", ring.Free);
         Finished("heldFlat", ring.Flattened);
         Bounds(ring.Range);
-        Loaded(ring.Outcome.Formed!);
+        Loaded(ring.Prediction.Formed!);
         Distortion(ring.Distortion);
         Layout(ring);
         Effort(ring);
@@ -36,7 +36,7 @@ internal sealed partial class PlanWriter
         Range("insideDiameter", range.InsideDiameter);
         Range("developedLength", range.DevelopedLength);
         json.WriteStartArray("influences");
-        foreach (InputContribution influence in range.Influences)
+        foreach (InputContribution influence in range.Contributions)
         {
             json.WriteStartObject();
             json.WriteString("input", influence.Input);
@@ -170,8 +170,8 @@ internal sealed partial class PlanWriter
         }
 
         json.WriteStartObject("closing");
-        json.WriteString("cut", closure.Cut == TrimCut.Together ? "together" : "one by one");
-        Millimeters("rootOpening", closure.RootOpening);
+        json.WriteString("cut", closure.Joint.IsCutTogether ? "together" : "one by one");
+        Millimeters("rootOpening", closure.Joint.RootOpening);
         Millimeters("gapAfterCut", closure.GapAfterCut);
         Millimeters("firstCutMark", closure.FirstCutMark);
         Millimeters("secondCutMark", closure.SecondCutMark);

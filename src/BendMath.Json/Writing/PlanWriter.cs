@@ -23,11 +23,11 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
 
         json.WriteEndArray();
         json.WriteStartArray("agreements");
-        foreach (HypothesisAgreement agreement in plan.Agreements)
+        foreach (Hypothesis agreement in plan.Agreements)
         {
             json.WriteStartObject();
             json.WriteString("kind", CamelCase(agreement.Kind.ToString()));
-            json.WriteBoolean("agrees", agreement.Agrees);
+            json.WriteBoolean("agrees", agreement.Fits);
             Number("largestDeviationPercent", agreement.LargestDeviation?.Percent);
             json.WriteString("sentence", agreement.Sentence);
             json.WriteEndObject();
@@ -35,16 +35,16 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
 
         json.WriteEndArray();
         json.WriteStartArray("dies");
-        foreach (DieProspect prospect in plan.Advice.Prospects)
+        foreach (DiePrediction die in plan.Choice.Predictions)
         {
-            Prospect(plan, prospect);
+            Die(plan, die);
         }
 
         json.WriteEndArray();
         DieToMake(plan);
-        Sentences("whatToChange", [.. plan.Advice.Changes.Select(change => change.Sentence)]);
-        json.WriteString("secondRing", plan.SecondRing?.Sentence);
-        json.WriteString("nextRing", plan.NextRing?.Sentence);
+        Sentences("whatToChange", [.. plan.Choice.Changes.Select(change => change.Sentence)]);
+        json.WriteString("secondRing", plan.TrialToTellApart?.Sentence);
+        json.WriteString("nextRing", plan.TrialToNarrow?.Sentence);
         Ring(plan.Ring);
         json.WriteStartArray("advisories");
         foreach (Advisory advisory in plan.Advisories)
@@ -65,17 +65,11 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
     private void Cautions()
     {
         json.WriteStartObject("cautions");
-        foreach (IGrouping<PlanStep, SafetyNotice> step in SafetyNotice.All.GroupBy(caution => caution.Step))
-        {
-            json.WriteStartArray(CamelCase(step.Key.ToString()));
-            foreach (SafetyNotice caution in step)
-            {
-                json.WriteStringValue(caution.Text);
-            }
-
-            json.WriteEndArray();
-        }
-
+        Sentences("die", SafetyNotices.Die);
+        Sentences("distortion", SafetyNotices.Distortion);
+        Sentences("cut", SafetyNotices.Cut);
+        Sentences("bend", SafetyNotices.Bend);
+        Sentences("check", SafetyNotices.Check);
         json.WriteEndObject();
     }
 
@@ -99,8 +93,8 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         Size("wanted", job.Wanted.Radius);
         json.WriteNumber("arcDegrees", job.Wanted.Arc.Turn.Degrees);
         json.WriteStartObject("ends");
-        Millimeters("start", job.Cutting.Ends.Given?.Start ?? Length.Zero);
-        Millimeters("end", job.Cutting.Ends.Given?.End ?? Length.Zero);
+        Millimeters("start", job.Cutting.Ends.Start);
+        Millimeters("end", job.Cutting.Ends.End);
         Millimeters("trim", job.Cutting.Ends.Trim);
         json.WriteEndObject();
         json.WriteBoolean("tailsFromModel", job.Cutting.Ends.AreFromModel);
@@ -187,10 +181,9 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteEndObject();
     }
 
-    private void Prospect(RingPlan plan, DieProspect prospect)
+    private void Die(RingPlan plan, DiePrediction outcome)
     {
         DieChoice choice = plan.Choice;
-        DieOutcome outcome = prospect.Outcome;
         json.WriteStartObject();
         json.WriteString("name", outcome.Die.Name);
         Millimeters("stampedRadius", outcome.Die.StampedRadius);
@@ -201,12 +194,12 @@ internal sealed partial class PlanWriter(Utf8JsonWriter json)
         json.WriteString("mate", outcome.Die.Mate?.ToString());
         json.WriteString("refusal", outcome.Refusal);
         Millimeters("radiusMinusWanted", outcome.Difference);
-        Number("chanceWithinTolerancePercent", prospect.Chance?.Percent);
-        json.WriteString("whyNoChance", prospect.Forecast.ChanceNote);
-        Range("insideDiameter", prospect.Forecast.Interval);
-        json.WriteString("intervalIs", prospect.Forecast.IntervalNote);
-        json.WriteString("risk", prospect.Risk is { } risk ? CamelCase(risk.ToString()) : null);
-        json.WriteBoolean("isBest", ReferenceEquals(prospect, plan.Advice.Best));
+        Number("chanceWithinTolerancePercent", outcome.Chance?.Percent);
+        json.WriteString("whyNoChance", outcome.ChanceNote);
+        Range("insideDiameter", outcome.Interval);
+        json.WriteString("intervalIs", outcome.IntervalNote);
+        json.WriteString("risk", outcome.Risk is { } risk ? CamelCase(risk.ToString()) : null);
+        json.WriteBoolean("isBest", ReferenceEquals(outcome, plan.Choice.Best));
         json.WriteBoolean("isNextTighter", ReferenceEquals(outcome, choice.NextTighter));
         json.WriteBoolean("isNextWider", ReferenceEquals(outcome, choice.NextWider));
         Finished("free", outcome.Ring);

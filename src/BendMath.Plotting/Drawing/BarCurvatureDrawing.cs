@@ -19,9 +19,9 @@ internal static class BarCurvatureDrawing
     public static Plot Draw(BarCurvatureFigure figure, int width, int height)
     {
         BumpedBar bar = figure.Bar;
-        (double perMeter, string unit) = Paper.Unit(figure.Unit);
-        string curvatureUnit = figure.Unit == FigureUnit.Inches ? "1/in" : "1/m";
-        double perInverseMeter = figure.Unit == FigureUnit.Inches ? 0.0254 : 1;
+        (double perMeter, string unit) = Paper.Unit(figure.IsInInches);
+        string curvatureUnit = figure.IsInInches ? "1/in" : "1/m";
+        double perInverseMeter = figure.IsInInches ? 0.0254 : 1;
         double length = bar.BarLength.Meters;
         double[] bumps = [.. bar.Outcomes.Select(outcome => outcome.Bump.Position.Meters).Distinct().OrderBy(at => at)];
         double[] places =
@@ -74,7 +74,7 @@ internal static class BarCurvatureDrawing
 
         return chart.Plot;
 
-        string Number(double value) => value.ToString(figure.Unit == FigureUnit.Inches ? "0.###" : "0.#", CultureInfo.InvariantCulture);
+        string Number(double value) => value.ToString(figure.IsInInches ? "0.###" : "0.#", CultureInfo.InvariantCulture);
     }
 
     /// <summary>The largest curvature in the middle third of the bumps, over which the words about the mean stand.</summary>

@@ -12,7 +12,7 @@ internal static class Paper
     /// <summary>Pixels of a figure per pixel of one of the usual size.</summary>
     public static double Magnification(int width, int height) => Math.Min(width / UsualWidth, height / UsualHeight);
 
-    public static (double PerMeter, string Symbol) Unit(FigureUnit unit) => unit == FigureUnit.Inches ? (1 / 0.0254, "in") : (1e3, "mm");
+    public static (double PerMeter, string Symbol) Unit(bool inInches) => inInches ? (1 / 0.0254, "in") : (1e3, "mm");
 
     public static void Style(LabelStyle label, double size)
     {

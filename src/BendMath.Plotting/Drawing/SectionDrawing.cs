@@ -46,7 +46,7 @@ internal sealed class SectionDrawing
         _figure = figure;
         _sketch = sketch;
         _shape = shape;
-        (_perMeter, _unit) = Paper.Unit(figure.Unit);
+        (_perMeter, _unit) = Paper.Unit(figure.IsInInches);
     }
 
     public static Plot Draw(SectionFigure figure, int width, int height)
@@ -59,7 +59,7 @@ internal sealed class SectionDrawing
         SectionProperties figures = figure.Section.Properties;
         double pixelsPerMeter = Math.Min(free / figures.Width.Meters, tall / figures.Depth.Meters);
         SectionShape shape = SectionShape.Of(figure.Section, pixelsPerMeter);
-        double unitsPerPixel = Paper.Unit(figure.Unit).PerMeter / pixelsPerMeter;
+        double unitsPerPixel = Paper.Unit(figure.IsInInches).PerMeter / pixelsPerMeter;
         double left = NameColumn + (free - shape.Width) / 2;
         double under = UnderSection + (tall - shape.Depth) / 2;
 
@@ -168,5 +168,5 @@ internal sealed class SectionDrawing
     }
 
     private string Number(double pixels) =>
-        (pixels / _shape.Scale * _perMeter).ToString(_figure.Unit == FigureUnit.Inches ? "0.###" : "0.##", CultureInfo.InvariantCulture);
+        (pixels / _shape.Scale * _perMeter).ToString(_figure.IsInInches ? "0.###" : "0.##", CultureInfo.InvariantCulture);
 }

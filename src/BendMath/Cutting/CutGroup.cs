@@ -4,22 +4,6 @@ using UnitsNet;
 
 namespace BendMath.Cutting;
 
-/// <summary>How far the search for the least length of bars went.</summary>
-public enum CutSearchStatus
-{
-    /// <summary>No other cut list of these pieces leaves out fewer of them or takes less length of bars.</summary>
-    Proven,
-
-    /// <summary>
-    /// The search stopped at its limit: the list is the best it found, and <see cref="CutGroup.Gap"/> says how much a better one could save
-    /// at most.
-    /// </summary>
-    LimitReached,
-
-    /// <summary>The caller stopped the search: the list is the best it had found by then.</summary>
-    Stopped,
-}
-
 /// <summary>The cut list of one kind of bar. Immutable and thread-safe.</summary>
 /// <remarks>
 /// Equation: Σ bars = Σ pieces + saw + useful offcuts + scrap.
@@ -31,7 +15,7 @@ public sealed class CutGroup
     private readonly double _lowerBound;
 
     internal CutGroup(BarKind? kind, string name, IReadOnlyList<CutBar> bars, IReadOnlyList<CutPiece> missing, double lowerBound,
-        CutSearchStatus end)
+        CutSearchStatus status)
     {
         Kind = kind;
         Name = name;
@@ -39,7 +23,7 @@ public sealed class CutGroup
         Missing = missing;
         BarMeters = Sum(bar => bar.Supply.Meters);
         _lowerBound = Math.Min(lowerBound, BarMeters);
-        End = end;
+        Status = status;
     }
 
     /// <summary>The kind of bar, or null where the pieces name none.</summary>
@@ -54,8 +38,14 @@ public sealed class CutGroup
     /// <summary>Pieces for which the bars at hand do not suffice; empty where all are cut.</summary>
     public IReadOnlyList<CutPiece> Missing { get; }
 
-    /// <summary>How far the search went.</summary>
-    public CutSearchStatus End { get; }
+    /// <summary>
+    /// Whether no other cut list of these pieces leaves out fewer of them or takes less length of bars; otherwise <see cref="Gap"/> says
+    /// how much a better one could save at most.
+    /// </summary>
+    public bool IsProven => Status == CutSearchStatus.Proven;
+
+    /// <summary>Whether the caller stopped the search: the list is the best it had found by then.</summary>
+    public bool WasStopped => Status == CutSearchStatus.Stopped;
 
     /// <summary>Number of bars.</summary>
     public int BarCount => Bars.Sum(bar => bar.Count);
@@ -88,7 +78,9 @@ public sealed class CutGroup
     /// How much less a better list could take at most, as a share of the lower bound; zero where the list is proven or pieces are missing.
     /// </summary>
     public Ratio Gap =>
-        Ratio.FromDecimalFractions(End == CutSearchStatus.Proven || Missing.Count > 0 ? 0 : Math.Max(0, BarMeters / _lowerBound - 1));
+        Ratio.FromDecimalFractions(IsProven || Missing.Count > 0 ? 0 : Math.Max(0, BarMeters / _lowerBound - 1));
+
+    internal CutSearchStatus Status { get; }
 
     internal double BarMeters { get; }
 
@@ -109,7 +101,7 @@ public sealed class CutGroup
     /// <summary>Bars, length and how far the search went.</summary>
     public override string ToString() =>
         Invariant(
-            $"{(Name.Length == 0 ? string.Empty : Name + ": ")}{Counted.Text(BarCount, "bar")}, {BarMeters * 1e3:0.#} mm; {(End == CutSearchStatus.Proven ? "no list takes less" : Invariant($"at most {Gap.Percent:0.##} % above the least"))}{(Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing))}");
+            $"{(Name.Length == 0 ? string.Empty : Name + ": ")}{Counted.Text(BarCount, "bar")}, {BarMeters * 1e3:0.#} mm; {(IsProven ? "no list takes less" : Invariant($"at most {Gap.Percent:0.##} % above the least"))}{(Missing.Count == 0 ? string.Empty : "; missing: " + string.Join(", ", Missing))}");
 
     private static Mass MassOf(double meters, OrientedSection section, Density density) =>
         Mass.FromKilograms(meters * Guard.NotNull(section, nameof(section)).Properties.MassPerLength(density).KilogramsPerMeter);

@@ -42,7 +42,7 @@ public sealed class CutList
     public Length BarLength => Length.FromMeters(Groups.Sum(group => group.BarMeters));
 
     /// <summary>Whether no other list leaves out fewer pieces or takes less length of bars.</summary>
-    public bool IsProven => Groups.All(group => group.End == CutSearchStatus.Proven);
+    public bool IsProven => Groups.All(group => group.IsProven);
 
     /// <summary>Whether all pieces are cut.</summary>
     public bool IsComplete => Groups.All(group => group.Missing.Count == 0);
@@ -56,7 +56,7 @@ public sealed class CutList
     /// <param name="leastUsefulOffcut">Length from which an offcut is kept, zero or more.</param>
     /// <param name="cancellation">
     /// Stops the search for a better list. It throws nothing: what has been found by then is a lawful list and is handed out, with
-    /// <see cref="CutSearchStatus.Stopped"/>.
+    /// <see cref="CutGroup.WasStopped"/>.
     /// </param>
     /// <exception cref="ArgumentNullException">A list is null.</exception>
     /// <exception cref="ArgumentException">A line is missing, there is none, or a piece fits no bar of its kind.</exception>

@@ -4,32 +4,25 @@ using UnitsNet;
 
 namespace BendMath;
 
-/// <summary>What a person can set at a bender.</summary>
-public enum SettingKind
-{
-    /// <summary>How far it closes past the line tangent to the nose.</summary>
-    Stroke,
-
-    /// <summary>The distance from bump to bump.</summary>
-    Feed,
-}
-
 /// <summary>
 /// Something a person can set at a bender, for one bar on one die: what it is, between which ends it can be set, where it stands, and the
 /// bar it leaves. Immutable and thread-safe.
 /// </summary>
 public abstract class FormingSetting
 {
-    private protected FormingSetting(SettingKind kind, double least, double most, double? current)
+    private protected FormingSetting(bool isStroke, double least, double most, double? current)
     {
-        Kind = kind;
+        IsStroke = isStroke;
         LeastMeters = least;
         MostMeters = most;
         CurrentMeters = current;
     }
 
-    /// <summary>What is set.</summary>
-    public SettingKind Kind { get; }
+    /// <summary>
+    /// Whether it is the stroke, how far the bender closes past the line tangent to the nose; otherwise it is the feed, the distance from
+    /// bump to bump.
+    /// </summary>
+    public bool IsStroke { get; }
 
     /// <summary>The least it can be set to.</summary>
     public Length Least => Length.FromMeters(LeastMeters);
@@ -65,7 +58,7 @@ public abstract class FormingSetting
 
     /// <summary>Kind and ends.</summary>
     public override string ToString() =>
-        $"{(Kind == SettingKind.Stroke ? "stroke" : "feed")} from {Guard.MillimetersText(LeastMeters)} "
+        $"{(IsStroke ? "stroke" : "feed")} from {Guard.MillimetersText(LeastMeters)} "
             + $"to {Guard.MillimetersText(MostMeters)}";
 
     /// <summary>The bar formed with a value, or null.</summary>

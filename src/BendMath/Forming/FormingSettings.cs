@@ -32,7 +32,7 @@ internal sealed class BumpStroke(BumpBending model, BendAnalysis analysis, Die d
 
 /// <summary>The feed from bump to bump at the stroke of the die: the ring need not widen evenly with it.</summary>
 internal sealed class BumpFeed(BumpBending model, BendAnalysis analysis, double? stroke)
-    : FormingSetting(SettingKind.Feed, FinestShare * model.Setup.A, model.Setup.A, model.Feed.Meters)
+    : FormingSetting(false, FinestShare * model.Setup.A, model.Setup.A, model.Feed.Meters)
 {
     /// <summary>Finest feed that is offered, over the half-span.</summary>
     private const double FinestShare = 0.02;

@@ -15,6 +15,10 @@ internal static partial class Guard
     public static ArgumentOutOfRangeException Fault(string name, ReciprocalLength value, string rule) => Fault(
         name, rule, InverseMeter.Text(InverseMeters(value, name)));
 
+    /// <summary>Newtons per meter, greater than zero.</summary>
+    public static double Positive(ForcePerLength value, string name) =>
+        Positive(NewtonsPerMeter(value, name), name, NewtonPerMillimeter);
+
     /// <summary>Meters to the fourth, greater than zero.</summary>
     public static double Positive(AreaMomentOfInertia value, string name) =>
         Positive(MetersToTheFourth(value, name), name, MillimeterToTheFourth);
@@ -61,6 +65,11 @@ internal static partial class Guard
         Array.IndexOf(AreaMomentOfInertia.Units, value.Unit) >= 0
             ? Convert(value, name, static quantity => quantity.MetersToTheFourth)
             : throw UnknownUnit(name, nameof(AreaMomentOfInertiaUnit), (int)value.Unit);
+
+    private static double NewtonsPerMeter(ForcePerLength value, string name) =>
+        Array.IndexOf(ForcePerLength.Units, value.Unit) >= 0
+            ? Convert(value, name, static quantity => quantity.NewtonsPerMeter)
+            : throw UnknownUnit(name, nameof(ForcePerLengthUnit), (int)value.Unit);
 
     private static double InverseMeters(ReciprocalLength value, string name) =>
         (int)value.Unit == (int)ReciprocalLengthUnit.InverseMeter ? value.Value

@@ -24,6 +24,8 @@ internal static partial class Guard
     private static readonly ReaderUnit Degree = new("°", Math.PI / 180, least: 1e-9, most: 1e6, space: "");
     private static readonly ReaderUnit NewtonMeter = new("N·m", 1, least: 1e-12, most: 1e15);
     private static readonly ReaderUnit Newton = new("N", 1, least: 1e-12, most: 1e15);
+
+    private static readonly ReaderUnit NewtonPerMillimeter = new("N/mm", 1e3, least: 1e-18, most: 1e21);
     private static readonly ReaderUnit KilogramPerCubicMeter = new("kg/m³", 1, least: 1e-3, most: 1e6);
     private static readonly ReaderUnit MillimeterToTheFourth = new("mm⁴", 1e-12, least: 1e-24, most: 1e24);
     private static readonly ReaderUnit InverseMeter = new("m⁻¹", 1, least: 1e-9, most: 1e6);

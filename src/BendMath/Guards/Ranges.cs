@@ -55,7 +55,7 @@ public sealed record LengthRange
         }
     }
 
-    private LengthRange(double low, double high)
+    internal LengthRange(double low, double high)
     {
         _low = low;
         _high = high;

@@ -10,7 +10,7 @@ namespace BendMath;
 /// <summary>
 /// The straight bar a ring or arc is made from: developed length, blank length, marks, pieces from a bar, mass. Immutable and thread-safe.
 /// </summary>
-public sealed class DevelopedLayout
+public sealed partial class DevelopedLayout
 {
     private readonly double _developed;
 
@@ -67,12 +67,13 @@ public sealed class DevelopedLayout
     /// <param name="ends">Extra length at the ends; <see cref="EndAllowance.None"/> for the theoretical blank.</param>
     /// <param name="kerf">Width of a saw cut, zero or more.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The ends are those of a forming model.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The kerf is negative or not finite.</exception>
     public static DevelopedLayout For(FinishedRing ring, OrientedSection section, ArcExtent arc, EndAllowance ends, Length kerf) => new(
         Guard.NotNull(ring, nameof(ring)),
         Guard.NotNull(section, nameof(section)),
         Guard.NotNull(arc, nameof(arc)),
-        Guard.NotNull(ends, nameof(ends)),
+        EndAllowance.Given(ends, nameof(ends)),
         Guard.NonNegative(kerf, nameof(kerf)));
 
     /// <summary>The blank as it is cut: the blank length rounded up to what a rule shows.</summary>

@@ -5,8 +5,8 @@ using UnitsNet;
 namespace BendMath;
 
 /// <summary>
-/// Extra length at the ends of a blank: the tails the bender leaves straight or spoiled, and what the trim cuts take. Immutable and
-/// thread-safe.
+/// Extra length at the ends of a blank: the tails the bender leaves straight or spoiled, given or by the forming model, and what the trim
+/// cuts take. Immutable and thread-safe.
 /// </summary>
 public sealed record EndAllowance
 {
@@ -23,6 +23,9 @@ public sealed record EndAllowance
         EndMeters = Guard.NonNegative(end, nameof(end));
         _trim = Guard.NonNegative(trim, nameof(trim));
     }
+
+    private EndAllowance(Length trim)
+        : this(Length.Zero, Length.Zero, trim) => AreFromModel = true;
 
     /// <summary>No extra length: the theoretical blank.</summary>
     public static EndAllowance None { get; } = new(Length.Zero, Length.Zero, Length.Zero);
@@ -47,6 +50,14 @@ public sealed record EndAllowance
     public static EndAllowance For(BumpedBar bar, Length trim) => new(
         Guard.NotNull(bar, nameof(bar)).LeadingTail, bar.TrailingTail, trim);
 
+    /// <summary>The tails the forming model says the bender leaves straight; see <see cref="On"/>.</summary>
+    /// <param name="trim">Further length for the trim cuts and fitting, zero or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The trim is negative or not finite.</exception>
+    public static EndAllowance FromModel(Length trim) => new(trim);
+
+    /// <summary>Whether the forming model says how long the tails are; then both count as zero until a bar is formed.</summary>
+    public bool AreFromModel { get; }
+
     /// <summary>Spoiled length at the start.</summary>
     public Length Start => Length.FromMeters(StartMeters);
 
@@ -65,7 +76,22 @@ public sealed record EndAllowance
 
     internal double TotalMeters => StartMeters + EndMeters + _trim;
 
-    /// <summary>The three lengths in millimeters.</summary>
-    public override string ToString() =>
-        Invariant($"{StartMeters * 1e3:0.##} mm at the start, {EndMeters * 1e3:0.##} mm at the end, {_trim * 1e3:0.##} mm trim");
+    /// <summary>The lengths for a bar as it is formed.</summary>
+    /// <param name="formed">What the forming model says of the bar on the die.</param>
+    /// <exception cref="ArgumentNullException">The formed bend is null.</exception>
+    public EndAllowance On(FormedBend formed)
+    {
+        Guard.NotNull(formed, nameof(formed));
+        return AreFromModel ? For(formed, Trim) : this;
+    }
+
+    /// <summary>The lengths themselves, for a blank that is laid out.</summary>
+    internal static EndAllowance Given(EndAllowance ends, string name) => Guard.NotNull(ends, name).AreFromModel
+        ? throw Guard.Refused(name, "must be given lengths", "are those of a forming model")
+        : ends;
+
+    /// <summary>The three lengths in millimeters, or that the model says them.</summary>
+    public override string ToString() => AreFromModel
+        ? Invariant($"as the bender leaves them, {_trim * 1e3:0.##} mm trim")
+        : Invariant($"{StartMeters * 1e3:0.##} mm at the start, {EndMeters * 1e3:0.##} mm at the end, {_trim * 1e3:0.##} mm trim");
 }

@@ -12,18 +12,15 @@ namespace BendMath;
 /// </summary>
 public sealed class RingClosure
 {
-    private readonly double _rootOpening;
-
     private readonly double _gap;
 
     private readonly double _stretch;
 
-    private RingClosure(DevelopedLayout layout, TrimCut cut, double rootOpening)
+    private RingClosure(DevelopedLayout layout, JointPreparation joint)
     {
         Layout = layout;
-        Cut = cut;
-        _rootOpening = rootOpening;
-        _gap = cut == TrimCut.Together ? layout.Kerf.Meters : rootOpening;
+        Joint = joint;
+        _gap = joint.IsCutTogether ? layout.Kerf.Meters : joint.OpeningMeters;
         _stretch = layout.Ring.CentroidRadius.Meters * layout.Ring.TotalCurvature;
         Advisories = [.. Doubts()];
     }
@@ -31,11 +28,8 @@ public sealed class RingClosure
     /// <summary>The layout of the ring.</summary>
     public DevelopedLayout Layout { get; }
 
-    /// <summary>How the ends are cut.</summary>
-    public TrimCut Cut { get; }
-
-    /// <summary>Distance between the ends when they are welded; zero for ends that touch.</summary>
-    public Length RootOpening => Length.FromMeters(_rootOpening);
+    /// <summary>How the ends are cut and how far apart they are welded.</summary>
+    public JointPreparation Joint { get; }
 
     /// <summary>
     /// Gap between the ends as the ring comes off the saw, along the line of centroids: the root opening when cut one by one, one saw cut
@@ -72,7 +66,7 @@ public sealed class RingClosure
     /// Range: the ring stays round; a stiff one pulled together at its ends becomes pointed there instead.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length DiameterChange => Length.FromMeters((_rootOpening - _gap) / Math.PI);
+    public Length DiameterChange => Length.FromMeters((Joint.OpeningMeters - _gap) / Math.PI);
 
     /// <summary>Change of the diameter when the ends are pulled together until they touch.</summary>
     /// <remarks>
@@ -88,32 +82,30 @@ public sealed class RingClosure
     /// Range: as <see cref="DiameterChange"/>.
     /// Source: <see cref="Sources.Definition"/>
     /// </remarks>
-    public Length DiameterChangeAtFullLength => Length.FromMeters(_rootOpening / Math.PI);
+    public Length DiameterChangeAtFullLength => Length.FromMeters(Joint.OpeningMeters / Math.PI);
 
     /// <summary>What is doubtful, and what to mind when it is welded.</summary>
     public IReadOnlyList<Advisory> Advisories { get; }
 
     /// <summary>Trims and closes a ring.</summary>
     /// <param name="layout">The layout of a full ring; its trim is what overlaps.</param>
-    /// <param name="cut">How the ends are cut.</param>
-    /// <param name="rootOpening">Distance between the ends when they are welded, less than a tenth of the developed length; zero for ends
-    /// that touch.</param>
-    /// <exception cref="ArgumentNullException">The layout is null.</exception>
-    /// <exception cref="ArgumentException">The layout is not of a full ring, or its saw cut is a tenth of it.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The cut is not a defined value or the root opening is outside its range.</exception>
-    public static RingClosure For(DevelopedLayout layout, TrimCut cut, Length rootOpening)
+    /// <param name="joint">How its ends are cut, and their root opening, less than a tenth of the developed length.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">The layout is not of a full ring, or its saw cut or the root opening is a tenth of
+    /// it.</exception>
+    public static RingClosure For(DevelopedLayout layout, JointPreparation joint)
     {
         double most = Guard.NotNull(layout, nameof(layout)).DevelopedLength.Meters / 10;
-        Guard.Defined(cut, nameof(cut));
-        double opening = Guard.NonNegative(rootOpening, nameof(rootOpening));
+        double opening = Guard.NotNull(joint, nameof(joint)).OpeningMeters;
         CheckFull(layout);
         return layout.Kerf.Meters >= most
             ? throw Guard.Refused(nameof(layout), $"must have a saw cut of less than a tenth of the ring, {Guard.MillimetersText(most)}",
                 $"has one of {Guard.Text(layout.Kerf)}")
             : opening >= most
-                ? throw Guard.Fault(nameof(rootOpening), rootOpening,
-                    $"must be less than a tenth of the developed length, {Guard.MillimetersText(most)}")
-            : new(layout, cut, opening);
+                ? throw Guard.Refused(nameof(joint),
+                    $"must have a root opening of less than a tenth of the ring, {Guard.MillimetersText(most)}",
+                    $"has one of {Guard.MillimetersText(opening)}")
+            : new(layout, joint);
     }
 
     /// <summary>Trims and closes a ring, unless it is too small for the saw cut or the root opening.</summary>
@@ -126,19 +118,18 @@ public sealed class RingClosure
     public static bool TryFor(DevelopedLayout layout, JointPreparation joint, [NotNullWhen(true)] out RingClosure? closure)
     {
         CheckFull(Guard.NotNull(layout, nameof(layout)));
-        Length opening = Guard.NotNull(joint, nameof(joint)).RootOpening;
+        double opening = Guard.NotNull(joint, nameof(joint)).OpeningMeters;
         closure =
-            Math.Max(layout.Kerf.Meters, opening.Meters) < layout.DevelopedLength.Meters / 10 ? new(layout, joint.Cut, opening.Meters)
-                : null;
+            Math.Max(layout.Kerf.Meters, opening) < layout.DevelopedLength.Meters / 10 ? new(layout, joint) : null;
         return closure is not null;
     }
 
     /// <summary>Cuts, gap and change of diameter in millimeters.</summary>
     public override string ToString() =>
         Invariant(
-            $"{(Cut == TrimCut.Together ? "both ends cut together" : "ends cut one by one")}: {LengthBetweenCuts.Millimeters:0.##} mm "
+            $"{Joint.Words}: {LengthBetweenCuts.Millimeters:0.##} mm "
                 + $"from cut to cut, gap {_gap * 1e3:0.##} mm, diameter {DiameterChange.Millimeters:+0.##;-0.##;0} mm at a root opening "
-                + $"of {_rootOpening * 1e3:0.##} mm");
+                + $"of {Joint.OpeningMeters * 1e3:0.##} mm");
 
     private static void CheckFull(DevelopedLayout layout)
     {
@@ -150,7 +141,7 @@ public sealed class RingClosure
 
     private IEnumerable<Advisory> Doubts()
     {
-        if (Cut == TrimCut.Together && Layout.Ends.Trim < Layout.Kerf)
+        if (Joint.IsCutTogether && Layout.Ends.Trim < Layout.Kerf)
         {
             yield return new("no-overlap",
                 Invariant(
@@ -159,7 +150,7 @@ public sealed class RingClosure
                             Sources.Definition);
         }
 
-        if (_rootOpening > 0)
+        if (Joint.OpeningMeters > 0)
         {
             yield return new("welded-ring",
                 "A weld draws the ends together as it cools; by how much depends on joint and welder, so weld a trial ring. Where it "

@@ -6,10 +6,10 @@ namespace BendMath.Learning;
 /// </summary>
 internal static class ChangeSearch
 {
-    public static IReadOnlyList<ShopChange> Changes(Die die, DieChoice choice, BendAnalysis analysis)
+    public static IReadOnlyList<ShopChange> Changes(Die die, DieChoice choice)
     {
-        IReadOnlyList<FormingSetting> settings = choice.Model.SettingsOn(analysis, die);
-        return settings.Count == 0 ? [AnotherDie(die, choice, analysis)] : [.. settings.Select(setting => Change(setting, choice))];
+        IReadOnlyList<FormingSetting> settings = choice.Model.SettingsOn(choice.Analysis, die);
+        return settings.Count == 0 ? [AnotherDie(die, choice)] : [.. settings.Select(setting => Change(setting, choice))];
     }
 
     private static ShopChange Change(FormingSetting setting, DieChoice choice)
@@ -21,18 +21,18 @@ internal static class ChangeSearch
             : new(setting.NoneLeaves(wanted), setting);
     }
 
-    private static ShopChange AnotherDie(Die die, DieChoice choice, BendAnalysis analysis)
+    private static ShopChange AnotherDie(Die die, DieChoice choice)
     {
-        DieOutcome here =
-            choice.Outcomes.FirstOrDefault(outcome => outcome.Die == die)
-                ?? new(die, choice.Model.Try(analysis, die), choice.Release, choice.Wanted);
+        DiePrediction here =
+            choice.Predictions.FirstOrDefault(one => one.Die == die)
+                ?? DiePrediction.Of(choice.Model, choice.Analysis, die, choice.Release, choice.Wanted);
         if (here.Difference is not { } off)
         {
             return new($"Die {die.Name} leaves no ring: {here.Refusal}.");
         }
 
         bool tooWide = off > UnitsNet.Length.Zero;
-        DieOutcome? other = tooWide ? choice.NextTighter : choice.NextWider;
+        DiePrediction? other = tooWide ? choice.NextTighter : choice.NextWider;
         string neighbor = other is null
             ? $"there is no die in the rack that leaves a {(tooWide ? "tighter" : "wider")} one"
             : Invariant(

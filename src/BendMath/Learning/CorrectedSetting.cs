@@ -6,7 +6,7 @@ namespace BendMath.Learning;
 /// A setting of the model that is corrected: the correction is taken off the wanted ring first and put on the formed bar last.
 /// </summary>
 internal sealed class CorrectedSetting(FormingSetting basis, CurvatureRatioCorrection correction, BendAnalysis analysis)
-    : FormingSetting(basis.Kind, basis.LeastMeters, basis.MostMeters, basis.CurrentMeters)
+    : FormingSetting(basis.IsStroke, basis.LeastMeters, basis.MostMeters, basis.CurrentMeters)
 {
     internal override FormedBend? Form(double value) => basis.Form(value) is { } formed ? correction.Correct(formed) : null;
 

@@ -1,3 +1,4 @@
+using BendMath.Distortion;
 using BendMath.Evidence;
 using BendMath.Forming;
 using BendMath.Forming.Variation;
@@ -8,21 +9,9 @@ using UnitsNet;
 
 namespace BendMath.Learning;
 
-/// <summary>What an interval rests on.</summary>
-public enum IntervalBasis
-{
-    /// <summary>The scatter of measured rings: a prediction interval.</summary>
-    MeasuredRings,
-
-    /// <summary>What may differ from ring to ring, such as the yield of the metal: bounds, without a chance.</summary>
-    Scatter,
-
-    /// <summary>Nothing: there is no interval.</summary>
-    None,
-}
-
 /// <summary>
-/// What a die is expected to leave, how far the ring may be off, and the chance that it is within a tolerance. Immutable and thread-safe.
+/// What a die is expected to leave, how far the ring may be off, and, set against a wanted ring, the chance that it is within a tolerance
+/// and the risk to the section. Immutable and thread-safe.
 /// </summary>
 /// <remarks>
 /// Equation: R + n = (R_predicted + n)·exp(±t·s·√(1 + h₀)), t of Student's distribution with n_rings − p degrees of freedom, h₀ the
@@ -37,45 +26,52 @@ public sealed class DiePrediction
 
     private readonly InputVariation _scatter;
 
+    private readonly DistortionSettings _settings;
+
+    private readonly Length? _tolerance;
+
     private readonly ScatterBars? _bars;
 
-    private readonly RingPrediction? _prediction;
+    private Known? _known;
 
     private RingBounds? _range;
 
-    private DiePrediction(FormingModel model, BendAnalysis analysis, Die die, Release release, FormingTrial trial, InputVariation? scatter,
-        ScatterBars? bars)
+    private DistortionReport? _distortion;
+
+    private DiePrediction(FormingModel model, BendAnalysis analysis, Die die, Release release, InputVariation? scatter,
+        DistortionSettings? settings = null)
     {
         Model = model;
         Die = die;
         Release = release;
-        Formed = trial.Formed;
         _analysis = analysis;
         _scatter = scatter ?? new InputVariation(analysis.Material.YieldRange);
-        _bars = bars;
+        _settings = settings ?? DistortionSettings.Default;
+        FormingTrial trial = model.Try(analysis, die);
+        Formed = trial.Formed;
         Refusal = trial.Refusal ?? (Formed!.IsStraightWhen(release) ? "the bar springs back straight" : null);
-        if (Refusal is not null)
+        Ring = Refusal is null ? Formed!.RingWhen(release) : null;
+    }
+
+    private DiePrediction(DiePrediction plain, BendRadius wanted, Length? tolerance, ScatterBars? bars)
+    {
+        Model = plain.Model;
+        Die = plain.Die;
+        Release = plain.Release;
+        Formed = plain.Formed;
+        Ring = plain.Ring;
+        Refusal = plain.Refusal;
+        _analysis = plain._analysis;
+        _scatter = plain._scatter;
+        _settings = plain._settings;
+        _tolerance = tolerance;
+        _bars = bars;
+        if (Ring is not null)
         {
-            ChanceNote = Refusal;
-            return;
+            Difference = Length.FromMeters(Ring.RadiusTo(wanted.Reference).Meters - wanted.Radius);
         }
 
-        Ring = Formed!.RingWhen(release);
-        _prediction = model.PredictionOf(analysis, die);
-        if (_prediction is null)
-        {
-            if (_scatter.RefusalFor(model, analysis) is { } refusal)
-            {
-                throw Guard.Refused(nameof(scatter), refusal);
-            }
-
-            ChanceNote = model.Evidence.Count switch
-            {
-                0 => "no measured rings, so no scatter is known",
-                1 => "one measured ring shows no scatter",
-                _ => "the measured rings leave no scatter to see",
-            };
-        }
+        Chance = tolerance is { } accepted ? ChanceWithin(wanted, accepted) : null;
     }
 
     /// <summary>Share of rings the interval is to hold: 95 %. A setting, not a finding.</summary>
@@ -99,19 +95,39 @@ public sealed class DiePrediction
     /// <summary>Why the die leaves no ring, or null.</summary>
     public string? Refusal { get; }
 
-    /// <summary>What the interval rests on.</summary>
-    public IntervalBasis Basis => Refusal is not null ? IntervalBasis.None
-        : _prediction is not null ? IntervalBasis.MeasuredRings
-        : Range.InsideDiameter is null ? IntervalBasis.None
-        : IntervalBasis.Scatter;
+    /// <summary>
+    /// Finished less wanted radius, to the line the wanted ring is measured to; positive when the ring is too wide. Null when there is no
+    /// ring or none is wanted.
+    /// </summary>
+    public Length? Difference { get; }
+
+    /// <summary>
+    /// Chance of being within the tolerance; null where no tolerance is given, or no scatter is known and <see cref="ChanceNote"/> says
+    /// why.
+    /// </summary>
+    public Ratio? Chance { get; }
+
+    /// <summary>The distortion checks, or null when the die leaves no ring.</summary>
+    public DistortionReport? Distortion =>
+        Ring is null ? null : _distortion ?? Once.Keep(ref _distortion, DistortionReport.Of(Formed!.Loaded, _settings));
+
+    /// <summary>The worst level of distortion, or null when the die leaves no ring.</summary>
+    public RiskLevel? Risk => Distortion?.Level;
+
+    /// <summary>
+    /// Whether the interval rests on the scatter of measured rings: a prediction interval. Otherwise it is bounds over what may differ from
+    /// ring to ring, such as the yield of the metal, without a chance; or there is none.
+    /// </summary>
+    public bool IsIntervalMeasured => Measured is not null;
 
     /// <summary>Inside diameters to expect, or null; <see cref="IntervalNote"/> says from what, or why not.</summary>
-    public LengthRange? Interval => Refusal is not null ? null : _prediction is not null ? IntervalAt(Confidence) : Range.InsideDiameter;
+    public LengthRange? Interval =>
+        Refusal is not null ? null : IsIntervalMeasured ? IntervalAt(Confidence) : Range.InsideDiameter;
 
     /// <summary>What the interval is, or why there is none.</summary>
     public string IntervalNote =>
         Refusal
-            ?? (_prediction is not null ? MeasuredNote()
+            ?? (IsIntervalMeasured ? MeasuredNote()
                 : Range.InsideDiameter is null ? $"{ChanceNote}; {Range.Note}" : $"bounds for {_scatter}, not a measured scatter");
 
     /// <summary>
@@ -122,8 +138,21 @@ public sealed class DiePrediction
             ?? Once.Keep(ref _range,
                 RingBounds.Of(new RingResponse(Model, _analysis, Die, Release, _scatter, _bars), _scatter, 2 * Math.PI));
 
-    /// <summary>Why there is no chance, or null when there is one.</summary>
-    public string? ChanceNote { get; }
+    /// <summary>Why no chance can be named, or null when one can.</summary>
+    public string? ChanceNote => Refusal ?? Scattered.ChanceNote;
+
+    /// <summary>Die, ring, interval, chance and risk in a sentence.</summary>
+    public string Sentence => Ring is null
+        ? $"{Die.Name}: leaves no ring, {Refusal}."
+        : Invariant(
+            $"{Die.Name}: {Ring.InsideDiameter.Millimeters:0.0} mm inside "
+                + $"diameter{Beside()}; {(Interval is { } range ? Invariant($"{range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} "
+                + $"mm, {IntervalNote}") : $"no interval, {IntervalNote}")}{ChanceText()}; risk of "
+                + $"distortion {Distortion!.Level.ToString().ToLowerInvariant()} ({Distortion.Findings[0].Check}).");
+
+    private RingPrediction? Measured => Refusal is null ? Scattered.Prediction : null;
+
+    private Known Scattered => _known ?? Once.Keep(ref _known, Find());
 
     /// <summary>What a die is expected to leave by a model.</summary>
     /// <param name="model">How the bender forms; a fit's model brings the scatter of its rings.</param>
@@ -141,14 +170,15 @@ public sealed class DiePrediction
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(die, nameof(die));
         Guard.Defined(release, nameof(release));
-        return new(model, analysis, die, release, model.Try(analysis, die), scatter, null);
+        DiePrediction prediction = new(model, analysis, die, release, scatter);
+        _ = prediction.ChanceNote;
+        return prediction;
     }
 
-    /// <summary>The same for a die that was tried.</summary>
-    internal static DiePrediction Of(FormingModel model, BendAnalysis analysis, DieOutcome outcome, Release release, InputVariation scatter,
-        ScatterBars bars) =>
-        new(model, analysis, outcome.Die, release, outcome.Formed is { } formed ? formed : FormingTrial.Refused(outcome.Refusal!), scatter,
-            bars);
+    /// <summary>The same, set against a wanted ring; without a tolerance nothing is asked of the scatter before somebody does.</summary>
+    internal static DiePrediction Of(FormingModel model, BendAnalysis analysis, Die die, Release release, BendRadius wanted,
+        Length? tolerance = null, DistortionSettings? settings = null, InputVariation? scatter = null, ScatterBars? bars = null) =>
+        new(new(model, analysis, die, release, scatter, settings), wanted, tolerance, bars);
 
     /// <summary>Inside diameters that hold a share of rings, from measured scatter; null where no scatter is known.</summary>
     /// <param name="share">Above 0 and below 1.</param>
@@ -161,7 +191,7 @@ public sealed class DiePrediction
             throw Guard.Fault(nameof(share), share, "must be below 100 %");
         }
 
-        if (_prediction is not { } scatter)
+        if (Measured is not { } scatter)
         {
             return null;
         }
@@ -185,7 +215,7 @@ public sealed class DiePrediction
     {
         double half = Guard.Positive(tolerance, nameof(tolerance)) / 2;
         double radius = Guard.NotNull(wanted, nameof(wanted)).Radius;
-        if (_prediction is not { } scatter)
+        if (Measured is not { } scatter)
         {
             return null;
         }
@@ -206,6 +236,31 @@ public sealed class DiePrediction
                 + $"diameter{(Interval is { } range ? Invariant($", {range.Low.Millimeters:0.0} to {range.High.Millimeters:0.0} mm "
                 + $"({IntervalNote})") : $" ({IntervalNote})")}");
 
+    private Known Find()
+    {
+        if (Model.PredictionOf(_analysis, Die) is { } prediction)
+        {
+            return new(prediction, null);
+        }
+
+        return _scatter.RefusalFor(Model, _analysis) is { } refusal
+            ? throw Guard.Refused("scatter", refusal)
+            : new(null, Model.Evidence.Count switch
+            {
+                0 => "no measured rings, so no scatter is known",
+                1 => "one measured ring shows no scatter",
+                _ => "the measured rings leave no scatter to see",
+            });
+    }
+
+    private string Beside() => Difference is not { } off ? string.Empty
+        : 2 * Math.Abs(off.Millimeters) < 0.05 ? ", as wanted"
+        : Invariant($", {2 * Math.Abs(off.Millimeters):0.0} mm {(off.Meters > 0 ? "wider" : "tighter")} than wanted");
+
+    private string ChanceText() => _tolerance is not { } tolerance ? string.Empty
+        : Chance is { } chance ? Invariant($"; within {tolerance.Millimeters:0.0} mm in {chance.Percent:0} of 100 rings")
+        : $"; no chance can be named: {ChanceNote}";
+
     private string MeasuredNote()
     {
         string rings = Counted.Text(Model.Evidence.Count, "measured ring");
@@ -213,4 +268,7 @@ public sealed class DiePrediction
             ? $"{rings} scatter too much for an interval: measure more"
             : Invariant($"{Confidence.Percent:0} % of rings, from the scatter of {rings}");
     }
+
+    /// <summary>What measured rings tell of the scatter, or why nothing.</summary>
+    private sealed record Known(RingPrediction? Prediction, string? ChanceNote);
 }

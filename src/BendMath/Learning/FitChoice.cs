@@ -8,12 +8,12 @@ namespace BendMath.Learning;
 internal static class FitChoice
 {
     public static (LeastSquares Fit, string Reason) Of(IReadOnlyList<double> x, IReadOnlyList<double> y, IReadOnlyList<double> stamps,
-        FitForm? asked)
+        bool? asked)
     {
         LeastSquares ratio = new(x, y, sloped: false);
-        if (asked is { } form)
+        if (asked is { } sloped)
         {
-            return (form == FitForm.Ratio ? ratio : new(x, y, sloped: true), "The form was asked for.");
+            return (sloped ? new(x, y, sloped: true) : ratio, "The form was asked for.");
         }
 
         int dies = stamps.Distinct().Count();

@@ -21,7 +21,7 @@ public sealed class FittedRing
         StudentizedResidual = fit.Studentized(place);
         OddChance = fit.OddChance(place) is { } chance ? Ratio.FromDecimalFractions(chance) : null;
         _deleted = fit.Deleted[place];
-        IsAlone = fit.IsAlone(place) && Math.Abs(_deleted!.Value) > HypothesisAgreement.Limit.DecimalFractions;
+        IsAlone = fit.IsAlone(place) && Math.Abs(_deleted!.Value) > Hypothesis.AgreementLimit.DecimalFractions;
     }
 
     /// <summary>The measured ring.</summary>

@@ -6,16 +6,6 @@ using UnitsNet;
 
 namespace BendMath.Learning;
 
-/// <summary>What a fit to measured rings may be.</summary>
-public enum FitForm
-{
-    /// <summary>One ratio of curvatures for every radius.</summary>
-    Ratio,
-
-    /// <summary>A ratio whose logarithm follows a line in radius over depth.</summary>
-    Line,
-}
-
 /// <summary>
 /// What several measured rings teach about a model: a ratio of curvatures, or a line where there are rings enough, with the scatter that is
 /// left. It yields a model for the whole plan and the chance that a ring comes out within a tolerance. Immutable and thread-safe.
@@ -31,7 +21,7 @@ public sealed class RingFit
     private readonly LeastSquares _fit;
 
     private RingFit(BendAnalysis analysis, FormingModel basis, RingGroup group, IReadOnlyList<Usable> rings, IReadOnlyList<string> leftOut,
-        FitForm? asked)
+        bool? asked)
     {
         Analysis = analysis;
         Group = group;
@@ -68,8 +58,10 @@ public sealed class RingFit
     /// <summary>The bar the fit is for.</summary>
     public BendAnalysis Analysis { get; }
 
-    /// <summary>Which of the rings at hand the fit is from.</summary>
-    public RingGroup Group { get; }
+    /// <summary>
+    /// Whether the rings are of the same stock, lying the same way, of the same metal; otherwise a wider group speaks for the bar.
+    /// </summary>
+    public bool IsOfSameBar => Group == RingGroup.SameBar;
 
     /// <summary>The rings of the fit.</summary>
     public IReadOnlyList<FittedRing> Rings { get; }
@@ -80,10 +72,12 @@ public sealed class RingFit
     /// <summary>The basis with the fitted correction: give it to a plan.</summary>
     public CurvatureRatioCorrection Model { get; }
 
-    /// <summary>One ratio or a line.</summary>
-    public FitForm Form => Model.IsLine ? FitForm.Line : FitForm.Ratio;
+    /// <summary>
+    /// Whether it is a ratio of curvatures whose logarithm follows a line in radius over depth; otherwise one ratio for every radius.
+    /// </summary>
+    public bool IsLine => Model.IsLine;
 
-    /// <summary>Why it is this form, in a sentence.</summary>
+    /// <summary>Why it is a line or one ratio, in a sentence.</summary>
     public string FormReason { get; }
 
     /// <summary>Number of rings less the number of fitted values.</summary>
@@ -112,7 +106,7 @@ public sealed class RingFit
 
     /// <summary>
     /// The ring that does not fit with the others, or null; it stays in the fit. Where the others agree to the last digit and show no
-    /// scatter, one that is off by more than <see cref="HypothesisAgreement.Limit"/>.
+    /// scatter, one that is off by more than <see cref="Hypothesis.AgreementLimit"/>.
     /// </summary>
     public FittedRing? OddRing { get; }
 
@@ -129,17 +123,15 @@ public sealed class RingFit
     /// <param name="rings">The measured rings; at least one.</param>
     /// <param name="analysis">Section and material of the bar to predict.</param>
     /// <param name="basis">The model to correct.</param>
-    /// <param name="form">One ratio or a line; null to let the rings decide.</param>
+    /// <param name="line">A line or one ratio; null to let the rings decide.</param>
     /// <exception cref="ArgumentNullException">An argument without a default is null.</exception>
     /// <exception cref="ArgumentException">There is no ring, or one is null; the basis leaves no ring on any of the measured dies, or a
     /// line is asked for from rings that do not differ in radius.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The form is not a defined value.</exception>
-    public static RingFit Of(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, FitForm? form = null)
+    public static RingFit Of(IReadOnlyList<MeasuredRing> rings, BendAnalysis analysis, FormingModel basis, bool? line = null)
     {
         Guard.Items(rings, nameof(rings), 1);
         Guard.NotNull(analysis, nameof(analysis));
         Guard.NotNull(basis, nameof(basis));
-        FitForm? asked = form is { } given ? Guard.Defined(given, nameof(form)) : null;
         (Usable[] usable, List<string> leftOut) = UsableOf(rings, basis);
         if (usable.Length == 0)
         {
@@ -147,9 +139,9 @@ public sealed class RingFit
         }
 
         (RingGroup group, IReadOnlyList<Usable> chosen) = RingGroups.For(usable, one => one.Ring, analysis, Few);
-        return asked == FitForm.Line && FitChoice.Spread(chosen.Select(one => one.Variable)) is null
+        return line == true && FitChoice.Spread(chosen.Select(one => one.Variable)) is null
             ? throw Guard.Refused(nameof(rings), "must differ in radius over depth for a line", "do not")
-            : new(analysis, basis, group, chosen, leftOut.AsReadOnly(), asked);
+            : new(analysis, basis, group, chosen, leftOut.AsReadOnly(), line);
     }
 
     /// <summary>The fit <see cref="Of"/> gives, or why the basis can speak of none of the rings.</summary>
@@ -188,8 +180,11 @@ public sealed class RingFit
 
     /// <summary>Form, number of rings and group.</summary>
     public override string ToString() =>
-        $"{(Form == FitForm.Line ? "line" : "curvature ratio")} "
+        $"{(IsLine ? "line" : "curvature ratio")} "
             + $"from {Counted.Text(Rings.Count, "ring")} {RingGroups.Words(Group, Analysis)}";
+
+    /// <summary>Which of the rings at hand the fit is from.</summary>
+    internal RingGroup Group { get; }
 
     private static (Usable[] Usable, List<string> LeftOut) UsableOf(IReadOnlyList<MeasuredRing> rings, FormingModel basis)
     {

@@ -57,7 +57,7 @@ internal static class RingFitSentences
 
         FittedRing narrow = fit.Rings.OrderBy(ring => ring.RadiusOverDepth).First();
         FittedRing wide = fit.Rings.OrderBy(ring => ring.RadiusOverDepth).Last();
-        if (fit.Form == FitForm.Line && Left(fit, wide) <= Left(fit, narrow))
+        if (fit.IsLine && Left(fit, wide) <= Left(fit, narrow))
         {
             yield return new("wider-die-tighter-ring",
                 Invariant(
@@ -88,7 +88,7 @@ internal static class RingFitSentences
                 + $"is {Curved(Math.Exp(odd.DeletedResidual!.Value))} than the others predict, and they agree to the last digit. Was it "
                 + $"read rightly, was it that bar, that die? It is still in the fit.");
 
-    private static string Finding(RingFit fit) => fit.Form == FitForm.Ratio
+    private static string Finding(RingFit fit) => !fit.IsLine
         ? $"The rings are {Curved(fit.Model.Ratio)} than it says."
         : Invariant(
             $"The rings are {(Curved(fit.Model.RatioAt(fit.Rings.Min(ring => ring.RadiusOverDepth))))} than it says at a radius "

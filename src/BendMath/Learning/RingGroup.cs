@@ -1,7 +1,7 @@
 namespace BendMath.Learning;
 
 /// <summary>Which of the measured rings a fit is from, from the narrowest to the widest.</summary>
-public enum RingGroup
+internal enum RingGroup
 {
     /// <summary>Rings of the same stock, lying the same way, of the same metal.</summary>
     SameBar,

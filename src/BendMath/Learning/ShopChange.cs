@@ -50,12 +50,9 @@ public sealed class ShopChange
     {
         Guard.NotNull(model, nameof(model));
         Guard.NotNull(die, nameof(die));
-        return ChangesFor(die, DieChoice.For(rack, analysis, wanted, model, release), analysis);
+        return ChangeSearch.Changes(die, DieChoice.For(rack, analysis, wanted, model, release));
     }
 
     /// <summary>The sentence.</summary>
     public override string ToString() => Sentence;
-
-    internal static IReadOnlyList<ShopChange> ChangesFor(Die die, DieChoice choice, BendAnalysis analysis) =>
-        Learning.ChangeSearch.Changes(die, choice, analysis);
 }

@@ -6,22 +6,6 @@ using UnitsNet;
 
 namespace BendMath.Measurement;
 
-/// <summary>What a measurement says of a ring.</summary>
-public enum RingConformity
-{
-    /// <summary>It is within the tolerance, error of the measurement included.</summary>
-    Within,
-
-    /// <summary>It is too wide, error of the measurement included.</summary>
-    TooWide,
-
-    /// <summary>It is too tight, error of the measurement included.</summary>
-    TooTight,
-
-    /// <summary>The limit lies within the error of the measurement: measure better.</summary>
-    CannotBeTold,
-}
-
 /// <summary>
 /// A measured diameter (or radius) held against the wanted one. Who claims that a ring is good, or that it is bad, takes the error of the
 /// measurement against himself; in between it cannot be told. Immutable and thread-safe.
@@ -47,10 +31,7 @@ public sealed record RingVerdict
 
         // What rounding leaves of a difference that is the tolerance still is within it.
         double limit = tolerance + 1e-12 * wanted;
-        Conformity = Math.Abs(off) + error <= limit ? RingConformity.Within
-            : off - error > limit ? RingConformity.TooWide
-            : -off - error > limit ? RingConformity.TooTight
-            : RingConformity.CannotBeTold;
+        IsWithin = Math.Abs(off) + error <= limit ? true : Math.Abs(off) - error > limit ? false : null;
     }
 
     /// <summary>What was measured, with its error.</summary>
@@ -65,13 +46,16 @@ public sealed record RingVerdict
     /// <summary>Measured less wanted: positive for a ring too wide.</summary>
     public Length Difference => Length.FromMeters(Off);
 
-    /// <summary>What the measurement says.</summary>
+    /// <summary>
+    /// Whether the ring is within the tolerance, error of the measurement included; null where the limit lies within that error and it
+    /// cannot be told. Which way a ring is beyond it, <see cref="Difference"/> says.
+    /// </summary>
     /// <remarks>
     /// Equation: within when |d| + U ≤ T; beyond when |d| − U &gt; T; d measured less wanted, U error at about 95 %, T tolerance.
     /// Range: any measure whose error is stated.
     /// Source: <see cref="Sources.Iso14253"/>
     /// </remarks>
-    public RingConformity Conformity { get; }
+    public bool? IsWithin { get; }
 
     /// <summary>Chance that the ring is within the tolerance.</summary>
     /// <remarks>
@@ -87,10 +71,10 @@ public sealed record RingVerdict
     /// <summary>The verdict in one sentence.</summary>
     public string Sentence => string.Format(
         CultureInfo.InvariantCulture,
-        Conformity switch
+        IsWithin switch
         {
-            RingConformity.Within => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
-            RingConformity.CannotBeTold =>
+            true => "Good: {0:0.##} mm {1}, within {2:0.##} mm even with the error of {3:0.##} mm.",
+            null =>
                 "Cannot be told: {0:0.##} mm {1} with an error of {3:0.##} mm, and {2:0.##} mm is accepted. Measure with an error of at "
                     + "most {4:0.##} mm.",
             _ => "Not good: {0:0.##} mm {1}, beyond {2:0.##} mm even with the error of {3:0.##} mm.",
@@ -118,7 +102,7 @@ public sealed record RingVerdict
     private double Chance()
     {
         double error = Measured.ErrorMeters / 2;
-        return error == 0 ? (Conformity == RingConformity.Within ? 1 : 0)
+        return error == 0 ? (IsWithin == true ? 1 : 0)
             : Math.Max(0, Normal.CDF(0, error, _tolerance - Off) - Normal.CDF(0, error, -_tolerance - Off));
     }
 }

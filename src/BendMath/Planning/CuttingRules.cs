@@ -21,7 +21,7 @@ public sealed record CuttingRules
     /// <exception cref="ArgumentNullException">The ends are null.</exception>
     /// <exception cref="ArgumentException">The cut style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public CuttingRules(BlankEnds ends, Length kerf, Length? barLength = null, LengthStyle? cutStyle = null)
+    public CuttingRules(EndAllowance ends, Length kerf, Length? barLength = null, LengthStyle? cutStyle = null)
     {
         Ends = Guard.NotNull(ends, nameof(ends));
         _kerf = Guard.NonNegative(kerf, nameof(kerf));
@@ -34,7 +34,7 @@ public sealed record CuttingRules
     }
 
     /// <summary>The straight ends of a blank.</summary>
-    public BlankEnds Ends { get; }
+    public EndAllowance Ends { get; }
 
     /// <summary>Width of a saw cut.</summary>
     public Length Kerf => Length.FromMeters(_kerf);
@@ -52,7 +52,7 @@ public sealed record CuttingRules
     /// <param name="cutStyle">Another rule, or null.</param>
     /// <exception cref="ArgumentException">The cut style does not round up.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public CuttingRules With(BlankEnds? ends = null, Length? kerf = null, Length? barLength = null, LengthStyle? cutStyle = null) =>
+    public CuttingRules With(EndAllowance? ends = null, Length? kerf = null, Length? barLength = null, LengthStyle? cutStyle = null) =>
         new(ends ?? Ends, kerf ?? Kerf, barLength ?? BarLength, cutStyle ?? CutStyle);
 
     /// <summary>Ends, saw and bars.</summary>

@@ -7,14 +7,19 @@ namespace BendMath.Planning;
 /// <summary>What is doubtful about a plan as a whole, beside what its formed bar says of itself.</summary>
 internal static class PlanAdvisories
 {
-    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, RingFit? fit, IReadOnlyList<HypothesisAgreement> agreements)
+    public static IEnumerable<Advisory> Of(RingJob job, PlannedRing? ring, RingFit? fit, IReadOnlyList<Hypothesis> agreements)
     {
         if (ring is { Serves: false })
         {
-            Length off = Length.FromMeters(2 * ring.Outcome.Difference!.Value.Meters);
+            Length off = Length.FromMeters(2 * ring.Prediction.Difference!.Value.Meters);
             yield return new("no-die-serves",
                 Invariant(
-                    $"No die of this rack serves: the nearest, {ring.Outcome.Die.Name}, leaves a ring {Math.Abs(off.Millimeters):0.#} mm {(off > Length.Zero ? "wider" : "tighter")} in diameter than wanted, and {job.Wanted.Tolerance.Millimeters:0.##} mm is accepted{(job.Wanted.IsToleranceGiven ? string.Empty : Invariant($" ({WantedRing.UsualTolerance.Percent:0.#} % of it, a setting)"))}. All that follows is for the ring it leaves, not for the wanted one."), Sources.Setting);
+                    $"No die of this rack serves: the nearest, {ring.Prediction.Die.Name}, leaves a ring {Math.Abs(off.Millimeters):0.#} "
+                        + $"mm {(off > Length.Zero ? "wider" : "tighter")} in diameter than wanted, "
+                        + $"and {job.Wanted.Tolerance.Millimeters:0.##} mm is "
+                        + $"accepted{(job.Wanted.IsToleranceGiven ? string.Empty : Invariant($" ({WantedRing.UsualTolerance.Percent:0.#} "
+                        + $"% of it, a setting)"))}. All that follows is for the ring it leaves, not for the wanted one."),
+                            Sources.Setting);
         }
 
         if (job.Calibration.Rings.Count > 0 && job.Calibration.Correction is null)
@@ -29,9 +34,9 @@ internal static class PlanAdvisories
             yield return advisory;
         }
 
-        if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Calibration.Correction) is { Agrees: false } used)
+        if (fit is null && agreements.FirstOrDefault(one => one.Kind == job.Calibration.Correction) is { Fits: false } used)
         {
-            string[] better = [.. agreements.Where(one => one.Agrees).Select(one => "the " + Hypothesis.Words(one.Kind))];
+            string[] better = [.. agreements.Where(one => one.Fits).Select(one => "the " + Hypothesis.Words(one.Kind))];
             yield return new("correction-disagrees",
                 Invariant(
                     $"The measured rings contradict the correction in use: {used.Sentence}. {(better.Length == 0 ? "No explanation agrees "
@@ -43,7 +48,7 @@ internal static class PlanAdvisories
             yield break;
         }
 
-        if (ring.Outcome.Formed!.Contact is { } contact
+        if (ring.Prediction.Formed!.Contact is { } contact
             && Math.Min(ring.Layout.Ends.Start.Meters, ring.Layout.Ends.End.Meters) < contact.StraightTail.Meters)
         {
             yield return new("short-ends",

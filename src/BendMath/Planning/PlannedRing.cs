@@ -20,12 +20,11 @@ public sealed class PlannedRing
 
     private RingBounds? _range;
 
-    internal PlannedRing(RingJob job, FormingModel model, DieProspect prospect)
+    internal PlannedRing(RingJob job, FormingModel model, DiePrediction prediction)
     {
-        Prospect = prospect;
-        DieOutcome outcome = prospect.Outcome;
-        FormedBend formed = outcome.Formed!;
-        Free = outcome.Ring!;
+        Prediction = prediction;
+        FormedBend formed = prediction.Formed!;
+        Free = prediction.Ring!;
         Flattened = formed.RingWhen(Release.HeldFlat);
         if (job.Scatter.RefusalFor(model, job.Analysis) is { } refusal)
         {
@@ -34,7 +33,7 @@ public sealed class PlannedRing
 
         _job = job;
         _model = model;
-        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.For(formed), job.Cutting.Kerf);
+        Layout = DevelopedLayout.For(Free, job.Analysis.Section, job.Wanted.Arc, job.Cutting.Ends.On(formed), job.Cutting.Kerf);
         Closure = job.Wanted.Joint is { } joint && RingClosure.TryFor(Layout, joint, out RingClosure? closure) ? closure : null;
         HandbookLength = Handbook(job, Free);
         CutLength = Layout.CutLengthIn(job.Cutting.CutStyle);
@@ -43,15 +42,12 @@ public sealed class PlannedRing
         BlankMass = Layout.MassOf(job.Analysis.Material.Density);
         Effort = BendEffort.Of(formed, job.Bender.Drive);
         Work = Energy.FromJoules(Layout.DevelopedLength.Meters * Effort.WorkPerLength.Newtons);
-        Serves = 2 * Math.Abs(outcome.Difference!.Value.Meters) <= job.Wanted.Tolerance.Meters * (1 + 1e-12);
+        Serves = 2 * Math.Abs(prediction.Difference!.Value.Meters) <= job.Wanted.Tolerance.Meters * (1 + 1e-12);
         Check = RingCheck.Of(Free, RoundChord(ReachOf(Free, job.Wanted.Arc), job.Cutting.CutStyle), job.Wanted.Arc);
     }
 
     /// <summary>The die with the interval of its ring, the chance of the tolerance and the risk.</summary>
-    public DieProspect Prospect { get; }
-
-    /// <summary>The die and what it leaves.</summary>
-    public DieOutcome Outcome => Prospect.Outcome;
+    public DiePrediction Prediction { get; }
 
     /// <summary>Whether the ring is within the tolerance of the job; if not, no die of the rack serves.</summary>
     public bool Serves { get; }
@@ -64,10 +60,10 @@ public sealed class PlannedRing
 
     /// <summary>The free ring over everything that scatters.</summary>
     public RingBounds Range =>
-        _range ??= RingBounds.Of(_model, _job.Analysis, Outcome.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
+        _range ??= RingBounds.Of(_model, _job.Analysis, Prediction.Die, Release.Free, _job.Wanted.Arc.Turn, _job.Scatter);
 
     /// <summary>Distortion checks of the loaded bend.</summary>
-    public DistortionReport Distortion => Prospect.Distortion!;
+    public DistortionReport Distortion => Prediction.Distortion!;
 
     /// <summary>Developed and blank length and marks, for the free ring.</summary>
     public DevelopedLayout Layout { get; }
@@ -104,7 +100,7 @@ public sealed class PlannedRing
     public RingCheck Check { get; }
 
     /// <summary>Die and ring.</summary>
-    public override string ToString() => Outcome.ToString();
+    public override string ToString() => $"{Prediction.Die}: {Free}";
 
     private static Length? Handbook(RingJob job, FinishedRing ring)
     {

@@ -13,9 +13,9 @@ namespace BendMath;
 /// </summary>
 public sealed class RingPlan
 {
-    private SecondRing? _second;
+    private TrialRing? _second;
 
-    private NextRing? _next;
+    private TrialRing? _next;
 
     private IReadOnlyList<Advisory>? _advisories;
 
@@ -27,11 +27,11 @@ public sealed class RingPlan
         Fit = calibrated.Fit;
         UsedRing = calibrated.UsedRing;
         Corrections = calibrated.Corrections;
-        Advice =
-            DieAdvice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, job.Wanted.Tolerance, Model, Release.Free, job.Distortion,
+        Choice =
+            DieChoice.For(job.Bender.Rack, job.Analysis, job.Wanted.Radius, Model, Release.Free, job.Wanted.Tolerance, job.Distortion,
                 job.Scatter);
-        Ring = Advice.Best is { } best ? new PlannedRing(job, Model, best) : null;
-        Agreements = HypothesisAgreement.Of(Corrections);
+        Ring = Choice.Best is { } best ? new PlannedRing(job, Model, best) : null;
+        Agreements = Hypothesis.AgreementOf(Corrections);
     }
 
     /// <summary>The job.</summary>
@@ -50,35 +50,33 @@ public sealed class RingPlan
     public IReadOnlyList<RingDiagnosis> Corrections { get; }
 
     /// <summary>Each kind of explanation held against all measured rings; empty when they are of fewer than two dies.</summary>
-    public IReadOnlyList<HypothesisAgreement> Agreements { get; }
+    public IReadOnlyList<Hypothesis> Agreements { get; }
 
     /// <summary>
     /// Which die to take, with chances where measured rings give them, and what to change; judged as the ring comes off, free.
     /// </summary>
-    public DieAdvice Advice { get; }
-
-    /// <summary>Every die against the wanted ring.</summary>
-    public DieChoice Choice => Advice.Choice;
+    public DieChoice Choice { get; }
 
     /// <summary>
     /// On which die a second ring would tell the explanations of the rings apart; null unless rings of one die have more than one
     /// explanation that fits.
     /// </summary>
-    public SecondRing? SecondRing =>
+    public TrialRing? TrialToTellApart =>
         _second ??= Agreements.Count == 0 && Corrections.Count > 0
             && Corrections[Corrections.Count - 1].Hypotheses.Count(one => one.Fits) > 1
-        ? SecondRing.For(Corrections[Corrections.Count - 1], Job.Bender.Rack, Job.Calibration.MeasuringError)
+        ? TrialRing.ToTellApart(Corrections[Corrections.Count - 1], Job.Bender.Rack, Job.Calibration.MeasuringError)
         : null;
 
     /// <summary>Which test ring would narrow the interval of the wanted ring most; null unless several rings are fitted.</summary>
-    public NextRing? NextRing => _next ??= Fit is null ? null : NextRing.For(Fit, Job.Bender.Rack, Job.Wanted.Radius, Release.Free);
+    public TrialRing? TrialToNarrow =>
+        _next ??= Fit is null ? null : TrialRing.ToNarrow(Fit, Job.Bender.Rack, Job.Wanted.Radius, Release.Free);
 
     /// <summary>The plan on the best die, or null when no die leaves a ring.</summary>
     public PlannedRing? Ring { get; }
 
     /// <summary>What is doubtful about the plan, what stops the job first.</summary>
     public IReadOnlyList<Advisory> Advisories =>
-        _advisories ??= [.. PlanAdvisories.Of(Job, Ring, Fit, Agreements), .. Ring?.Outcome.Formed!.Advisories ?? [],
+        _advisories ??= [.. PlanAdvisories.Of(Job, Ring, Fit, Agreements), .. Ring?.Prediction.Formed!.Advisories ?? [],
             .. Ring?.Closure?.Advisories ?? []];
 
     /// <summary>Plans a job. Every job that could be made has a plan: what is doubtful about it, <see cref="Advisories"/> say.</summary>
@@ -87,8 +85,8 @@ public sealed class RingPlan
     public static RingPlan For(RingJob job) => new(Guard.NotNull(job, nameof(job)));
 
     /// <summary>
-    /// What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one, <see cref="NextBend"/>
-    /// says.
+    /// What a measurement of the finished ring says: good, not good, or not to be told. How to bend the next one,
+    /// <see cref="BendCorrection"/> says.
     /// </summary>
     /// <param name="diameter">The measured diameter with its error, to the line the wanted ring is measured to.</param>
     /// <exception cref="ArgumentNullException">The diameter is null.</exception>
@@ -96,5 +94,5 @@ public sealed class RingPlan
         RingVerdict.Of(Guard.NotNull(diameter, nameof(diameter)), 2 * Job.Wanted.Radius.Value, Job.Wanted.Tolerance);
 
     /// <summary>Job and best die.</summary>
-    public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring.Outcome)}";
+    public override string ToString() => $"{Job}: {(Ring is null ? "no die leaves a ring" : Ring)}";
 }

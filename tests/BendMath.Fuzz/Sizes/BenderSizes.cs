@@ -89,8 +89,9 @@ internal static class BenderSizes
             rigid.Add("rigid", Made.Of(true));
             return frame.Maker.MakeAnew(typeof(ThreePointSetup), rigid);
         });
-        rules.SetMade<BenderStiffness>("stiffness",
-            frame => frame.Value("rigid", false) ? Made.Of(null) : frame.Maker.MakeAnew(typeof(BenderStiffness), frame));
+        rules.SetMade<ForcePerLength>("stiffness", frame => frame.Value("rigid", false)
+            ? Made.Of(null)
+            : Made.Of(Force.FromNewtons(frame.Scene.Cut(frame.Tape.Log(10, 1e6))) / frame.Length(frame.Tape.Log(1e-5, 1e-2))));
         rules.Set("ThreePointSetup.halfSpan", frame =>
         {
             double least = 1.2 * frame.Scene.Height;
@@ -99,8 +100,6 @@ internal static class BenderSizes
                     frame.Scene.Most));
         });
         rules.Set("ThreePointSetup.noseRadius", frame => frame.Share(Math.Min(frame.Scene.Most, 0.5 * frame.Scene.InsideRadius)));
-        rules.Set("noseForce", frame => Force.FromNewtons(frame.Scene.Cut(frame.Tape.Log(10, 1e6))));
-        rules.Set("give", frame => frame.Length(frame.Tape.Log(1e-5, 1e-2)));
         rules.Set("BumpBending.feed",
             frame =>
                 frame.Length(

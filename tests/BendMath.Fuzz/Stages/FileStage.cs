@@ -34,7 +34,7 @@ internal sealed class FileStage(double share) : Stage("files", share)
         string text = (string)maker.CallWith(
             (isCsv ? typeof(MeasuredRingCsv) : typeof(MeasuredRingFile)).GetMethods()
                 .First(method => method.Name == "Write" && method.ReturnType == typeof(string)),
-            isCsv ? [maker.Scene.Rings, maker.Make(typeof(CsvStyle), null)] : [maker.Scene.Rings]).Value!;
+            isCsv ? [maker.Scene.Rings, maker.Make(typeof(bool), null)] : [maker.Scene.Rings]).Value!;
         if (reader == nameof(RingJobFile))
         {
             text = JobText.Of(JsonNode.Parse(text)!.AsObject(), maker);
@@ -62,7 +62,7 @@ internal sealed class FileStage(double share) : Stage("files", share)
                     ? new($"a fault of more than {LongestFault} letters: {lengthy.ToString()![..80]}…", reader, text)
                 : isSound && faults.Count > 0 && reader != nameof(RingJobFile)
                     ? new($"a file the library wrote has the fault: {faults[0]}", reader, text)
-                : reading is RingJobReading jobs
+                : reading is RingJobFile jobs
                     ? jobs.Jobs.Select(entry => PlanCheck.Of(entry.Job, () => text, out _)).FirstOrDefault(failure => failure is not null)
                 : null;
         }
@@ -77,13 +77,13 @@ internal sealed class FileStage(double share) : Stage("files", share)
         switch (reader)
         {
             case nameof(RingJobFile):
-                RingJobReading jobs = RingJobFile.Read(text);
+                RingJobFile jobs = RingJobFile.Read(text);
                 return (jobs, jobs.Faults);
             case nameof(MeasuredRingFile):
-                MeasuredRingReading rings = MeasuredRingFile.Read(text);
+                MeasuredRingFile rings = MeasuredRingFile.Read(text);
                 return (rings, rings.Faults);
             default:
-                MeasuredRingCsvReading rows = MeasuredRingCsv.Read(text);
+                MeasuredRingCsv rows = MeasuredRingCsv.Read(text);
                 return (rows, rows.Faults);
         }
     }

@@ -100,7 +100,7 @@ internal static class ExampleValues
             BendRadius.InsideDiameter(Length.FromMillimeters(590)), Release.Free), new WrapBending(Setup));
 
     private static readonly BarPart Curve =
-        BarPart.Bend(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
+        BarPart.BendLeft(Plan.Ring!.Free, Angle30.FlangeOut, ArcExtent.Of(Angle.FromDegrees(90)));
 
     private static readonly BentBar Curved =
         BentBar.For([BarPart.Straight(Length.FromMillimeters(200)), Curve], Ends, Length.FromMillimeters(2));
@@ -116,7 +116,6 @@ internal static class ExampleValues
     private static readonly HeightReading[] Heights =
         [.. new[] { 1, 0, 2, 0.5 }.Select((height, i) => new HeightReading(Angle.FromDegrees(90 * i), Length.FromMillimeters(height), Length.FromMillimeters(height + 0.5)))];
 
-    private static readonly RingPlaces Places = RingPlaces.Of(Plan.Ring!.Layout);
     private static readonly RingFit Fitted = RingFit.Of(
         [Measured, OnAnotherDie.Ring, new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(493)), Release.Free),
             new(Die250, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(488)), Release.Free)],
@@ -128,20 +127,20 @@ internal static class ExampleValues
     private static readonly MeasuredRing Remembered =
         new(Die250, Loaded.Analysis, RingReading.TapeAroundInside(Length.FromMillimeters(1540)), Release.Free, Marked, "14 March");
 
-    private static readonly DieAdvice Advice =
-        DieAdvice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Length.FromMillimeters(5),
-            Fitted.Model, Release.Free);
+    private static readonly DieChoice Advice =
+        DieChoice.For(Rack, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(500)),
+            Fitted.Model, Release.Free, Length.FromMillimeters(5));
 
-    private static readonly SecondRing Second = SecondRing.For(Correction, Rack, Length.FromMillimeters(0.5));
+    private static readonly TrialRing Second = TrialRing.ToTellApart(Correction, Rack, Length.FromMillimeters(0.5));
 
-    private static readonly NextRing Next =
-        NextRing.For(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
+    private static readonly TrialRing Next =
+        TrialRing.ToNarrow(Fitted, Rack, BendRadius.InsideDiameter(Length.FromMillimeters(500)), Release.Free);
 
     private static readonly ArgumentException Refused = Assert.Throws<ArgumentException>(() => new DieRack([]));
 
-    private static readonly MeasuredRingCsvReading Rows = MeasuredRingCsv.Read("die\nA");
+    private static readonly MeasuredRingCsv Rows = MeasuredRingCsv.Read("die\nA");
 
-    private static readonly RingJobReading Reading = RingJobFile.Read(Json.JobTexts.Sound);
+    private static readonly RingJobFile Reading = RingJobFile.Read(Json.JobTexts.Sound);
     private static readonly (Ratio Strain, Pressure Stress)[] CurvePoints =
     [
         (Ratio.FromPercent(0.141), Pressure.FromMegapascals(290)),
@@ -246,7 +245,6 @@ internal static class ExampleValues
         ClosedPair.Of(Paired, Angle30.FlangeOut),
         new PairBending(),
         new PairBending().Form(Loaded.Analysis, Paired),
-        BenderStiffness.From(Force.FromKilonewtons(5), Length.FromMillimeters(1.2)),
         Drive,
         BendEffort.Of(new WrapBending().Form(Loaded.Analysis, Paired), Drive),
         Rack,
@@ -266,10 +264,9 @@ internal static class ExampleValues
         Correction,
         Correction.Hypotheses[0],
         OnAnotherDie,
-        HypothesisAgreement.Of([Correction, OnAnotherDie])[0],
+        Hypothesis.AgreementOf([Correction, OnAnotherDie])[0],
         Correction.Find(HypothesisKind.CurvatureRatio)!.Model!,
         Plan.Choice,
-        Plan.Choice.Outcomes[0],
         Plan.Ring!.Effort,
         ArcExtent.FullRing,
         Ends,
@@ -280,11 +277,8 @@ internal static class ExampleValues
         Curved,
         Curved.Bends[0],
         Curved.End,
-        Curved.Envelope,
-        RingClosure.For(Plan.Ring.Layout, TrimCut.Together, Length.FromMillimeters(2)),
-        Places,
-        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)),
-        Places.FromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)).Hole(Length.FromMillimeters(6)),
+        RingClosure.For(Plan.Ring.Layout, JointPreparation.CutTogether(Length.FromMillimeters(2))),
+        Plan.Ring.Layout.PlaceFromAngle(Angle.FromDegrees(30), Length.FromMillimeters(20), Length.FromMillimeters(1)),
         new CutPiece("planter rim", Length.FromMillimeters(1650), 3),
         new BarKind(Angle30, Steel),
         new BarSupply(Length.FromMeters(6)),
@@ -303,7 +297,7 @@ internal static class ExampleValues
         RingFlatness.Of(Heights, Length.FromMillimeters(30)),
         RingVerdict.Of(new(Length.FromMillimeters(501), Length.FromMillimeters(2)), Length.FromMillimeters(500), Length.FromMillimeters(2)),
         RingVerdict.Of(new(Length.FromMillimeters(501), Length.Zero), Length.FromMillimeters(500), Length.FromMillimeters(2)),
-        NextBend.For(Measured, BendRadius.InsideDiameter(Length.FromMillimeters(500))),
+        BendCorrection.For(Measured, BendRadius.InsideDiameter(Length.FromMillimeters(500))),
         DistortionSettings.Default,
         Plan.Ring.Distortion,
         Plan.Ring.Distortion.Findings[0],
@@ -331,17 +325,16 @@ internal static class ExampleValues
         Job.Wanted,
         Job.Bender,
         Job.Cutting,
-        BlankEnds.FromModel(Length.FromMillimeters(9)),
+        EndAllowance.FromModel(Length.FromMillimeters(9)),
         Job.Cutting.Ends,
         new Calibration([Measured], HypothesisKind.CurvatureRatio),
-        new JointPreparation(TrimCut.Together, Length.FromMillimeters(2)),
+        JointPreparation.CutTogether(Length.FromMillimeters(2)),
         Scattering,
         new WorkedTerm("R", "loaded radius of the inside face", 240, "mm"),
         PlanWorksheet.Of(Job, Plan.Ring)[1],
         RingBounds.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering),
-        RingBounds.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering).Influences[0],
+        RingBounds.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering).Contributions[0],
         MonteCarloSample.Of(new WrapBending(), Loaded.Analysis, Die250, Release.Free, Angle.FromDegrees(360), Scattering, count: 20),
-        SafetyNotice.All[0],
         BendSweep.Of(Loaded.Analysis),
         Loaded.Release(Release.Free).Sensitivity,
         CurvedBar.Of(Angle30.FlangeOut, BendRadius.Inside(Length.FromMillimeters(90))),
@@ -364,9 +357,9 @@ internal static class ExampleValues
         SizeSystem.UsBars,
         StandardSizes.Find("HSS2X2X1/8"),
         StandardSizes.Find("CHS 33.7x3"),
-        new SectionFigure(Angle30.FlangeOut, FigureUnit.Millimeters),
-        new BarCurvatureFigure(Bumped, FigureUnit.Millimeters),
-        new DieAdviceFigure(Advice, FigureUnit.Millimeters, Fitted),
+        BendFigure.OfSection(Angle30.FlangeOut, inInches: false),
+        BendFigure.OfCurvature(Bumped, inInches: false),
+        BendFigure.OfDies(Advice, inInches: false, Fitted),
         RingReading.ChordAgainstInside(Length.FromMillimeters(400), Length.FromMillimeters(90)),
         RingReading.Of(BendRadius.InsideDiameter(Length.FromMillimeters(490))),
         RingReading.TapeAroundOutside(Length.FromMillimeters(1700)),
@@ -379,11 +372,10 @@ internal static class ExampleValues
         LengthPreservingFiber.Of([Remembered], Angle30.FlangeOut)!,
         Second,
         Second.Options[0],
-        Second.Options[0].Predicted[0],
         Next,
         Next.Options[0],
         Advice,
-        Advice.Prospects[0],
+        Advice.Predictions[0],
         Advice.Changes[0],
         MeasuredRingFile.Read(MeasuredRingFile.Write([Remembered])),
         Rows,
@@ -507,7 +499,6 @@ internal static class ExampleValues
         ["start"] = Length.FromMillimeters(200),
         ["count"] = 40,
         ["barLength"] = Length.FromMeters(6),
-        ["give"] = Length.FromMillimeters(1.2),
         ["advantage"] = 12.0,
         ["mechanicalAdvantage"] = 12.0,
         ["shims"] = Length.FromMillimeters(2),
@@ -516,6 +507,8 @@ internal static class ExampleValues
         ["RingBounds.Of.die"] = Paired,
         ["PlanCuts.PlansOf.group"] = PlannedCuts.List!.Groups[0],
         ["PlanCuts.BarMassOf.group"] = PlannedCuts.List!.Groups[0],
+        ["RingFit.Of.line"] = false,
+        ["BendFigure.OfDies.choice"] = Advice,
         ["RingFit.Of.rings"] =
             new[] { new MeasuredRing(Paired, Loaded.Analysis, BendRadius.InsideDiameter(Length.FromMillimeters(490)), Release.Free) },
         ["MonteCarloSample.Of.die"] = Paired,
@@ -537,16 +530,6 @@ internal static class ExampleValues
         ["symbol"] = "R_1",
         ["equation"] = "1/(R + y_n)",
         ["unit"] = "mm",
-        ["SectionFigure.ToPlot.width"] = 640,
-        ["SectionFigure.ToPlot.height"] = 480,
-        ["SectionFigure.ToPng.width"] = 640,
-        ["SectionFigure.ToPng.height"] = 480,
-        ["SectionFigure.ToSvg.width"] = 640,
-        ["SectionFigure.ToSvg.height"] = 480,
-        ["SectionFigure.SavePng.width"] = 640,
-        ["SectionFigure.SavePng.height"] = 480,
-        ["SectionFigure.SaveSvg.width"] = 640,
-        ["SectionFigure.SaveSvg.height"] = 480,
         ["BendFigure.ToPlot.width"] = 640,
         ["BendFigure.ToPlot.height"] = 480,
         ["BendFigure.ToPng.width"] = 640,
@@ -578,6 +561,7 @@ internal static class ExampleValues
         [typeof(Force)] = Force.FromNewtons(500),
         [typeof(Torque)] = Torque.FromNewtonMeters(100),
         [typeof(Density)] = Density.FromKilogramsPerCubicMeter(7850),
+        [typeof(ForcePerLength)] = ForcePerLength.FromKilonewtonsPerMillimeter(4),
         [typeof(ReciprocalLength)] = ReciprocalLength.FromInverseMeters(4),
         [typeof(CancellationToken)] = CancellationToken.None,
         [typeof(ArgumentException)] = Refused,
@@ -594,7 +578,7 @@ internal static class ExampleValues
         BendAnalysis.Of(Angle30.FlangeOut, Steel),
         new(BendRadius.Inside(Length.FromMillimeters(insideRadius)), ArcExtent.FullRing),
         new(Rack, model),
-        new(BlankEnds.Of(Ends), Length.FromMillimeters(2)));
+        new(Ends, Length.FromMillimeters(2)));
 
     /// <summary>Every example that is of a type; for an abstract type, those of the types derived from it.</summary>
     public static IReadOnlyList<object> Of(Type type) => type.IsEnum

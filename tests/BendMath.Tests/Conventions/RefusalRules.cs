@@ -21,6 +21,7 @@ internal static class RefusalRules
         [typeof(Force)] = (1, " N"),
         [typeof(Density)] = (1, " kg/m³"),
         [typeof(AreaMomentOfInertia)] = (1e-12, " mm⁴"),
+        [typeof(ForcePerLength)] = (1e3, " N/mm"),
         [typeof(ReciprocalLength)] = (1, " m⁻¹"),
         [typeof(Ratio)] = (1e-2, " %"),
     };

@@ -23,15 +23,15 @@ public sealed class HostileTextTests
     [MemberData(nameof(Names))]
     public void A_name_stays_a_name(string name)
     {
-        foreach (CsvStyle style in new[] { CsvStyle.Comma, CsvStyle.Semicolon })
+        foreach (bool decimalComma in new[] { false, true })
         {
             MeasuredRing like = RingSets.Every[0];
             BarMaterial material = new(name, like.Analysis.Material.Law, like.Analysis.Material.Density);
             Die die = new(name, Length.FromMillimeters(240), ReferenceFace.InsideOfBar);
             MeasuredRing ring = new(die, BendAnalysis.Of(like.Analysis.Section, material), like.Reading, like.Release, null, name);
-            string text = MeasuredRingCsv.Write([ring], style);
+            string text = MeasuredRingCsv.Write([ring], decimalComma);
             using TextFieldParser parser = new(new StringReader(text)) { HasFieldsEnclosedInQuotes = true, TrimWhiteSpace = false };
-            parser.SetDelimiters(style == CsvStyle.Comma ? "," : ";");
+            parser.SetDelimiters(decimalComma ? ";" : ",");
             string[] headings = parser.ReadFields()!;
             string[] cells = parser.ReadFields()!;
             Assert.Equal(headings.Length, cells.Length);

@@ -18,17 +18,17 @@ public sealed class MeasuredRingCsvTests
     private const string Second = "A,,,19 1/4 in,free,flat,1 in,3/16 in,easy way,mild steel,210000,290,7850,";
 
     [Theory]
-    [InlineData(CsvStyle.Comma)]
-    [InlineData(CsvStyle.Semicolon)]
-    public void What_is_written_reads_back_the_same_to_the_last_digit(CsvStyle style)
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_is_written_reads_back_the_same_to_the_last_digit(bool decimalComma)
     {
-        string text = MeasuredRingCsv.Write(RingSets.Every, style);
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text);
+        string text = MeasuredRingCsv.Write(RingSets.Every, decimalComma);
+        MeasuredRingCsv reading = MeasuredRingCsv.Read(text);
         Assert.Empty(reading.Faults);
         Assert.Equal(RingSets.Every.Select(RingSets.Told), reading.Rings.Select(RingSets.Told));
         Assert.Equal(RingSets.Every.Select(ring => ring.Die), reading.Rings.Select(ring => ring.Die));
         Assert.Equal(RingSets.Every.Select(ring => ring.Analysis.Material), reading.Rings.Select(ring => ring.Analysis.Material));
-        Assert.Equal(text, MeasuredRingCsv.Write(reading.Rings, style));
+        Assert.Equal(text, MeasuredRingCsv.Write(reading.Rings, decimalComma));
     }
 
     [Theory]
@@ -37,13 +37,13 @@ public sealed class MeasuredRingCsvTests
     [InlineData("fr-CH")]
     public void The_culture_of_the_program_changes_nothing(string culture)
     {
-        string[] texts = [MeasuredRingCsv.Write(RingSets.Every), MeasuredRingCsv.Write(RingSets.Every, CsvStyle.Semicolon)];
+        string[] texts = [MeasuredRingCsv.Write(RingSets.Every), MeasuredRingCsv.Write(RingSets.Every, decimalComma: true)];
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
             CultureInfo.CurrentCulture = new CultureInfo(culture);
             Assert.Equal(texts[0], MeasuredRingCsv.Write(RingSets.Every));
-            Assert.Equal(texts[1], MeasuredRingCsv.Write(RingSets.Every, CsvStyle.Semicolon));
+            Assert.Equal(texts[1], MeasuredRingCsv.Write(RingSets.Every, decimalComma: true));
             Assert.All(texts,
                 text => Assert.Equal(RingSets.Every.Select(RingSets.Told), MeasuredRingCsv.Read(text).Rings.Select(RingSets.Told)));
         }
@@ -79,11 +79,11 @@ public sealed class MeasuredRingCsvTests
 
     /// <summary>No cell begins as a formula does, and yet the text comes back.</summary>
     [Theory]
-    [InlineData(CsvStyle.Comma, ',')]
-    [InlineData(CsvStyle.Semicolon, ';')]
-    public void No_cell_is_a_formula(CsvStyle style, char separator)
+    [InlineData(false, ',')]
+    [InlineData(true, ';')]
+    public void No_cell_is_a_formula(bool decimalComma, char separator)
     {
-        using CsvParser parser = new(new StringReader(MeasuredRingCsv.Write(RingSets.Every, style)), new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = $"{separator}" });
+        using CsvParser parser = new(new StringReader(MeasuredRingCsv.Write(RingSets.Every, decimalComma)), new CsvConfiguration(CultureInfo.InvariantCulture) { Delimiter = $"{separator}" });
         while (parser.Read())
         {
             Assert.All(parser.Record!, cell => Assert.False(cell.Length > 0 && "=+-@".Contains(cell[0], StringComparison.Ordinal), cell));
@@ -93,7 +93,7 @@ public sealed class MeasuredRingCsvTests
     [Fact]
     public void What_people_type_is_read()
     {
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read($"\uFEFF{Heading}\n{First}\n,,,\n\n{Second}\n");
+        MeasuredRingCsv reading = MeasuredRingCsv.Read($"\uFEFF{Heading}\n{First}\n,,,\n\n{Second}\n");
         Assert.Empty(reading.Faults);
         Assert.Equal(2, reading.Rings.Count);
         Assert.Equal(245, reading.Rings[0].Measured.Value.Millimeters, 1e-12);
@@ -109,7 +109,7 @@ public sealed class MeasuredRingCsvTests
         string text =
             $"{Heading};lowest yield [MPa];highest yield [MPa]\r\n{First};235,5;355\r\n".Replace(',', ';')
                 .Replace("235;5", "235,5", StringComparison.Ordinal).Replace(";490;", ";490,25;", StringComparison.Ordinal);
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text);
+        MeasuredRingCsv reading = MeasuredRingCsv.Read(text);
         Assert.Empty(reading.Faults);
         Assert.Equal(490.25, 2 * reading.Rings[0].Measured.Value.Millimeters, 1e-12);
         Assert.Equal(235.5, reading.Rings[0].Analysis.Material.YieldRange!.Low.Megapascals, 1e-12);
@@ -145,7 +145,7 @@ public sealed class MeasuredRingCsvTests
             at = text.IndexOf(old, StringComparison.Ordinal);
         }
 
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read(text[..at] + replacement + text[(at + old.Length)..]);
+        MeasuredRingCsv reading = MeasuredRingCsv.Read(text[..at] + replacement + text[(at + old.Length)..]);
         Assert.Empty(reading.Rings);
         Assert.Contains(reading.Faults,
             fault => fault.Row == row && fault.Column == column && fault.Rule.Contains(rule, StringComparison.Ordinal));
@@ -177,7 +177,7 @@ public sealed class MeasuredRingCsvTests
         string path = Path.Combine(Directory.CreateTempSubdirectory("bendmath").FullName, "rings.csv");
         using (FileStream file = File.Create(path))
         {
-            MeasuredRingCsv.Write(RingSets.Every, file, CsvStyle.Semicolon);
+            MeasuredRingCsv.Write(RingSets.Every, file, decimalComma: true);
             Assert.True(file.CanWrite, "the stream stays open");
         }
 
@@ -192,7 +192,7 @@ public sealed class MeasuredRingCsvTests
     {
         string page = File.ReadAllText(Path.Combine(Repository.Root, "src", "BendMath.Csv", "README.md")).ReplaceLineEndings("\n");
         int start = page.IndexOf("```text\n", StringComparison.Ordinal) + 8;
-        MeasuredRingCsvReading reading = MeasuredRingCsv.Read(page[start..page.IndexOf("```", start, StringComparison.Ordinal)]);
+        MeasuredRingCsv reading = MeasuredRingCsv.Read(page[start..page.IndexOf("```", start, StringComparison.Ordinal)]);
         Assert.Empty(reading.Faults);
         Assert.Equal(2, reading.Rings.Count);
     }

@@ -34,7 +34,7 @@ public sealed class BumpSnippets
 
         using (var file = File.Create(Path.Combine(folder, "bar.png")))
         {
-            new BarCurvatureFigure(bar, FigureUnit.Millimeters).SavePng(file);
+            BendFigure.OfCurvature(bar, inInches: false).SavePng(file);
         }
 
         #endregion

@@ -49,7 +49,7 @@ public sealed class CheckingRecipes : RecipeSnippets
         //     Measure with an error of at most 1.68 mm.
 
         // Around the outside with a tape, or with a wheel that is rolled along it.
-        var around = TapeMeasure.DiameterAround(Mm(1924), Mm(1), tapeThickness: Mm(0.2));
+        var around = MeasuredLength.DiameterByTapeAround(Mm(1924), Mm(1), tapeThickness: Mm(0.2));
         Console.WriteLine(around); // 612.23 ± 0.32 mm
         #endregion
         Promised("q29");
@@ -63,8 +63,8 @@ public sealed class CheckingRecipes : RecipeSnippets
         var ring = RingOf(BendAnalysis.Of(flat, Steel), BendRadius.InsideDiameter(Mm(600)));
         var ends = new EndAllowance(start: Mm(60), end: Mm(60), trim: Mm(20));
         var layout = DevelopedLayout.For(ring, flat, ArcExtent.FullRing, ends, kerf: Mm(2));
-        Console.WriteLine(RingClosure.For(layout, TrimCut.OneByOne, rootOpening: Mm(2)));
-        Console.WriteLine(RingClosure.For(layout, TrimCut.Together, rootOpening: Mm(1)));
+        Console.WriteLine(RingClosure.For(layout, JointPreparation.CutOneByOne(Mm(2))));
+        Console.WriteLine(RingClosure.For(layout, JointPreparation.CutTogether(Mm(1))));
 
         //   ends cut one by one: 1901.81 mm from cut to cut, gap 2 mm,
         //     diameter 0 mm at a root opening of 2 mm

@@ -59,7 +59,7 @@ public sealed class DieSnippets
 
         #region bender-that-gives
         // Measured on an invented bender: nose and supports part by 1.2 mm more when the force rises by 8 kN.
-        var stiffness = BenderStiffness.From(Force.FromKilonewtons(8), give: Length.FromMillimeters(1.2));
+        var stiffness = Force.FromKilonewtons(8) / Length.FromMillimeters(1.2);
         var bender = new ThreePointSetup(halfSpan: Length.FromMillimeters(100), noseRadius: Length.FromMillimeters(20), stiffness);
         var formed = new IncrementalThreePointBending(bender).FormAtStroke(bending, stroke: Length.FromMillimeters(12));
         Console.WriteLine($"{formed.Contact!.Stroke.Millimeters:F2} mm close, the bender gives {formed.Contact.Give.Millimeters:F2} mm"); // 11.46 mm close, the bender gives 0.54 mm

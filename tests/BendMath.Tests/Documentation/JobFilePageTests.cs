@@ -15,11 +15,11 @@ public sealed class JobFilePageTests
     {
         string[] examples = [.. Regex.Matches(Page, "```json\\r?\\n(.*?)```", RegexOptions.Singleline).Select(match => match.Groups[1].Value)];
         Assert.Equal(3, examples.Length);
-        RingJobReading whole = RingJobFile.Read(examples[0]);
+        RingJobFile whole = RingJobFile.Read(examples[0]);
         Assert.Empty(whole.Faults);
-        RingJobReading other = RingJobFile.Read(examples[0].Replace("{ \"size\": \"L 50x50x5\" }", examples[1], StringComparison.Ordinal).Replace("\"orientation\": \"flange out\",", string.Empty, StringComparison.Ordinal));
+        RingJobFile other = RingJobFile.Read(examples[0].Replace("{ \"size\": \"L 50x50x5\" }", examples[1], StringComparison.Ordinal).Replace("\"orientation\": \"flange out\",", string.Empty, StringComparison.Ordinal));
         Assert.Empty(other.Faults);
-        RingJobReading measured = RingJobFile.Read(examples[0].Replace("\"ends\": \"none\"", $"\"ends\": \"none\", \"measured rings\": [{examples[2]}]", StringComparison.Ordinal));
+        RingJobFile measured = RingJobFile.Read(examples[0].Replace("\"ends\": \"none\"", $"\"ends\": \"none\", \"measured rings\": [{examples[2]}]", StringComparison.Ordinal));
         Assert.Empty(measured.Faults);
         Assert.Equal("14 March", Assert.Single(measured.Jobs[0].Job.Calibration.Rings).Note);
         Assert.Equal("round tube 42.4 × 3.2 mm", other.Jobs[0].Job.Analysis.Section.ToString());

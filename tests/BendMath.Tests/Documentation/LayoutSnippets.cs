@@ -23,7 +23,7 @@ public sealed class LayoutSnippets
         var square = new SquareBar(Length.FromMillimeters(12)).Section;
         var bending = BendAnalysis.Of(square, steel);
         var ring = bending.LoadedFor(BendRadius.Inside(Length.FromMillimeters(100)), Release.HeldFlat).Release(Release.HeldFlat).Ring;
-        var quarter = BarPart.Bend(ring, square, ArcExtent.Of(Angle.FromDegrees(90)), BendSide.Left);
+        var quarter = BarPart.BendLeft(ring, square, ArcExtent.Of(Angle.FromDegrees(90)));
         var ends = new EndAllowance(start: Length.FromMillimeters(30), end: Length.FromMillimeters(30), trim: Length.Zero);
 
         // A bracket: two quarter bends with straights between. The bender needs 130 mm of straight bar on each side of a bend.
@@ -33,10 +33,10 @@ public sealed class LayoutSnippets
         Console.WriteLine(bracket); // 2 bends: developed 883.01 mm, blank 943.01 mm
         Console.WriteLine(bracket.Bends[0]); // step 1: from 230 to 396.5 mm, bend of 90° left at 100 mm inside radius
         Console.WriteLine(bracket.Bends[1]); // step 2: from 546.5 to 713 mm, bend of 90° left at 100 mm inside radius
-        Console.WriteLine($"the end of the bar still straight: {bracket.Bends[1].Free}"); // the end of the bar still straight: End
-        Console.WriteLine(bracket.Envelope); // 312 × 374 mm
+        Console.WriteLine($"end of the bar still straight: {bracket.Bends[1].IsEndFree}"); // end of the bar still straight: True
+        Console.WriteLine($"x {bracket.AlongX}, y {bracket.AlongY}"); // x 0 to 312 mm, y -12 to 362 mm
         #endregion
-        Check("bent-bar", bracket.ToString(), bracket.Bends[0].ToString(), bracket.Bends[1].ToString(), $"the end of the bar still straight: {bracket.Bends[1].Free}", bracket.Envelope.ToString());
+        Check("bent-bar", bracket.ToString(), bracket.Bends[0].ToString(), bracket.Bends[1].ToString(), $"end of the bar still straight: {bracket.Bends[1].IsEndFree}", $"x {bracket.AlongX}, y {bracket.AlongY}");
     }
 
     [Fact]
@@ -51,20 +51,20 @@ public sealed class LayoutSnippets
             new EndAllowance(Length.FromMillimeters(130), Length.FromMillimeters(130), Length.FromMillimeters(20)), kerf: Length.FromMillimeters(2));
 
         // Four holes of 6 mm in the radial leg, 18 mm from its inside edge: where to drill them in the straight bar?
-        var places = RingPlaces.Of(layout);
         foreach (var degrees in new[] { 45, 135, 225, 315 })
         {
-            var place = places.FromAngle(Angle.FromDegrees(degrees), fromInside: Length.FromMillimeters(18), axial: Length.FromMillimeters(1.5));
+            var place = layout.PlaceFromAngle(Angle.FromDegrees(degrees), fromInside: Length.FromMillimeters(18), axial: Length.FromMillimeters(1.5));
             Console.WriteLine(place);
         }
 
-        var hole = places.FromAngle(Angle.FromDegrees(45), Length.FromMillimeters(18), Length.FromMillimeters(1.5)).Hole(Length.FromMillimeters(6));
-        Console.WriteLine(hole); // hole of 6 mm at 329.41 mm, 6.331 mm along the bar after bending
+        var hole = layout.PlaceFromAngle(Angle.FromDegrees(45), Length.FromMillimeters(18), Length.FromMillimeters(1.5));
+        Console.WriteLine(hole); // 329.41 mm along the bar: 45° at radius 267.91 mm, strain 5.52 %
+        Console.WriteLine($"{hole.HoleLength(Length.FromMillimeters(6)).Millimeters:F3} mm along the bar after bending"); // 6.331 mm along the bar after bending
 
         // Both ends cut at once where they overlap, closed to a weld gap of 1 mm.
-        Console.WriteLine(RingClosure.For(layout, TrimCut.Together, rootOpening: Length.FromMillimeters(1))); // both ends cut together: 1593.33 mm from cut to cut, gap 2 mm, diameter -0.32 mm at a root opening of 1 mm
+        Console.WriteLine(RingClosure.For(layout, JointPreparation.CutTogether(Length.FromMillimeters(1)))); // both ends cut together: 1593.33 mm from cut to cut, gap 2 mm, diameter -0.32 mm at a root opening of 1 mm
         #endregion
-        Check("holes", hole.ToString(), RingClosure.For(layout, TrimCut.Together, Length.FromMillimeters(1)).ToString());
+        Check("holes", hole.ToString(), FormattableString.Invariant($"{hole.HoleLength(Length.FromMillimeters(6)).Millimeters:F3} mm along the bar after bending"), RingClosure.For(layout, JointPreparation.CutTogether(Length.FromMillimeters(1))).ToString());
     }
 
     [Fact]
@@ -102,7 +102,7 @@ public sealed class LayoutSnippets
         Console.WriteLine(RingVerdict.Of(radius.Twice, wanted: Length.FromMillimeters(500), tolerance: Length.FromMillimeters(2))); // Cannot be told: 1.79 mm too tight with an error of 2.48 mm, and 2 mm is accepted. Measure with an error of at most 0.21 mm.
 
         // A tape around the closed ring is better.
-        var tape = TapeMeasure.DiameterAround(Length.FromMillimeters(1762), readingError: Length.FromMillimeters(1), tapeThickness: Length.FromMillimeters(0.2));
+        var tape = MeasuredLength.DiameterByTapeAround(Length.FromMillimeters(1762), readingError: Length.FromMillimeters(1), tapeThickness: Length.FromMillimeters(0.2));
         var verdict = RingVerdict.Of(tape, wanted: Length.FromMillimeters(560), tolerance: Length.FromMillimeters(2));
         Console.WriteLine(verdict); // Good: 0.66 mm too wide, within 2 mm even with the error of 0.32 mm.
         Console.WriteLine($"chance of a good ring {verdict.ChanceWithin.Percent:F0} %"); // chance of a good ring 100 %
@@ -125,9 +125,9 @@ public sealed class LayoutSnippets
         var square = new SquareBar(Length.FromMillimeters(12)).Section;
         var measured = new MeasuredRing(
             new Die("A", Length.FromMillimeters(250), ReferenceFace.InsideOfBar), BendAnalysis.Of(square, steel), BendRadius.Inside(circle.Radius), Release.Free);
-        Console.WriteLine(NextBend.For(measured, wanted: BendRadius.Inside(Length.FromMillimeters(262)))); // Bend it more: 1.83 % more curvature under load, a stamp of 245.39 mm instead of 250 mm. This one can be bent again on it.
+        Console.WriteLine(BendCorrection.For(measured, wanted: BendRadius.Inside(Length.FromMillimeters(262)))); // Bend it more: 1.83 % more curvature under load, a stamp of 245.39 mm instead of 250 mm. This one can be bent again on it.
         #endregion
-        Check("fit-and-correct", circle.ToString(), NextBend.For(measured, BendRadius.Inside(Length.FromMillimeters(262))).ToString());
+        Check("fit-and-correct", circle.ToString(), BendCorrection.For(measured, BendRadius.Inside(Length.FromMillimeters(262))).ToString());
     }
 
     /// <summary>What stands behind <c>WriteLine(…); //</c> in a region is what was printed.</summary>

@@ -37,7 +37,7 @@ public sealed class LearningSnippets
             WriteLine(explanation.Sentence);
         }
 
-        WriteLine(SecondRing.For(correction, rack, measuringError: Length.FromMillimeters(1)).Sentence);
+        WriteLine(TrialRing.ToTellApart(correction, rack, measuringError: Length.FromMillimeters(1)).Sentence);
         WriteLine(LengthPreservingFiber.Of([first], bending.Section)!.Sentence);
         #endregion
         Promised("second-ring");
@@ -60,13 +60,13 @@ public sealed class LearningSnippets
         }
 
         var wanted = BendRadius.InsideDiameter(Length.FromMillimeters(565));
-        var advice = DieAdvice.For(rack, bending, wanted, tolerance: Length.FromMillimeters(4), fit.Model, Release.Free);
+        var advice = DieChoice.For(rack, bending, wanted, fit.Model, Release.Free, tolerance: Length.FromMillimeters(4));
         foreach (string sentence in advice.Sentences)
         {
             WriteLine(sentence);
         }
 
-        WriteLine(NextRing.For(fit, rack, wanted, Release.Free).Sentence);
+        WriteLine(TrialRing.ToNarrow(fit, rack, wanted, Release.Free).Sentence);
         #endregion
         Promised("fit-and-advice");
     }
@@ -94,7 +94,7 @@ public sealed class LearningSnippets
         IReadOnlyList<MeasuredRing> rings = RingSets.Every;
         #region ring-files
         string json = MeasuredRingFile.Write(rings);
-        string csv = MeasuredRingCsv.Write(rings, CsvStyle.Semicolon);
+        string csv = MeasuredRingCsv.Write(rings, decimalComma: true);
         var again = MeasuredRingCsv.Read(csv);
         foreach (var fault in again.Faults)
         {

@@ -36,7 +36,7 @@ public sealed class PlanningSnippets
         var least = bounds.InsideDiameter!.Low.Millimeters;
         var most = bounds.InsideDiameter.High.Millimeters;
         WriteLine($"bounds {least:F1} to {most:F1} mm");
-        foreach (var one in bounds.Influences)
+        foreach (var one in bounds.Contributions)
         {
             WriteLine($"{one.Input} {one.Share.Percent:F0} % of the spread");
         }
@@ -65,7 +65,7 @@ public sealed class PlanningSnippets
                 BendRadius.InsideDiameter(Length.FromMillimeters(500)),
                 ArcExtent.FullRing),
             new Bender(new DieRack([Die]), new WrapBending()),
-            new CuttingRules(BlankEnds.None, kerf: Length.FromMillimeters(2)));
+            new CuttingRules(EndAllowance.None, kerf: Length.FromMillimeters(2)));
         var ring = RingPlan.For(job).Ring!.Free.InsideDiameter.Millimeters;
         WriteLine($"{job.Wanted}: {ring:F1} mm inside diameter");
 

@@ -203,7 +203,7 @@ public sealed class Snippets
         #region section-figure
         var size = StandardSizes.Find("L2X2X1/8");
         var section = ((EqualAngle)size.Stock).FlangeOut;
-        var figure = new SectionFigure(section, FigureUnit.Inches, size.FullName);
+        var figure = BendFigure.OfSection(section, inInches: true, size.FullName);
         using (var file = File.Create(Path.Combine(folder, "section.png")))
         {
             figure.SavePng(file, width: 1280, height: 960);

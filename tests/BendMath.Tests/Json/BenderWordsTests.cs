@@ -29,7 +29,7 @@ public sealed class BenderWordsTests
             .Replace("\"lever length\": \"900 mm\",",
                 "\"lever length\": \"900 mm\", \"mechanical advantage\": \"12.5 times\", \"pull limit\": \"50 lbf\",",
                     StringComparison.Ordinal);
-        RingJobReading reading = RingJobFile.Read(text);
+        RingJobFile reading = RingJobFile.Read(text);
         Assert.Empty(reading.Faults);
         RingJob job = reading.Jobs[0].Job;
         Assert.Equal(
@@ -37,7 +37,7 @@ public sealed class BenderWordsTests
                 MatingDie.OfFace(Length.FromMillimeters(300), Length.FromMillimeters(120), Length.FromMillimeters(1.5))),
             job.Bender.Rack[0]);
         Assert.Equal(MatingDie.OfSupports(Length.FromMillimeters(120), Length.FromInches(1), Length.Zero), job.Bender.Rack[1].Mate);
-        Near.Relative(4e6, job.Bender.Model.Setup!.Stiffness!.ForcePerLength.NewtonsPerMeter, 1e-12, "stiffness");
+        Near.Relative(4e6, job.Bender.Model.Setup!.Stiffness!.Value.NewtonsPerMeter, 1e-12, "stiffness");
         Assert.Equal(0.85, job.Analysis.Material.UnloadingShare.DecimalFractions);
         Assert.Equal(12.5, job.Bender.Drive.Advantage);
         Near.Relative(50 * 4.4482216152605, job.Bender.Drive.PullLimit!.Value.Newtons, 1e-12,
@@ -57,12 +57,12 @@ public sealed class BenderWordsTests
         BumpBending model = Assert.IsType<BumpBending>(plan.Model);
         Assert.Equal(30, model.Feed.Millimeters, 12);
         PlannedRing ring = plan.Ring!;
-        Near.Relative(model.Form(plan.Job.Analysis, ring.Outcome.Die).RingWhen(Release.Free).InsideDiameter.Meters,
+        Near.Relative(model.Form(plan.Job.Analysis, ring.Prediction.Die).RingWhen(Release.Free).InsideDiameter.Meters,
             ring.Free.InsideDiameter.Meters, 1e-12);
-        Assert.True(ring.Outcome.Formed!.Contact!.FacetRise > Length.Zero);
+        Assert.True(ring.Prediction.Formed!.Contact!.FacetRise > Length.Zero);
         Assert.True(
             ring.Free.InsideDiameter
-                > new IncrementalThreePointBending(model.Setup).Form(plan.Job.Analysis, ring.Outcome.Die)
+                > new IncrementalThreePointBending(model.Setup).Form(plan.Job.Analysis, ring.Prediction.Die)
                     .RingWhen(Release.Free).InsideDiameter);
     }
 
@@ -77,7 +77,7 @@ public sealed class BenderWordsTests
         RingPlan plan =
             JobTexts.Plan(text.Replace("\"correction\": \"curvature ratio\"", "\"correction\": \"none\"", StringComparison.Ordinal));
         Assert.IsType<PairBending>(plan.Model);
-        Assert.Equal("A", plan.Ring!.Outcome.Die.Name);
+        Assert.Equal("A", plan.Ring!.Prediction.Die.Name);
         string json = RingPlanJson.Write(plan);
         Assert.Contains("\"mate\": \"hollow face of radius 270 mm, 240 mm wide\"", json, StringComparison.Ordinal);
         Assert.Contains("\"isWithinPullLimit\": null", json, StringComparison.Ordinal);
@@ -117,8 +117,8 @@ public sealed class BenderWordsTests
         string text = beside.EndsWith('}') ? beside[..^1].TrimEnd() + ", " + word + " }"
             : beside.EndsWith("},", StringComparison.Ordinal) ? beside[..^2].TrimEnd() + ", " + word + " },"
             : beside + " " + word + ",";
-        RingJobReading reading = RingJobFile.Read(JobTexts.With(beside, text));
-        JobFault fault = Assert.Single(reading.Faults);
+        RingJobFile reading = RingJobFile.Read(JobTexts.With(beside, text));
+        JsonFault fault = Assert.Single(reading.Faults);
         Assert.Equal(place, fault.Place);
         if (rule is not null)
         {

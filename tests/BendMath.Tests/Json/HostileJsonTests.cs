@@ -67,7 +67,7 @@ public sealed class HostileJsonTests
                         i =>
                             string.Create(CultureInfo.InvariantCulture,
                                 $$"""{ "name": "die {{i}}", "stamped radius": "240 mm", "stamp means": "inside of the bar" }""")));
-        JobFault fault =
+        JsonFault fault =
             Assert.Single(MeasuredRingFile.Read($$"""{ "dies": [{{dies}}], "rings": [{ "die": "A" }] }""").Faults,
                 fault => fault.Place == "rings[0].die");
         Assert.EndsWith("\"die 11\" and 488 more), but is \"A\".", fault.Rule, StringComparison.Ordinal);
@@ -83,7 +83,7 @@ public sealed class HostileJsonTests
 
     private static void Check(string json)
     {
-        IReadOnlyList<JobFault> faults = RingJobFile.Read(json).Faults;
+        IReadOnlyList<JsonFault> faults = RingJobFile.Read(json).Faults;
         Assert.NotEmpty(faults);
         Assert.All(faults, fault => Assert.True(IsShort(fault.ToString(), 1_000), $"{fault}"));
     }

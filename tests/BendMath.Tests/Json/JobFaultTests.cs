@@ -104,8 +104,8 @@ public sealed class JobFaultTests
     [InlineData("\"kerf\": \"2 mm\"", "\"kerf\": \"2 mm\", \"blade\": true", "blade", 16, null)]
     public void One_fault_gets_one_sentence(string old, string replacement, string place, int line, string? rule)
     {
-        RingJobReading reading = RingJobFile.Read(JobTexts.With(old, replacement));
-        JobFault fault = Assert.Single(reading.Faults);
+        RingJobFile reading = RingJobFile.Read(JobTexts.With(old, replacement));
+        JsonFault fault = Assert.Single(reading.Faults);
         Assert.Equal(place, fault.Place);
         Assert.Equal(line, fault.Line);
         if (rule is not null)
@@ -123,7 +123,7 @@ public sealed class JobFaultTests
         string file =
             JobTexts.With("\"curvature ratio\"", "\"stroke\"")
                 .Replace("\"bender\": { \"half-span\": \"100 mm\", \"nose radius\": \"20 mm\" },", string.Empty, StringComparison.Ordinal);
-        JobFault fault = Assert.Single(RingJobFile.Read(file).Faults);
+        JsonFault fault = Assert.Single(RingJobFile.Read(file).Faults);
         Assert.Equal("correction (line 22): \"correction\" \"stroke\" needs \"bender\" with its \"half-span\" and \"nose radius\".",
             fault.ToString());
     }
@@ -137,7 +137,7 @@ public sealed class JobFaultTests
             .Replace("\"wrap\"", "\"magic\"", StringComparison.Ordinal)
             .Replace("\"240 mm\"", "\"240 furlong\"", StringComparison.Ordinal)
             .Replace("\"kerf\"", "\"curf\"", StringComparison.Ordinal);
-        RingJobReading reading = RingJobFile.Read($$"""{ "jobs": [{{file}}, {}] }""");
+        RingJobFile reading = RingJobFile.Read($$"""{ "jobs": [{{file}}, {}] }""");
         string[] first =
             [.. reading.Faults.Select(fault => fault.Place).Where(place => place.StartsWith("jobs[0]", StringComparison.Ordinal))];
         Assert.Equal(

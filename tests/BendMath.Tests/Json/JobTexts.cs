@@ -40,7 +40,7 @@ internal static class JobTexts
 
     public static RingPlan Plan(string text)
     {
-        RingJobReading reading = RingJobFile.Read(text);
+        RingJobFile reading = RingJobFile.Read(text);
         Assert.Empty(reading.Faults);
         return RingPlan.For(Assert.Single(reading.Jobs).Job);
     }

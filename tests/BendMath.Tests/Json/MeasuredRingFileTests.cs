@@ -26,7 +26,7 @@ public sealed class MeasuredRingFileTests
     public void What_is_written_reads_back_the_same_to_the_last_digit()
     {
         string text = MeasuredRingFile.Write(RingSets.Every);
-        MeasuredRingReading reading = MeasuredRingFile.Read(text);
+        MeasuredRingFile reading = MeasuredRingFile.Read(text);
         Assert.Empty(reading.Faults);
         Assert.Equal(RingSets.Every.Select(RingSets.Told), reading.Rings.Select(RingSets.Told));
         Assert.Equal(text, MeasuredRingFile.Write(reading.Rings));
@@ -64,7 +64,7 @@ public sealed class MeasuredRingFileTests
     [Fact]
     public void What_people_write_is_read()
     {
-        MeasuredRingReading reading = MeasuredRingFile.Read(Sound);
+        MeasuredRingFile reading = MeasuredRingFile.Read(Sound);
         Assert.Empty(reading.Faults);
         Assert.Equal(3, reading.Rings.Count);
         Assert.Equal("14 March", reading.Rings[0].Note);
@@ -92,7 +92,7 @@ public sealed class MeasuredRingFileTests
     public void A_fault_is_told_with_its_place(string old, string replacement, string place, string rule)
     {
         Assert.Contains(old, Sound, StringComparison.Ordinal);
-        MeasuredRingReading reading = MeasuredRingFile.Read(Sound.Replace(old, replacement, StringComparison.Ordinal));
+        MeasuredRingFile reading = MeasuredRingFile.Read(Sound.Replace(old, replacement, StringComparison.Ordinal));
         Assert.Empty(reading.Rings);
         Assert.False(reading.IsSound);
         Assert.Contains(reading.Faults, fault => fault.Place == place && fault.Rule.Contains(rule, StringComparison.Ordinal));
@@ -106,7 +106,7 @@ public sealed class MeasuredRingFileTests
                 "\"stock\": { \"shape\": \"equal angle\", \"leg\": \"3/4 in\", \"thickness\": \"1/8 in\", \"corners\": \"sharp\" },\n  "
                     + "\"orientation\": \"flange out\",\n", string.Empty, StringComparison.Ordinal)
             .Replace("\"rise\": \"2 1/2 in\"", "\"rise\": 2", StringComparison.Ordinal);
-        MeasuredRingReading reading = MeasuredRingFile.Read(text);
+        MeasuredRingFile reading = MeasuredRingFile.Read(text);
         Assert.Equal(["rings[0].stock", "rings[1].stock", "rings[2].chord against inside.rise"],
             reading.Faults.Select(fault => fault.Place));
         Assert.Contains("write for example", reading.Faults[0].Rule, StringComparison.Ordinal);
@@ -128,7 +128,7 @@ public sealed class MeasuredRingFileTests
     public void A_job_takes_tapes_marked_lengths_and_notes_too()
     {
         string ring = "\"die\": \"A\", \"inside diameter\": \"490 mm\", \"state\": \"free\"";
-        RingJobReading reading = RingJobFile.Read(JobTexts.With(
+        RingJobFile reading = RingJobFile.Read(JobTexts.With(
             ring,
                 "\"die\": \"A\", \"tape around inside\": \"1540 mm\", \"state\": \"free\", \"marked length\": { \"before\": \"1570 mm\", "
                     + "\"turn\": \"360 deg\" }, \"note\": \"14 March\""));

@@ -30,7 +30,7 @@ public sealed class RingJobFileTests
         Assert.Equal(0.1, job.Bender.Model.Setup!.HalfSpan.Meters);
         Assert.Equal(["A", "B"], job.Bender.Rack.Select(die => die.Name));
         Assert.Equal(0.003, job.Bender.Rack[1].Face.OffsetFor(job.Analysis.Section).Meters);
-        Assert.Equal(0.114, job.Cutting.Ends.Given!.Total.Meters, 15);
+        Assert.Equal(0.114, job.Cutting.Ends.Total.Meters, 15);
         Assert.Equal(0.002, job.Cutting.Kerf.Meters);
         Assert.Equal(6, job.Cutting.BarLength!.Value.Meters);
         Assert.Equal(0.9, job.Bender.Drive.LeverLength!.Value.Meters);
@@ -72,7 +72,7 @@ public sealed class RingJobFileTests
             JobTexts.With("\"yield\": \"280 MPa\"", $"\"yield\": \"{text}\"")
                 .Replace("\"yield range\": [\"235 MPa\", \"355 MPa\"],", string.Empty, StringComparison.Ordinal)
             .Replace("\"7850 kg/m3\"", "\"0.283 lb/in3\"", StringComparison.Ordinal);
-        RingJobReading reading = RingJobFile.Read(file);
+        RingJobFile reading = RingJobFile.Read(file);
         Assert.Empty(reading.Faults);
         BarMaterial material = reading.Jobs[0].Job.Analysis.Material;
         Assert.Equal(megapascals, material.Law.YieldStress.Megapascals, 2e-5);
@@ -98,7 +98,7 @@ public sealed class RingJobFileTests
         file =
             file.Replace("\"orientation\": \"flange out\",", orientation is null ? string.Empty : $"\"orientation\": \"{orientation}\",",
                 StringComparison.Ordinal);
-        RingJobReading reading = RingJobFile.Read(file);
+        RingJobFile reading = RingJobFile.Read(file);
         Assert.Empty(reading.Faults);
         Assert.Equal(section, reading.Jobs[0].Job.Analysis.Section.ToString());
     }
@@ -109,7 +109,7 @@ public sealed class RingJobFileTests
         string own =
             "\"state\": \"held flat\", \"stock\": { \"shape\": \"flat\", \"width\": \"25 mm\", \"thickness\": \"5 mm\" }, "
                 + "\"orientation\": \"hard way\"";
-        RingJobReading reading = RingJobFile.Read(JobTexts.With("\"state\": \"free\"", own));
+        RingJobFile reading = RingJobFile.Read(JobTexts.With("\"state\": \"free\"", own));
         Assert.Empty(reading.Faults);
         MeasuredRing ring = Assert.Single(reading.Jobs[0].Job.Calibration.Rings);
         Assert.Equal("flat 25 × 5 mm, hard way", ring.Analysis.Section.ToString());
@@ -120,7 +120,7 @@ public sealed class RingJobFileTests
     public void Several_jobs_share_the_note_of_the_file()
     {
         string other = JobTexts.With("\"note\": \"invented data\",", string.Empty);
-        RingJobReading reading = RingJobFile.Read($$"""{ "note": "of the file", "jobs": [{{JobTexts.Sound}}, {{other}}] }""");
+        RingJobFile reading = RingJobFile.Read($$"""{ "note": "of the file", "jobs": [{{JobTexts.Sound}}, {{other}}] }""");
         Assert.Empty(reading.Faults);
         Assert.Equal(["invented data", "of the file"], reading.Jobs.Select(entry => entry.Note));
     }
@@ -145,7 +145,7 @@ public sealed class RingJobFileTests
         RingJob job = Assert.Single(RingJobFile.Read(file).Jobs).Job;
         Assert.True(job.Wanted.Arc.IsFullRing);
         Assert.Equal(0, job.Cutting.Kerf.Meters);
-        Assert.Equal(0, job.Cutting.Ends.Given!.Total.Meters);
+        Assert.Equal(0, job.Cutting.Ends.Total.Meters);
         Assert.Null(job.Cutting.BarLength);
         Assert.Null(job.Bender.Drive.LeverLength);
         Assert.Null(job.Bender.Model.Setup);

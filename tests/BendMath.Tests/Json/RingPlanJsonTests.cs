@@ -16,7 +16,7 @@ public sealed class RingPlanJsonTests
         PlannedRing ring = Plan.Ring!;
         Assert.Equal(Plan.Model.Name, root.GetProperty("model").GetProperty("name").GetString());
         JsonElement planned = root.GetProperty("ring");
-        Assert.Equal(ring.Outcome.Die.Name, planned.GetProperty("die").GetString());
+        Assert.Equal(ring.Prediction.Die.Name, planned.GetProperty("die").GetString());
         Assert.Equal(ring.Free.InsideDiameter.Millimeters,
             planned.GetProperty("free").GetProperty("insideDiameterMillimeters").GetDouble());
         Assert.Equal(ring.Flattened.OutsideRadius.Millimeters,
@@ -35,7 +35,7 @@ public sealed class RingPlanJsonTests
             Plan.Advisories.Select(advisory => advisory.Code),
             root.GetProperty("advisories").EnumerateArray().Select(advisory => advisory.GetProperty("code").GetString()));
         Assert.Equal(
-            SafetyNotice.All.Count(caution => caution.Step == PlanStep.Bend),
+            SafetyNotices.Bend.Count,
             root.GetProperty("cautions").GetProperty("bend").GetArrayLength());
     }
 

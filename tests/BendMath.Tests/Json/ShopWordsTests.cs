@@ -18,7 +18,7 @@ public sealed class ShopWordsTests
              "scatter": { "bar to": "EN 10056-2", "curvature": "1.5 %" },
              "distortion": { "axial leg": "backed", "compressed leg": "in a slot", "tube": "held in shape", "distance between supports": "500 mm", "least wall": "2 mm", "used": "held flat" },
             """);
-        RingJobReading reading = RingJobFile.Read(text);
+        RingJobFile reading = RingJobFile.Read(text);
         Assert.Empty(reading.Faults);
         RingJob job = reading.Jobs[0].Job;
         Assert.Equal(4, job.Wanted.Quantity);
@@ -32,7 +32,7 @@ public sealed class ShopWordsTests
             job.Distortion);
         PlannedRing ring = RingPlan.For(job).Ring!;
         Assert.Equal(RiskLevel.Low, ring.Distortion.Findings.Single(finding => finding.Check == "leg angle").Level);
-        Assert.Contains(ring.Range.Influences, influence => influence.Input == "thickness");
+        Assert.Contains(ring.Range.Contributions, influence => influence.Input == "thickness");
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class ShopWordsTests
         "\"distance between supports\" must be greater than zero, but is \"0 mm\".")]
     public void A_faulty_word_gets_one_sentence(string word, string place, string? rule)
     {
-        JobFault fault = Assert.Single(RingJobFile.Read(JobTexts.With(Place, Place + word + ",")).Faults);
+        JsonFault fault = Assert.Single(RingJobFile.Read(JobTexts.With(Place, Place + word + ",")).Faults);
         Assert.Equal(place, fault.Place);
         Assert.True(rule is null || fault.Rule == rule, fault.Rule);
     }

@@ -104,7 +104,7 @@ public sealed class StockReaderTests
     [InlineData("""{ "shape": "hexagon", "across flats": "-17 mm" }""", "on the flat", "stock.across flats", null)]
     public void Faults_say_where_and_what(string text, string? orientation, string place, string? rule)
     {
-        JobFault fault = Assert.Single(RingJobFile.Read(File(text, orientation)).Faults);
+        JsonFault fault = Assert.Single(RingJobFile.Read(File(text, orientation)).Faults);
         Assert.Equal(place, fault.Place);
         Assert.Equal(place == "orientation" ? 5 : 4, fault.Line);
         if (rule is not null)
@@ -115,7 +115,7 @@ public sealed class StockReaderTests
 
     private static OrientedSection Read(string stock, string orientation)
     {
-        RingJobReading reading = RingJobFile.Read(File(stock, orientation.Length == 0 ? null : orientation));
+        RingJobFile reading = RingJobFile.Read(File(stock, orientation.Length == 0 ? null : orientation));
         Assert.Empty(reading.Faults);
         return reading.Jobs[0].Job.Analysis.Section;
     }

@@ -17,7 +17,7 @@ public sealed class RingClosureTests
     [Fact]
     public void Touching_ends_cut_one_by_one_are_the_developed_length()
     {
-        RingClosure closure = RingClosure.For(Layout(), TrimCut.OneByOne, Length.Zero);
+        RingClosure closure = RingClosure.For(Layout(), JointPreparation.CutOneByOne(Length.Zero));
         Near.Relative(Layout().DevelopedLength.Meters, closure.LengthBetweenCuts.Meters, 1e-12);
         Assert.Equal(0, closure.DiameterChange.Meters);
         Assert.Empty(closure.Advisories);
@@ -29,13 +29,15 @@ public sealed class RingClosureTests
     /// opening, π times the new diameter.
     /// </summary>
     [Theory]
-    [InlineData(TrimCut.OneByOne, 3, 3, 0)]
-    [InlineData(TrimCut.Together, 3, 2, 1)]
-    [InlineData(TrimCut.Together, 0, 2, -2)]
-    [InlineData(TrimCut.Together, 2, 2, 0)]
-    public void Bar_and_gap_make_up_the_circumference(TrimCut cut, double opening, double gap, double pulledByPi)
+    [InlineData(false, 3, 3, 0)]
+    [InlineData(true, 3, 2, 1)]
+    [InlineData(true, 0, 2, -2)]
+    [InlineData(true, 2, 2, 0)]
+    public void Bar_and_gap_make_up_the_circumference(bool together, double opening, double gap, double pulledByPi)
     {
-        RingClosure closure = RingClosure.For(Layout(), cut, Length.FromMillimeters(opening));
+        RingClosure closure = RingClosure.For(Layout(),
+            together ? JointPreparation.CutTogether(Length.FromMillimeters(opening))
+                : JointPreparation.CutOneByOne(Length.FromMillimeters(opening)));
         double circumference = 2 * Math.PI * Ring.CentroidRadius.Millimeters;
         double finished = closure.LengthBetweenCuts / Layout().DevelopedLength * circumference;
         Assert.Equal(gap, closure.GapAfterCut.Millimeters, 1e-12);
@@ -52,11 +54,12 @@ public sealed class RingClosureTests
     public void What_is_doubtful_is_said()
     {
         Assert.Equal(["no-overlap", "welded-ring"],
-            RingClosure.For(Layout(trim: 1), TrimCut.Together, Length.FromMillimeters(2)).Advisories.Select(advisory => advisory.Code));
+            RingClosure.For(Layout(trim: 1), JointPreparation.CutTogether(Length.FromMillimeters(2))).Advisories.Select(
+                advisory => advisory.Code));
         Assert.Throws<ArgumentException>("layout",
-            () => RingClosure.For(Layout(arc: ArcExtent.Of(Angle.FromDegrees(350))), TrimCut.Together, Length.Zero));
-        Assert.Throws<ArgumentOutOfRangeException>("rootOpening",
-            () => RingClosure.For(Layout(), TrimCut.Together, Length.FromMeters(0.2)));
+            () => RingClosure.For(Layout(arc: ArcExtent.Of(Angle.FromDegrees(350))), JointPreparation.CutTogether(Length.Zero)));
+        Assert.Throws<ArgumentException>("joint",
+            () => RingClosure.For(Layout(), JointPreparation.CutTogether(Length.FromMeters(0.2))));
     }
 
     /// <summary>A pinching bender leaves a half-span straight at each end, a wrapping one nothing, a bumped bar its tails.</summary>

@@ -62,7 +62,7 @@ public sealed class BumpCoverageTests
             [.. drawn.Select(one => new MeasuredRing(Workshop.Rack[one.Die], Believed, BendRadius.InsideDiameter(Length.FromMillimeters(one.Diameter)), Release.Free))];
         RingFit fit = RingFit.Of(rings, Believed, BumpResponse.Model);
         LeastSquares quick = Fitted(drawn);
-        Assert.Equal(quick.Parameters == 2, fit.Form == FitForm.Line);
+        Assert.Equal(quick.Parameters == 2, fit.IsLine);
         LengthRange range = fit.Forecast(Workshop.Rack[1], Release.Free).Interval!;
         (double low, double high) = Interval(quick, 1);
         Near.Relative(range.Low.Millimeters, low, 1e-9);

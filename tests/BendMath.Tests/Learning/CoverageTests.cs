@@ -22,37 +22,37 @@ public sealed class CoverageTests
             Density.FromKilogramsPerCubicMeter(7850)));
 
     [Theory]
-    [InlineData(FitForm.Ratio, 3)]
-    [InlineData(FitForm.Ratio, 5)]
-    [InlineData(FitForm.Ratio, 10)]
-    [InlineData(FitForm.Line, 3)]
-    [InlineData(FitForm.Line, 5)]
-    [InlineData(FitForm.Line, 10)]
-    public void Ninety_five_percent_is_ninety_five_percent(FitForm form, int rings) =>
-        Assert.InRange(Held(form, rings, form).Share, 0.93, 0.97);
+    [InlineData(false, 3)]
+    [InlineData(false, 5)]
+    [InlineData(false, 10)]
+    [InlineData(true, 3)]
+    [InlineData(true, 5)]
+    [InlineData(true, 10)]
+    public void Ninety_five_percent_is_ninety_five_percent(bool line, int rings) =>
+        Assert.InRange(Held(line, rings, line).Share, 0.93, 0.97);
 
     /// <summary>
     /// A form chosen by the same rings costs a little coverage. The rows of the page: truth, rings, share of next rings held, share of
     /// shops in which a line was taken.
     /// </summary>
     [Theory]
-    [InlineData(FitForm.Ratio, 5)]
-    [InlineData(FitForm.Ratio, 10)]
-    [InlineData(FitForm.Line, 5)]
-    [InlineData(FitForm.Line, 10)]
-    public void The_page_prints_what_letting_the_rings_decide_costs(FitForm truth, int rings)
+    [InlineData(false, 5)]
+    [InlineData(false, 10)]
+    [InlineData(true, 5)]
+    [InlineData(true, 10)]
+    public void The_page_prints_what_letting_the_rings_decide_costs(bool truth, int rings)
     {
         (double share, double lines) = Held(truth, rings, null);
         string row =
             FormattableString.Invariant(
-                $"| {(truth == FitForm.Ratio ? "one ratio" : "a line")} | {rings} | {100 * share:0.0} % | {100 * lines:0} % |");
+                $"| {(truth ? "a line" : "one ratio")} | {rings} | {100 * share:0.0} % | {100 * lines:0} % |");
         Assert.True(
             File.ReadAllText(Path.Combine(Repository.Root, "docs", "concepts", "learning.md")).Contains(row, StringComparison.Ordinal),
             $"docs/concepts/learning.md must hold the row {row}");
         Assert.InRange(share, 0.88, 0.97);
     }
 
-    private static (double Share, double Lines) Held(FitForm truth, int rings, FitForm? form)
+    private static (double Share, double Lines) Held(bool truth, int rings, bool? line)
     {
         int lines = 0;
         int held = 0;
@@ -60,15 +60,15 @@ public sealed class CoverageTests
         {
             Random random = new(1000 * rings + shop);
             double level = Normal.Sample(random, 0, 0.1);
-            double slope = truth == FitForm.Line ? Normal.Sample(random, 0, 0.01) : 0;
+            double slope = truth ? Normal.Sample(random, 0, 0.01) : 0;
             double scatter = 0.002 + 0.02 * random.NextDouble();
 
             // The first three of a line go on three dies, so that there is a line to fit.
             MeasuredRing[] measured = [.. Enumerable.Range(0, rings).Select(i => Draw(i < 3 ? Dies[i] : Dies[random.Next(Dies.Length)]))];
             Die next = Dies[random.Next(Dies.Length)];
-            RingFit fit = RingFit.Of(measured, Flat, Shop.Wrap, form);
+            RingFit fit = RingFit.Of(measured, Flat, Shop.Wrap, line);
             LengthRange interval = fit.Forecast(next, Release.Free).Interval!;
-            lines += fit.Form == FitForm.Line ? 1 : 0;
+            lines += fit.IsLine ? 1 : 0;
             Length diameter = Draw(next).Ring.InsideDiameter;
             held += interval.Low <= diameter && diameter <= interval.High ? 1 : 0;
 

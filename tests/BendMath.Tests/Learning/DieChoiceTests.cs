@@ -19,7 +19,7 @@ public sealed class DieChoiceTests
     public void The_best_die_is_the_nearest_and_the_pair_brackets_the_wanted_ring(string kind, Release release)
     {
         DieChoice choice = Choose(kind, release, WantedBetween(kind, release, 0.4));
-        double[] differences = [.. choice.Outcomes.Select(outcome => outcome.Difference!.Value.Millimeters)];
+        double[] differences = [.. choice.Predictions.Select(outcome => outcome.Difference!.Value.Millimeters)];
         Assert.Equal(4, differences.Length);
         Assert.Equal(differences.Order(), differences);
         Assert.Equal(differences.Min(Math.Abs), Math.Abs(choice.Best!.Difference!.Value.Millimeters));
@@ -56,7 +56,7 @@ public sealed class DieChoiceTests
     public void The_difference_is_measured_to_the_line_that_was_asked_for()
     {
         BendRadius outside = BendRadius.Outside(Length.FromMillimeters(330));
-        DieOutcome outcome = DieChoice.For(Workshop.Rack, Workshop.RimSteel, outside, new WrapBending(), Release.Free).Outcomes[1];
+        DiePrediction outcome = DieChoice.For(Workshop.Rack, Workshop.RimSteel, outside, new WrapBending(), Release.Free).Predictions[1];
         Assert.Equal(outcome.Ring!.OutsideRadius.Millimeters - 330, outcome.Difference!.Value.Millimeters, 1e-9);
     }
 
@@ -68,8 +68,8 @@ public sealed class DieChoiceTests
         Assert.Null(choice.Best);
         Assert.Null(choice.NextTighter);
         Assert.Null(choice.NextWider);
-        Assert.Equal("the stamp leaves no inside radius for this bar", choice.Outcomes[0].Refusal);
-        Assert.Equal("the bar springs back straight", choice.Outcomes[1].Refusal);
+        Assert.Equal("the stamp leaves no inside radius for this bar", choice.Predictions[0].Refusal);
+        Assert.Equal("the bar springs back straight", choice.Predictions[1].Refusal);
         Assert.Equal("no die leaves a ring", choice.ToString());
         Assert.NotNull(choice.IdealStampedRadius);
     }
@@ -80,7 +80,7 @@ public sealed class DieChoiceTests
         DieChoice choice =
             DieChoice.For(new DieRack([Workshop.Die("narrow", 120)]), Workshop.RimSteel, Workshop.Inside(300), Model("pinch"),
                 Release.Free);
-        Assert.Contains("half-span", choice.Outcomes[0].Refusal!, StringComparison.Ordinal);
+        Assert.Contains("half-span", choice.Predictions[0].Refusal!, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => Model("pinch").Form(Workshop.RimSteel, Workshop.Die("narrow", 120)));
     }
 

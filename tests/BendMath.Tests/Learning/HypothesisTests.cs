@@ -98,16 +98,17 @@ public sealed class ExplanationTests
         Assert.InRange(Assert.IsType<CurvatureRatioCorrection>(SmallAngle.Correction.Find(HypothesisKind.CurvatureRatio)!.Model).Ratio, 1.1,
             1.2);
         Length rule = Length.FromInches(1.0 / 32);
-        SecondRing second =
-            SecondRing.For(SmallAngle.Correction,
+        TrialRing second =
+            TrialRing.ToTellApart(SmallAngle.Correction,
                 new DieRack(
                     [SmallAngle.FiveInches, SmallAngle.DieOf(6, ReferenceFace.InsideOfBar),
                         SmallAngle.DieOf(10, ReferenceFace.InsideOfBar)]), rule);
-        Assert.Equal("10 in", second.Recommended!.Die.Name);
-        Assert.True(second.Recommended.SeparationOverError > 2);
+        Assert.Equal("10 in", second.Best!.Die.Name);
+        Assert.True(second.Best.SmallestSeparation > 2 * rule);
         Assert.Null(
-            SecondRing.For(SmallAngle.Correction, new DieRack([SmallAngle.FiveInches, SmallAngle.DieOf(5.05, ReferenceFace.InsideOfBar)]),
-                rule).Recommended);
+            TrialRing.ToTellApart(SmallAngle.Correction,
+            new DieRack([SmallAngle.FiveInches, SmallAngle.DieOf(5.05, ReferenceFace.InsideOfBar)]),
+                rule).Best);
         RingFit fit = RingFit.Of([SmallAngle.Correction.Ring], SmallAngle.Hardening, new WrapBending());
         Assert.Contains("One ring shows no scatter", fit.Sentences[3], StringComparison.Ordinal);
         Assert.Equal(9, fit.Forecast(SmallAngle.FiveInches, Release.Free).Ring!.InsideDiameter.Inches, 1e-6);

@@ -55,7 +55,8 @@ public sealed class MeasuredCasesTests
         Assert.Null(fit.Scatter);
         Die sixteen = new("16 mm", Length.FromInches(Value("air_16_rule")), ReferenceFace.InsideOfBar);
         Assert.StartsWith("No explanation fits this ring",
-            SecondRing.For(correction, new DieRack([ring.Die, sixteen]), Length.FromInches(0.005)).Sentence, StringComparison.Ordinal);
+            TrialRing.ToTellApart(correction, new DieRack([ring.Die, sixteen]), Length.FromInches(0.005)).Sentence,
+                StringComparison.Ordinal);
     }
 
     /// <summary>

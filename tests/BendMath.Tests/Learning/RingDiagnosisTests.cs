@@ -36,9 +36,9 @@ public sealed class DieCorrectionTests
         FormingModel model = Correction(160).Find(HypothesisKind.CurvatureRatio)!.Model!;
         DieRack rack = new([.. new[] { 1, 2, 5, 10, 20, 50, 100, 200 }.Select(radius => Workshop.Die($"R{radius}", radius))]);
         DieChoice choice = DieChoice.For(rack, Workshop.RimSteel, Workshop.Inside(100), model, Release.Free);
-        Assert.All(choice.Outcomes,
+        Assert.All(choice.Predictions,
             outcome => Assert.True(outcome.Refusal is not null || outcome.Ring!.InsideRadius > Length.Zero, outcome.ToString()));
-        Assert.Contains(choice.Outcomes,
+        Assert.Contains(choice.Predictions,
             outcome => outcome.Refusal is { } refusal && refusal.Contains("tighter than the tightest", StringComparison.Ordinal));
         Assert.Throws<ArgumentOutOfRangeException>("die", () => model.Form(Workshop.RimSteel, Workshop.Die("R1", 1)));
     }
@@ -173,13 +173,13 @@ public sealed class DieCorrectionTests
             new(d, Workshop.RimSteel, BendRadius.Inside(truth.Form(Workshop.RimSteel, d).RingWhen(Release.Free).InsideRadius),
                 Release.Free);
         RingDiagnosis[] both = [Correction(225), RingDiagnosis.Of(second, new WrapBending())];
-        IReadOnlyList<HypothesisAgreement> agreements = HypothesisAgreement.Of(both);
-        HypothesisAgreement ratio = Assert.Single(agreements, one => one.Kind == HypothesisKind.CurvatureRatio);
-        HypothesisAgreement face = Assert.Single(agreements, one => one.Kind == HypothesisKind.ReferenceFace);
-        Assert.True(ratio.Agrees, ratio.Sentence);
+        IReadOnlyList<Hypothesis> agreements = Hypothesis.AgreementOf(both);
+        Hypothesis ratio = Assert.Single(agreements, one => one.Kind == HypothesisKind.CurvatureRatio);
+        Hypothesis face = Assert.Single(agreements, one => one.Kind == HypothesisKind.ReferenceFace);
+        Assert.True(ratio.Fits, ratio.Sentence);
         Assert.Equal(0, ratio.LargestDeviation!.Value.Percent, 1e-6);
-        Assert.False(face.Agrees, face.Sentence);
-        Assert.Empty(HypothesisAgreement.Of([both[0], both[0]]));
+        Assert.False(face.Fits, face.Sentence);
+        Assert.Empty(Hypothesis.AgreementOf([both[0], both[0]]));
     }
 
     [Fact]

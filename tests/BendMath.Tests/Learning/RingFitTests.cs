@@ -21,7 +21,7 @@ public sealed class RingFitTests
         Assert.Null(fit.LeaveOneOutError);
         Assert.Contains("One ring shows no scatter, so there is no interval and no chance: bend and measure a second one.", fit.Sentences);
         DiePrediction forecast = fit.Forecast(Shop.Die("C"), Release.Free);
-        Assert.Equal(IntervalBasis.None, forecast.Basis);
+        Assert.Null(forecast.Interval);
         Assert.Null(forecast.Interval);
         Assert.Null(forecast.ChanceWithin(Workshop.Inside(300), Length.FromMillimeters(5)));
         Assert.StartsWith("one measured ring shows no scatter", forecast.IntervalNote, StringComparison.Ordinal);
@@ -36,7 +36,7 @@ public sealed class RingFitTests
     [Fact]
     public void Several_rings_give_mean_scatter_and_prediction_interval()
     {
-        RingFit fit = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio);
+        RingFit fit = RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, line: false);
         double[] y = [.. Scattered.Select(one => one.Item2)];
         double mean = MathNet.Numerics.Statistics.Statistics.Mean(y);
         double s = MathNet.Numerics.Statistics.Statistics.StandardDeviation(y);
@@ -51,7 +51,7 @@ public sealed class RingFitTests
         Near.Relative(middle - n, forecast.Ring!.InsideRadius.Meters, 1e-9);
         Near.Relative(2 * (middle * Math.Exp(-reach) - n), forecast.Interval!.Low.Meters, 1e-4);
         Near.Relative(2 * (middle * Math.Exp(reach) - n), forecast.Interval.High.Meters, 1e-4);
-        Assert.Equal(IntervalBasis.MeasuredRings, forecast.Basis);
+        Assert.True(forecast.IsIntervalMeasured);
     }
 
     /// <summary>
@@ -64,7 +64,7 @@ public sealed class RingFitTests
     public void Chance_and_interval_are_one_thing(double share)
     {
         DiePrediction forecast =
-            RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, FitForm.Ratio).Forecast(Shop.Die("C"), Release.Free);
+            RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap, line: false).Forecast(Shop.Die("C"), Release.Free);
         LengthRange range = forecast.IntervalAt(Ratio.FromDecimalFractions(share))!;
         Length middle = (range.Low + range.High) / 2;
         Length half = (range.High - range.Low) / 2;
@@ -83,7 +83,7 @@ public sealed class RingFitTests
         MeasuredRing[] rings =
             [.. dies.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, 0.05 + slope * Shop.Variable(Shop.Die(name)) + noise[i]))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
-        Assert.Equal(FitForm.Line, fit.Form);
+        Assert.True(fit.IsLine);
         Assert.StartsWith("A line in the radius: it predicts each ring from the others to 0.", fit.FormReason, StringComparison.Ordinal);
         (double intercept, double found) =
             Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
@@ -102,18 +102,18 @@ public sealed class RingFitTests
     [Fact]
     public void Four_rings_or_two_dies_are_not_enough_for_a_line()
     {
-        Assert.Equal(FitForm.Ratio,
-            RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("C", 0.3), ("D", 0.4)), Workshop.RimSteel, Shop.Wrap).Form);
+        Assert.False(
+            RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("C", 0.3), ("D", 0.4)), Workshop.RimSteel, Shop.Wrap).IsLine);
         Assert.EndsWith("and there is 1 ring on 1 die.", RingFit.Of(Shop.Rings(("A", 0.1)), Workshop.RimSteel, Shop.Wrap).FormReason,
             StringComparison.Ordinal);
         RingFit twoDies =
             RingFit.Of(Shop.Rings(("A", 0.1), ("B", 0.2), ("A", 0.1), ("B", 0.21), ("B", 0.2), ("A", 0.11)), Workshop.RimSteel, Shop.Wrap);
-        Assert.Equal(FitForm.Ratio, twoDies.Form);
+        Assert.False(twoDies.IsLine);
         Assert.Equal("One ratio for every radius: a line is tried from 5 rings on 3 dies on (a setting), and there are 6 rings on 2 dies.",
             twoDies.FormReason);
-        Assert.Equal(FitForm.Ratio, RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).Form);
+        Assert.False(RingFit.Of(Shop.Rings(Scattered), Workshop.RimSteel, Shop.Wrap).IsLine);
         Assert.Throws<ArgumentException>("rings",
-            () => RingFit.Of(Shop.Rings(("A", 0.1), ("A", 0.2)), Workshop.RimSteel, Shop.Wrap, FitForm.Line));
+            () => RingFit.Of(Shop.Rings(("A", 0.1), ("A", 0.2)), Workshop.RimSteel, Shop.Wrap, line: true));
     }
 
     [Fact]
@@ -140,7 +140,7 @@ public sealed class RingFitTests
         MeasuredRing[] rings =
             [.. new[] { "A", "B", "B", "C", "D" }.Select((name, i) => Shop.Ring(Shop.Die(name), Workshop.RimSteel, slope * (Shop.Variable(Shop.Die(name)) - 9) + 0.001 * (i % 2)))];
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
-        Assert.Equal(FitForm.Line, fit.Form);
+        Assert.True(fit.IsLine);
         Assert.Equal(doubted,
             fit.Forecast(Shop.Die("D"), Release.Free).Ring!.InsideRadius < fit.Forecast(Shop.Die("A"), Release.Free).Ring!.InsideRadius);
         Assert.Equal(doubted,
@@ -272,11 +272,11 @@ public sealed class RingFitTests
             Workshop.RimSteel,
             new(BendRadius.InsideDiameter(Length.FromMillimeters(480)), ArcExtent.FullRing),
             new(Workshop.Rack, fit.Model),
-            new(BlankEnds.Of(new(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4))),
+            new(new EndAllowance(Length.FromMillimeters(60), Length.FromMillimeters(60), Length.FromMillimeters(4)),
                 Length.FromMillimeters(2)));
         RingPlan plan = RingPlan.For(job);
         Assert.Same(fit.Model, plan.Model);
-        Near.Relative(fit.Forecast(plan.Ring!.Outcome.Die, Release.Free).Ring!.InsideRadius.Meters, plan.Ring.Free.InsideRadius.Meters,
+        Near.Relative(fit.Forecast(plan.Ring!.Prediction.Die, Release.Free).Ring!.InsideRadius.Meters, plan.Ring.Free.InsideRadius.Meters,
             1e-12);
         Assert.Contains("5 measured rings", plan.Model.Assumption, StringComparison.Ordinal);
     }

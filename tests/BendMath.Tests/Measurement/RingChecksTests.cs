@@ -15,16 +15,18 @@ public sealed class RingChecksTests
     public void A_tape_shows_the_length_of_its_middle()
     {
         MeasuredLength outside =
-            TapeMeasure.DiameterAround(Length.FromMillimeters(Math.PI * 500.2), Length.FromMillimeters(1), Length.FromMillimeters(0.2));
+            MeasuredLength.DiameterByTapeAround(Length.FromMillimeters(Math.PI * 500.2), Length.FromMillimeters(1),
+                Length.FromMillimeters(0.2));
         Near.Relative(500, outside.Value.Millimeters, 1e-12);
         Near.Relative(1 / Math.PI, outside.Error.Millimeters, 1e-12);
         Near.Relative(500,
-            TapeMeasure.DiameterWithin(Length.FromMillimeters(Math.PI * 499.8), Length.Zero, Length.FromMillimeters(0.2)).Value.Millimeters,
+            MeasuredLength.DiameterByTapeWithin(Length.FromMillimeters(Math.PI * 499.8), Length.Zero,
+                Length.FromMillimeters(0.2)).Value.Millimeters,
                 1e-12);
         Assert.Throws<ArgumentOutOfRangeException>("tapeThickness",
-            () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.Zero, Length.FromMillimeters(4)));
+            () => MeasuredLength.DiameterByTapeAround(Length.FromMillimeters(10), Length.Zero, Length.FromMillimeters(4)));
         Assert.Throws<ArgumentOutOfRangeException>("readingError",
-            () => TapeMeasure.DiameterAround(Length.FromMillimeters(10), Length.FromMillimeters(11), Length.Zero));
+            () => MeasuredLength.DiameterByTapeAround(Length.FromMillimeters(10), Length.FromMillimeters(11), Length.Zero));
     }
 
     [Property(MaxTest = 200)]
@@ -88,18 +90,18 @@ public sealed class RingChecksTests
     }
 
     [Theory]
-    [InlineData(501, 0.5, RingConformity.Within)]
-    [InlineData(501.8, 0.5, RingConformity.CannotBeTold)]
-    [InlineData(502.4, 0.5, RingConformity.CannotBeTold)]
-    [InlineData(502.6, 0.5, RingConformity.TooWide)]
-    [InlineData(497.4, 0.5, RingConformity.TooTight)]
-    [InlineData(498, 0, RingConformity.Within)]
-    [InlineData(497.99, 0, RingConformity.TooTight)]
-    [InlineData(500, 2.1, RingConformity.CannotBeTold)]
-    public void The_error_counts_against_whoever_claims(double measured, double error, RingConformity expected) => Assert.Equal(
+    [InlineData(501, 0.5, true)]
+    [InlineData(501.8, 0.5, null)]
+    [InlineData(502.4, 0.5, null)]
+    [InlineData(502.6, 0.5, false)]
+    [InlineData(497.4, 0.5, false)]
+    [InlineData(498, 0, true)]
+    [InlineData(497.99, 0, false)]
+    [InlineData(500, 2.1, null)]
+    public void The_error_counts_against_whoever_claims(double measured, double error, bool? expected) => Assert.Equal(
         expected,
             RingVerdict.Of(new(Length.FromMillimeters(measured), Length.FromMillimeters(error)), Length.FromMillimeters(500),
-                Length.FromMillimeters(2)).Conformity);
+                Length.FromMillimeters(2)).IsWithin);
 
     /// <summary>
     /// At the limit itself the chance is one half; an error of two standard deviations inside it, the normal distribution gives 97.72 %
@@ -122,17 +124,17 @@ public sealed class RingChecksTests
         Sold.Part.Select(part => Sold.Between(0.1, 4, part)).ToArbitrary(), (off, error, tolerance) =>
         {
             Assert.True(Chance(500 + off, error, 1.1 * tolerance) >= Chance(500 + off, error, tolerance));
-            RingConformity tight = Fit(tolerance);
-            RingConformity wide = Fit(1.1 * tolerance);
+            bool? tight = Fit(tolerance);
+            bool? wide = Fit(1.1 * tolerance);
             Assert.True(
                 tight switch
                 {
-                    RingConformity.Within => wide == RingConformity.Within,
-                    RingConformity.CannotBeTold => wide is RingConformity.Within or RingConformity.CannotBeTold,
+                    true => wide == true,
+                    null => wide is true or null,
                     _ => true
                 });
-            Assert.Equal(tight == RingConformity.CannotBeTold, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
-            RingConformity Fit(double accepted) => Verdict(accepted).Conformity;
+            Assert.Equal(tight is null, error > Verdict(tolerance).ErrorThatWouldTell.Millimeters * (1 + 1e-9));
+            bool? Fit(double accepted) => Verdict(accepted).IsWithin;
             RingVerdict Verdict(double accepted) =>
                 RingVerdict.Of(new(Length.FromMillimeters(500 + off), Length.FromMillimeters(error)), Length.FromMillimeters(500),
                     Length.FromMillimeters(accepted));

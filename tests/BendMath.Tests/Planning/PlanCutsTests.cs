@@ -90,5 +90,5 @@ public sealed class PlanCutsTests
         section is null ? Workshop.RimSteel : BendAnalysis.Of(section, Workshop.Steel),
         new(Workshop.Inside(wanted), ArcExtent.FullRing, quantity),
         new(Workshop.Rack, new WrapBending()),
-        new(BlankEnds.None, Length.FromMillimeters(2), bar is { } meters ? Length.FromMeters(meters) : null)));
+        new(EndAllowance.None, Length.FromMillimeters(2), bar is { } meters ? Length.FromMeters(meters) : null)));
 }

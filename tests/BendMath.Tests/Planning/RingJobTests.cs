@@ -124,13 +124,13 @@ public sealed class RingJobTests
     [Fact]
     public void A_ring_is_not_closed_over_a_tenth_of_itself()
     {
-        WantedRing closed = Wrapped.Wanted.With(joint: new(TrimCut.Together, Length.Zero));
+        WantedRing closed = Wrapped.Wanted.With(joint: JointPreparation.CutTogether(Length.Zero));
         Assert.Contains(
             "must have a saw cut of less than a tenth of the ring that is closed",
             Refused("cutting", () => Wrapped.With(wanted: closed, cutting: Wrapped.Cutting.With(kerf: Length.FromMillimeters(200)))),
             StringComparison.Ordinal);
         Assert.Contains("must have a root opening of less than a tenth",
-            Refused("wanted", () => Wrapped.With(wanted: closed.With(joint: new(TrimCut.Together, Length.FromMillimeters(200))))),
+            Refused("wanted", () => Wrapped.With(wanted: closed.With(joint: JointPreparation.CutTogether(Length.FromMillimeters(200))))),
                 StringComparison.Ordinal);
 
         // A ring that is wanted wide enough may come off a die too tight for the cut: the plan says so and goes on.
@@ -180,7 +180,7 @@ public sealed class RingJobTests
             BendAnalysis.Of(section, material),
             new(BendRadius.Inside(Length.FromMillimeters(3000)), ArcExtent.FullRing),
             new(new DieRack([Workshop.Die("wide", 1228.7)]), new WrapBending()),
-            new(BlankEnds.None, Length.Zero)));
+            new(EndAllowance.None, Length.Zero)));
     }
 
     [Fact]
@@ -224,7 +224,7 @@ public sealed class RingJobTests
         Workshop.RimSteel,
         new(Workshop.Inside(260), ArcExtent.FullRing),
         new(rack ?? Workshop.Rack, model),
-        new(BlankEnds.None, Length.FromMillimeters(2)),
+        new(EndAllowance.None, Length.FromMillimeters(2)),
         calibration: new(rings ?? [], correction));
 
     private static MeasuredRing Measured(string die, double inside) =>

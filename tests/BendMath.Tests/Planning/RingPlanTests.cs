@@ -44,9 +44,9 @@ public sealed class RingPlanTests
     {
         RingPlan plan = RingPlan.For(Job(Pinching, measured: Measured("B", measured), correction: kind));
         Assert.NotNull(plan.UsedRing);
-        Assert.Equal(measured, plan.Choice.Outcomes.Single(outcome => outcome.Die.Name == "B").Ring!.InsideRadius.Millimeters, 1e-6);
+        Assert.Equal(measured, plan.Choice.Predictions.Single(outcome => outcome.Die.Name == "B").Ring!.InsideRadius.Millimeters, 1e-6);
         Assert.DoesNotContain(plan.Advisories, advisory => advisory.Code is "no-measured-ring" or "measured-ring-unused");
-        Assert.Equal(plan.Ring!.Outcome.Die.Name != "B", plan.Advisories.Any(advisory => advisory.Code == "extrapolated"));
+        Assert.Equal(plan.Ring!.Prediction.Die.Name != "B", plan.Advisories.Any(advisory => advisory.Code == "extrapolated"));
     }
 
     [Fact]
@@ -86,8 +86,8 @@ public sealed class RingPlanTests
     {
         RingPlan plan = RingPlan.For(Job(Pinching, material: Workshop.Mild(290, Workshop.Range(235, 360))));
         PlannedRing ring = plan.Ring!;
-        FormedBend formed = Pinching.Form(plan.Job.Analysis, ring.Outcome.Die);
-        Assert.Same(plan.Choice.Best, ring.Outcome);
+        FormedBend formed = Pinching.Form(plan.Job.Analysis, ring.Prediction.Die);
+        Assert.Same(plan.Choice.Best, ring.Prediction);
         Assert.Equal(formed.RingWhen(Release.Free).InsideDiameter.Meters, ring.Free.InsideDiameter.Meters);
         Assert.Equal(formed.RingWhen(Release.HeldFlat).InsideDiameter.Meters, ring.Flattened.InsideDiameter.Meters);
         Assert.True(ring.Free.DishAngle > Angle.Zero);
@@ -208,13 +208,13 @@ public sealed class RingPlanTests
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, new WrapBending());
         Assert.Equal(fit.Sentences, plan.Fit!.Sentences);
         Assert.Null(plan.UsedRing);
-        Assert.Null(plan.SecondRing);
-        DieProspect best = plan.Ring!.Prospect;
-        DiePrediction alone = fit.Forecast(best.Outcome.Die, Release.Free);
-        Assert.Equal(alone.Interval, best.Forecast.Interval);
+        Assert.Null(plan.TrialToTellApart);
+        DiePrediction best = plan.Ring!.Prediction;
+        DiePrediction alone = fit.Forecast(best.Die, Release.Free);
+        Assert.Equal(alone.Interval, best.Interval);
         Assert.Equal(alone.ChanceWithin(plan.Job.Wanted.Radius, plan.Job.Wanted.Tolerance), best.Chance);
-        Assert.Equal(plan.Advice.Prospects.Max(one => one.Chance!.Value.Percent), best.Chance!.Value.Percent, 0.5);
-        Assert.Equal(NextRing.For(fit, Workshop.Rack, plan.Job.Wanted.Radius, Release.Free).Sentence, plan.NextRing!.Sentence);
+        Assert.Equal(plan.Choice.Predictions.Max(one => one.Chance!.Value.Percent), best.Chance!.Value.Percent, 0.5);
+        Assert.Equal(TrialRing.ToNarrow(fit, Workshop.Rack, plan.Job.Wanted.Radius, Release.Free).Sentence, plan.TrialToNarrow!.Sentence);
         Assert.Equal(rings.Length, plan.Model.Evidence.Count);
     }
 
@@ -224,10 +224,10 @@ public sealed class RingPlanTests
     {
         RingPlan plan = RingPlan.For(Plain(rings: [Measured("B", 243)], correction: HypothesisKind.CurvatureRatio));
         Assert.Null(plan.Fit);
-        Assert.Null(plan.NextRing);
-        Assert.Equal(SecondRing.For(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence,
-            plan.SecondRing!.Sentence);
-        Assert.Null(RingPlan.For(Plain()).SecondRing);
+        Assert.Null(plan.TrialToNarrow);
+        Assert.Equal(TrialRing.ToTellApart(plan.Corrections[0], Workshop.Rack, Calibration.UsualMeasuringError).Sentence,
+            plan.TrialToTellApart!.Sentence);
+        Assert.Null(RingPlan.For(Plain()).TrialToTellApart);
     }
 
     /// <summary>Ends as the model leaves them, a ring cut and closed as the job says.</summary>
@@ -236,11 +236,12 @@ public sealed class RingPlanTests
     {
         RingJob plain = Plain(model: Pinching);
         RingJob job = plain.With(
-            wanted: plain.Wanted.With(joint: new(TrimCut.Together, Length.FromMillimeters(3))),
-                cutting: plain.Cutting.With(ends: BlankEnds.FromModel(Length.FromMillimeters(9))));
+            wanted: plain.Wanted.With(joint: JointPreparation.CutTogether(Length.FromMillimeters(3))),
+                cutting: plain.Cutting.With(ends: EndAllowance.FromModel(Length.FromMillimeters(9))));
         PlannedRing ring = RingPlan.For(job).Ring!;
-        Assert.Equal(EndAllowance.For(ring.Outcome.Formed!, Length.FromMillimeters(9)), ring.Layout.Ends);
-        Assert.Equal(RingClosure.For(ring.Layout, TrimCut.Together, Length.FromMillimeters(3)).ToString(), ring.Closure!.ToString());
+        Assert.Equal(EndAllowance.For(ring.Prediction.Formed!, Length.FromMillimeters(9)), ring.Layout.Ends);
+        Assert.Equal(RingClosure.For(ring.Layout, JointPreparation.CutTogether(Length.FromMillimeters(3))).ToString(),
+            ring.Closure!.ToString());
         Assert.Contains(RingPlan.For(job).Advisories, advisory => advisory.Code == "welded-ring");
         Assert.DoesNotContain(RingPlan.For(job).Advisories, advisory => advisory.Code == "short-ends");
         Assert.Null(RingPlan.For(Plain()).Ring!.Closure);
@@ -254,9 +255,9 @@ public sealed class RingPlanTests
     public void A_plan_judges_what_was_made_of_it()
     {
         RingPlan plan = RingPlan.For(Plain(tolerance: Length.FromMillimeters(6)));
-        Assert.Equal(RingConformity.TooWide, plan.VerdictOn(new(Length.FromMillimeters(530), Length.FromMillimeters(1))).Conformity);
-        Assert.Equal(RingConformity.Within, plan.VerdictOn(new(Length.FromMillimeters(523), Length.FromMillimeters(1))).Conformity);
-        Assert.Equal(RingConformity.CannotBeTold, plan.VerdictOn(new(Length.FromMillimeters(526.5), Length.FromMillimeters(1))).Conformity);
+        Assert.False(plan.VerdictOn(new(Length.FromMillimeters(530), Length.FromMillimeters(1))).IsWithin);
+        Assert.True(plan.VerdictOn(new(Length.FromMillimeters(523), Length.FromMillimeters(1))).IsWithin);
+        Assert.Null(plan.VerdictOn(new(Length.FromMillimeters(526.5), Length.FromMillimeters(1))).IsWithin);
     }
 
     [Fact]
@@ -281,7 +282,7 @@ public sealed class RingPlanTests
         Workshop.RimSteel,
         new(Workshop.Inside(wanted), arc ?? ArcExtent.FullRing, tolerance: tolerance),
         new(Workshop.Rack, model ?? new WrapBending()),
-        new(BlankEnds.Of(ends ?? EndAllowance.None), Length.FromMillimeters(2), bar),
+        new(ends ?? EndAllowance.None, Length.FromMillimeters(2), bar),
         calibration: new(rings ?? [], correction));
 
     private static MeasuredRing Measured(string die, double inside) =>
@@ -293,7 +294,7 @@ public sealed class RingPlanTests
         BendAnalysis.Of(Workshop.Rim, material ?? Workshop.Steel),
         new(Workshop.Inside(260), ArcExtent.FullRing),
         new(Workshop.Rack, model, new(Length.FromMeters(0.9))),
-        new(BlankEnds.Of(new(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20))),
+        new(new EndAllowance(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(20)),
             Length.FromMillimeters(2), Length.FromMeters(4)),
         calibration: new(measured is null ? [] : [measured], correction));
 }

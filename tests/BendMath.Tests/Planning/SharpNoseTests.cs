@@ -28,9 +28,9 @@ public sealed class SharpNoseTests
     {
         RingPlan edge = PlanOver(0);
         RingPlan plan = PlanOver(millimeters);
-        Assert.Equal(edge.Ring!.Outcome.Die.Name, plan.Ring!.Outcome.Die.Name);
-        Assert.Equal(edge.Ring.Outcome.Formed!.RingWhen(Release.Free).InsideDiameter.Millimeters,
-            plan.Ring.Outcome.Formed!.RingWhen(Release.Free).InsideDiameter.Millimeters, 0.5);
+        Assert.Equal(edge.Ring!.Prediction.Die.Name, plan.Ring!.Prediction.Die.Name);
+        Assert.Equal(edge.Ring.Prediction.Formed!.RingWhen(Release.Free).InsideDiameter.Millimeters,
+            plan.Ring.Prediction.Formed!.RingWhen(Release.Free).InsideDiameter.Millimeters, 0.5);
     }
 
     private static RingPlan PlanOver(double noseMillimeters) => RingPlan.For(ExampleValues.JobFor(

@@ -37,9 +37,9 @@ public sealed class BarCurvatureFigureTests
         new() { ["kinked"] = Kinked, ["backward"] = Backward, ["even"] = Even, ["straight"] = Straight, ["once"] = Once, ["fine"] = Fine };
 
     [Theory]
-    [InlineData(FigureUnit.Millimeters, 1000, 1)]
-    [InlineData(FigureUnit.Inches, 1 / 0.0254, 0.0254)]
-    public void The_curve_is_the_curvature_of_the_bar_and_meets_every_peak_and_valley(FigureUnit unit, double perMeter,
+    [InlineData(false, 1000, 1)]
+    [InlineData(true, 1 / 0.0254, 0.0254)]
+    public void The_curve_is_the_curvature_of_the_bar_and_meets_every_peak_and_valley(bool unit, double perMeter,
         double perInverseMeter)
     {
         using Plot plot = new BarCurvatureFigure(Kinked, unit).ToPlot();
@@ -62,7 +62,7 @@ public sealed class BarCurvatureFigureTests
     public void Words_say_what_the_bar_says_and_none_covers_another(string which)
     {
         BumpedBar bar = Named[which];
-        using Plot plot = new BarCurvatureFigure(bar, FigureUnit.Millimeters).ToPlot();
+        using Plot plot = new BarCurvatureFigure(bar, inInches: false).ToPlot();
         plot.GetSvgXml(640, 480);
         Text[] words = [.. plot.GetPlottables<Text>()];
         string all = string.Join('|', words.Select(word => word.LabelStyle.Text.Replace('\n', ' ')));
@@ -87,28 +87,27 @@ public sealed class BarCurvatureFigureTests
     [Fact]
     public void Title_and_axes_say_what_is_drawn_and_in_which_unit()
     {
-        using Plot inches = new BarCurvatureFigure(Kinked, FigureUnit.Inches).ToPlot();
+        using Plot inches = new BarCurvatureFigure(Kinked, inInches: true).ToPlot();
         Assert.Equal("flat 20 × 8 mm, easy way, 37 bumps", inches.Axes.Title.Label.Text);
         Assert.Equal("place along the unbent bar (in)", inches.Axes.Bottom.Label.Text);
         Assert.Equal("curvature that stays (1/in)", inches.Axes.Left.Label.Text);
-        Assert.EndsWith(", 1 bump", new BarCurvatureFigure(Once, FigureUnit.Millimeters).Title, StringComparison.Ordinal);
-        BarCurvatureFigure named = new(Even, FigureUnit.Millimeters, "hoop 7");
+        Assert.EndsWith(", 1 bump", new BarCurvatureFigure(Once, inInches: false).Title, StringComparison.Ordinal);
+        BarCurvatureFigure named = new(Even, inInches: false, "hoop 7");
         Assert.Equal("hoop 7", named.ToString());
         Assert.Same(Even, named.Bar);
-        Assert.Equal(FigureUnit.Millimeters, named.Unit);
+        Assert.False(named.IsInInches);
     }
 
     [Fact]
     public void Pictures_are_black_and_gray_and_do_not_depend_on_the_culture() =>
-        InkRules.Hold(new BarCurvatureFigure(Kinked, FigureUnit.Millimeters));
+        InkRules.Hold(new BarCurvatureFigure(Kinked, inInches: false));
 
     [Fact]
     public void Bad_arguments_are_refused_by_name()
     {
-        Assert.Throws<ArgumentNullException>("bar", () => new BarCurvatureFigure(null!, FigureUnit.Inches));
-        Assert.Throws<ArgumentOutOfRangeException>("unit", () => new BarCurvatureFigure(Even, (FigureUnit)7));
-        Assert.Throws<ArgumentException>("name", () => new BarCurvatureFigure(Even, FigureUnit.Inches, "two\nlines"));
-        Assert.Throws<ArgumentOutOfRangeException>("width", () => new BarCurvatureFigure(Even, FigureUnit.Inches).ToPng(319));
+        Assert.Throws<ArgumentNullException>("bar", () => new BarCurvatureFigure(null!, inInches: true));
+        Assert.Throws<ArgumentException>("name", () => new BarCurvatureFigure(Even, inInches: true, "two\nlines"));
+        Assert.Throws<ArgumentOutOfRangeException>("width", () => new BarCurvatureFigure(Even, inInches: true).ToPng(319));
     }
 
     private static bool Meet(PixelRect a, PixelRect b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;

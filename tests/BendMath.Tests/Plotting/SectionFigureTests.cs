@@ -31,7 +31,7 @@ public sealed class SectionFigureTests
     [MemberData(nameof(Sections))]
     public void Drawn_area_is_the_area_of_the_section_but_for_the_chords(OrientedSection section)
     {
-        using Plot plot = new SectionFigure(section, FigureUnit.Inches).ToPlot();
+        using Plot plot = new SectionFigure(section, inInches: true).ToPlot();
         double area = Assert.Single(plot.GetPlottables<SectionArea>()).Polygons.Sum(Shoelace) * 25.4 * 25.4;
         double arcs = section.Outline.Loops.SelectMany(loop => loop.Edges).Where(edge => edge.IsArc).Sum(edge => edge.Length.Millimeters);
         double rise = SectionShape.Sagitta * Math.Max(section.Properties.Width.Millimeters, section.Properties.Depth.Millimeters);
@@ -45,7 +45,7 @@ public sealed class SectionFigureTests
     [MemberData(nameof(Sections))]
     public void Every_name_is_there_and_none_covers_another(OrientedSection section)
     {
-        using Plot plot = new SectionFigure(section, FigureUnit.Millimeters).ToPlot();
+        using Plot plot = new SectionFigure(section, inInches: false).ToPlot();
         plot.GetSvgXml(640, 480);
         Text[] words = [.. plot.GetPlottables<Text>()];
         string all = string.Join('|', words.Select(word => word.LabelStyle.Text.Replace('\n', ' ')));
@@ -80,8 +80,8 @@ public sealed class SectionFigureTests
     [InlineData("url(#cl_1a) id=\"cl_1b\"")]
     public void A_name_is_text_and_nothing_else(string name)
     {
-        XDocument plain = XDocument.Parse(new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters, "plain").ToSvg());
-        XDocument named = XDocument.Parse(new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters, name).ToSvg());
+        XDocument plain = XDocument.Parse(new SectionFigure(Angle.FlangeOut, inInches: false, "plain").ToSvg());
+        XDocument named = XDocument.Parse(new SectionFigure(Angle.FlangeOut, inInches: false, name).ToSvg());
         Assert.Equal(plain.Descendants().Select(element => element.Name), named.Descendants().Select(element => element.Name));
         Assert.Contains(named.Descendants(), element => element.Name.LocalName == "text" && element.Value.Trim() == $"{name}, flange out");
         Assert.DoesNotContain(named.Descendants().Attributes(),
@@ -91,12 +91,12 @@ public sealed class SectionFigureTests
     [Fact]
     public void Title_and_axes_say_what_lies_how_and_in_which_unit()
     {
-        using Plot metric = new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters).ToPlot();
+        using Plot metric = new SectionFigure(Angle.FlangeOut, inInches: false).ToPlot();
         Assert.Equal("angle 30 × 30 × 3 mm, flange out", metric.Axes.Title.Label.Text);
         Assert.Equal("z, along the axis of the ring (mm)", metric.Axes.Bottom.Label.Text);
         Assert.Equal("y, outward from the inside face (mm)", metric.Axes.Left.Label.Text);
         StandardSize size = StandardSizes.Find("L2X2X1/8");
-        using Plot inches = new SectionFigure(size.Stock.Orientations[1], FigureUnit.Inches, size.FullName).ToPlot();
+        using Plot inches = new SectionFigure(size.Stock.Orientations[1], inInches: true, size.FullName).ToPlot();
         Assert.Equal("AISC v16.0 L2X2X1/8, flange in", inches.Axes.Title.Label.Text);
         Assert.Equal("y, outward from the inside face (in)", inches.Axes.Left.Label.Text);
         Assert.Contains(inches.GetPlottables<Text>(), word => word.LabelStyle.Text == "0.125");
@@ -123,7 +123,7 @@ public sealed class SectionFigureTests
     [InlineData(320, 900)]
     public void Scales_are_equal_and_sizes_are_those_asked_for(int width, int height)
     {
-        SectionFigure figure = new(new FlatBar(Mm(60), Mm(4)).HardWay, FigureUnit.Millimeters);
+        SectionFigure figure = new(new FlatBar(Mm(60), Mm(4)).HardWay, inInches: false);
         using Plot plot = figure.ToPlot(width, height);
         plot.RenderInMemory(width, height);
         Assert.Equal(1, plot.LastRender.PxPerUnitX / plot.LastRender.PxPerUnitY, 1e-6);
@@ -136,7 +136,7 @@ public sealed class SectionFigureTests
     [Fact]
     public void Pictures_do_not_depend_on_culture_or_on_what_was_drawn_before()
     {
-        SectionFigure figure = new(Angle.FlangeOut, FigureUnit.Inches);
+        SectionFigure figure = new(Angle.FlangeOut, inInches: true);
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
@@ -157,7 +157,7 @@ public sealed class SectionFigureTests
     [Fact]
     public void Nothing_is_told_by_color()
     {
-        string svg = new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters).ToSvg();
+        string svg = new SectionFigure(Angle.FlangeOut, inInches: false).ToSvg();
         string[] colors = [.. Regex.Matches(svg, "(?:fill|stroke)=\"([^\"]+)\"").Select(match => match.Groups[1].Value).Distinct()];
         Assert.NotEmpty(colors);
         Assert.All(colors,
@@ -170,7 +170,7 @@ public sealed class SectionFigureTests
     public void Settings_of_the_plotting_library_stay_as_they_are()
     {
         string font = Fonts.Default;
-        new SectionFigure(Angle.FlangeOut, FigureUnit.Millimeters).ToPng();
+        new SectionFigure(Angle.FlangeOut, inInches: false).ToPng();
         Assert.Equal(font, Fonts.Default);
         using Plot plain = new();
         Assert.True(plain.Axes.Right.IsVisible);
@@ -179,7 +179,7 @@ public sealed class SectionFigureTests
     [Fact]
     public void A_picture_goes_to_a_stream_that_stays_open()
     {
-        SectionFigure figure = new(Angle.FlangeOut, FigureUnit.Millimeters);
+        SectionFigure figure = new(Angle.FlangeOut, inInches: false);
         using MemoryStream stream = new();
         figure.SaveSvg(stream);
         Assert.Equal(figure.ToSvg(), System.Text.Encoding.UTF8.GetString(stream.ToArray()));
@@ -191,11 +191,10 @@ public sealed class SectionFigureTests
     [Fact]
     public void Bad_arguments_are_refused_by_name()
     {
-        SectionFigure figure = new(Angle.FlangeOut, FigureUnit.Millimeters);
-        Assert.Throws<ArgumentNullException>("section", () => new SectionFigure(null!, FigureUnit.Inches));
-        Assert.Throws<ArgumentOutOfRangeException>("unit", () => new SectionFigure(Angle.FlangeOut, (FigureUnit)7));
-        Assert.Throws<ArgumentException>("name", () => new SectionFigure(Angle.FlangeOut, FigureUnit.Inches, " "));
-        Assert.Throws<ArgumentException>("name", () => new SectionFigure(Angle.FlangeOut, FigureUnit.Inches, "two\nlines"));
+        SectionFigure figure = new(Angle.FlangeOut, inInches: false);
+        Assert.Throws<ArgumentNullException>("section", () => new SectionFigure(null!, inInches: true));
+        Assert.Throws<ArgumentException>("name", () => new SectionFigure(Angle.FlangeOut, inInches: true, " "));
+        Assert.Throws<ArgumentException>("name", () => new SectionFigure(Angle.FlangeOut, inInches: true, "two\nlines"));
         Assert.Throws<ArgumentOutOfRangeException>("width", () => figure.ToPng(319));
         ArgumentOutOfRangeException refused = Assert.Throws<ArgumentOutOfRangeException>("height", () => figure.ToSvg(640, 6001));
         Assert.StartsWith("height must be 240 to 6000 pixels, but is 6001.", refused.Message, StringComparison.Ordinal);
@@ -204,7 +203,7 @@ public sealed class SectionFigureTests
 
     private static string[] Numbers(OrientedSection section)
     {
-        using Plot plot = new SectionFigure(section, FigureUnit.Millimeters).ToPlot();
+        using Plot plot = new SectionFigure(section, inInches: false).ToPlot();
         return [
             .. plot.GetPlottables<Text>().Select(word => word.LabelStyle.Text).Where(text => char.IsAsciiDigit(text[0]))
                 .Order(StringComparer.Ordinal)];

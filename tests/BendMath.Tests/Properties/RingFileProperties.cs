@@ -51,7 +51,7 @@ public sealed class RingFileProperties
         [
             MeasuredRingFile.Read(MeasuredRingFile.Write([ring])).Rings,
             MeasuredRingCsv.Read(MeasuredRingCsv.Write([ring])).Rings,
-            MeasuredRingCsv.Read(MeasuredRingCsv.Write([ring], CsvStyle.Semicolon)).Rings,
+            MeasuredRingCsv.Read(MeasuredRingCsv.Write([ring], decimalComma: true)).Rings,
         ];
         Assert.All(read, rings =>
         {

@@ -34,7 +34,7 @@ public sealed class EffortVerdictTests
             Printed(
                 text.Replace("\"arc\": \"180 deg\",",
                     "\"arc\": \"180 deg\", \"mechanical advantage\": \"10 times\", \"pull limit\": \"250 N\",", StringComparison.Ordinal));
-        ThreePointContact contact = RingPlan.For(RingJobFile.Read(text).Jobs[1].Job).Ring!.Outcome.Formed!.Contact!;
+        ThreePointContact contact = RingPlan.For(RingJobFile.Read(text).Jobs[1].Job).Ring!.Prediction.Formed!.Contact!;
         Assert.InRange(contact.Give.Millimeters, 0.1, 0.3);
         Assert.Contains(
             string.Create(CultureInfo.InvariantCulture,

@@ -113,7 +113,7 @@ public sealed class PlanWorkingsTests
         RingJob job = RingJobFile.Read(Planner.Demo()).Jobs[2].Job;
         RingPlan plan = RingPlan.For(job);
         Assert.NotEmpty(PlanWorksheet.Of(job, plan.Ring!));
-        IReadOnlyList<WorkedStep> alone = PlanWorksheet.Of(plan.Ring!.Outcome.Formed!.Loaded);
+        IReadOnlyList<WorkedStep> alone = PlanWorksheet.Of(plan.Ring!.Prediction.Formed!.Loaded);
         Assert.Contains(alone, working => working.Symbol == "D_i");
     }
 

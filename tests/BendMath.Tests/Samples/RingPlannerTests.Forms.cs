@@ -23,7 +23,7 @@ public sealed partial class RingPlannerTests
         {
             PlannedRing ring = RingPlan.For(entry.Job).Ring!;
             int start = screen.IndexOf(entry.Job.Name, StringComparison.Ordinal);
-            Assert.Contains(ring.Outcome.Die.Name, screen[start..], StringComparison.Ordinal);
+            Assert.Contains(ring.Prediction.Die.Name, screen[start..], StringComparison.Ordinal);
             Assert.Contains(LengthText.Format(ring.Layout.BlankLength, entry.Job.Cutting.CutStyle), screen[start..],
                 StringComparison.Ordinal);
         }
@@ -61,7 +61,7 @@ public sealed partial class RingPlannerTests
         string markdown = Run(Planner.Good, "--markdown").Output;
         Assert.Equal(4, Regex.Count(markdown, "(?m)^# "));
         Assert.Contains("| \\> | R240 | 240.0 | ", markdown, StringComparison.Ordinal);
-        Assert.All(SafetyNotice.All, caution => Assert.Contains(caution.Text, markdown, StringComparison.Ordinal));
+        Assert.All(SafetyNotices.All, caution => Assert.Contains(caution, markdown, StringComparison.Ordinal));
         string[] numbers = [.. Regex.Matches(Printed, @"\d+\.\d+").Select(found => found.Value).Distinct()];
         Assert.True(numbers.Length > 100);
         Assert.All(numbers, number => Assert.Contains(number, markdown, StringComparison.Ordinal));
@@ -79,7 +79,7 @@ public sealed partial class RingPlannerTests
         string[] identifiers = [.. page.Descendants().Attributes("id").Select(id => id.Value)];
         Assert.Equal(identifiers.Length, identifiers.Distinct().Count());
         Assert.Contains("κ = 1/(R + y_n) = 1/(", html, StringComparison.Ordinal);
-        Assert.All(SafetyNotice.All, caution => Assert.Contains(caution.Text, html, StringComparison.Ordinal));
+        Assert.All(SafetyNotices.All, caution => Assert.Contains(caution, html, StringComparison.Ordinal));
     }
 
     /// <summary>Names of a job and of its dies are text on the page, in its drawings, and on the console.</summary>

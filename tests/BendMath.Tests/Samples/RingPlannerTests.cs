@@ -50,9 +50,13 @@ public sealed partial class RingPlannerTests
             string[] headings = ["1. Which die", "2. Will it distort", "3. How long to cut", "4. How hard it pulls", "5. What to check"];
             int[] starts = [.. headings.Select(heading => words.IndexOf(heading, StringComparison.Ordinal)), words.Length];
             Assert.Equal(starts.Order(), starts);
-            Assert.All(SafetyNotice.All, caution => Assert.InRange(
-                words.IndexOf("CAUTION " + caution.Text, StringComparison.Ordinal), starts[(int)caution.Step],
-                    starts[(int)caution.Step + 1] - 1));
+            IReadOnlyList<string>[] steps =
+                [SafetyNotices.Die, SafetyNotices.Distortion, SafetyNotices.Cut, SafetyNotices.Bend, SafetyNotices.Check];
+            for (int step = 0; step < steps.Length; step++)
+            {
+                Assert.All(steps[step], caution => Assert.InRange(
+                    words.IndexOf("CAUTION " + caution, StringComparison.Ordinal), starts[step], starts[step + 1] - 1));
+            }
         }
     }
 
@@ -193,7 +197,7 @@ public sealed partial class RingPlannerTests
     public void A_pinched_job_prints_its_stroke_and_no_hand_force()
     {
         string words = Words(Jobs()[1]);
-        FormedBend formed = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[1].Job).Ring!.Outcome.Formed!;
+        FormedBend formed = RingPlan.For(RingJobFile.Read(Planner.Demo()).Jobs[1].Job).Ring!.Prediction.Formed!;
         Assert.Contains($"Set the stroke {LengthText.Format(formed.Contact!.Stroke, LengthStyle.Millimeters(2))} past", words,
             StringComparison.Ordinal);
         Assert.Contains("three contacts then has a radius of 590.0 mm", words, StringComparison.Ordinal);

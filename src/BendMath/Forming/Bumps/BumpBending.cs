@@ -37,7 +37,7 @@ public sealed class BumpBending : FormingModel
         : base([])
     {
         Setup = Guard.NotNull(setup, nameof(setup));
-        if (setup.Stiffness is not null)
+        if (setup.K is not null)
         {
             throw Guard.Refused(nameof(setup), "must be of a bender taken as rigid, because the give of single bumps is not included",
                 $"is \"{setup}\"");

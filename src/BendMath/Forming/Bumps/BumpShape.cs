@@ -1,3 +1,4 @@
+using BendMath.Numerics;
 using BendMath.Sections.Outlines;
 
 namespace BendMath.Forming.Bumps;
@@ -55,15 +56,8 @@ internal sealed class BumpShape(MomentEnvelope bar, double centroid, double heig
         // κ_p rises from the end of the bar to the outermost bump.
         double Rise(double outside, double inside)
         {
-            double low = outside;
-            double high = inside;
-            for (int i = 0; i < 60; i++)
-            {
-                double middle = (low + high) / 2;
-                (low, high) = bar.Permanent(middle) < mean / 2 ? (middle, high) : (low, middle);
-            }
-
-            return high;
+            double Off(double place) => bar.Permanent(place) / mean - 0.5;
+            return Off(inside) > 0 ? Bracketed.Root(Off, outside, inside) : inside;
         }
     }
 
@@ -104,18 +98,8 @@ internal sealed class BumpShape(MomentEnvelope bar, double centroid, double heig
         return new(walker.X, walker.Y);
     }
 
-    private double WhereTurned(double from, double most, double turn)
-    {
-        double low = from;
-        double high = most;
-        for (int i = 0; i < 60; i++)
-        {
-            double middle = (low + high) / 2;
-            (low, high) = bar.Turn(from, middle) < turn ? (middle, high) : (low, middle);
-        }
-
-        return (low + high) / 2;
-    }
+    private double WhereTurned(double from, double most, double turn) =>
+        Bracketed.Root(place => bar.Turn(from, place) / turn - 1, from, most);
 
     private struct Walker(MomentEnvelope bar, double start = 0)
     {

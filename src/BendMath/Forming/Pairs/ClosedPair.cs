@@ -54,8 +54,8 @@ public sealed class ClosedPair
     /// <summary>The bar between them.</summary>
     public OrientedSection Section { get; }
 
-    /// <summary>Where the mate first touches a bar that lies on the die.</summary>
-    public PairTouch Touch { get; }
+    /// <summary>Whether the mate touches a bar on the die all along: it has <see cref="MatchingRadius"/>.</summary>
+    public bool Matches => Touch == PairTouch.Everywhere;
 
     /// <summary>
     /// Whether the bar lies down on the die: the mate is as tight as the die and the stack on it, or tighter. Otherwise it is pinched
@@ -113,6 +113,8 @@ public sealed class ClosedPair
 
     /// <summary>The same as a three-point bender: this half-span, the die for a nose.</summary>
     public ThreePointSetup Setup => new(ContactHalfSpan, Die.InsideFaceRadiusFor(Section));
+
+    internal PairTouch Touch { get; }
 
     internal double StrokeMeters => _inside * _sine * _sine / (1 + _cosine);
 

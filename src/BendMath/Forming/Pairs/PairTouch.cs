@@ -1,7 +1,7 @@
 namespace BendMath.Forming.Pairs;
 
 /// <summary>Where a mating face first touches a bar that lies on the die.</summary>
-public enum PairTouch
+internal enum PairTouch
 {
     /// <summary>All along: the face has the radius of the die and the stack on it.</summary>
     Everywhere,

@@ -122,7 +122,7 @@ public sealed class IncrementalThreePointBending : FormingModel
         }
 
         double stroke = Setup.StrokeOf(nominal);
-        double set = Setup.Stiffness is { } stiffness ? stroke + equilibrium.NoseForce(peak.State) / stiffness.K : stroke;
+        double set = Setup.K is { } stiffness ? stroke + equilibrium.NoseForce(peak.State) / stiffness : stroke;
         return set <= Setup.A ? Length.FromMeters(set) : null;
     }
 

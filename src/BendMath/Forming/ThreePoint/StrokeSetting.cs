@@ -8,7 +8,7 @@ internal abstract class StrokeSetting : FormingSetting
     private readonly string _die;
 
     private protected StrokeSetting(Die die, double least, double most, double? current)
-        : base(SettingKind.Stroke, least, most, current) => _die = die.Name;
+        : base(true, least, most, current) => _die = die.Name;
 
     internal sealed override string Advise(Length value, FormedBend formed, string wanted) => CurrentMeters is not { } now
         ? Invariant($"Close {value.Millimeters:0.00} mm past the line tangent to the nose: that leaves {wanted}.")

@@ -22,11 +22,11 @@ internal static class ThreePointPinch
         ThreePointEquilibrium equilibrium = new(analysis, setup);
         double stroke = setStroke;
         (BentState Peak, double Shift)? found;
-        if (setup.Stiffness is { } stiffness)
+        if (setup.K is { } stiffness)
         {
-            (BentState Peak, double Shift, double Stroke)? closed = equilibrium.AtSetStroke(setStroke, stiffness.K);
+            (BentState Peak, double Shift, double Stroke)? closed = equilibrium.AtSetStroke(setStroke, stiffness);
             found = closed is { } c ? (c.Peak, c.Shift) : null;
-            stroke = closed?.Stroke ?? (setup.Nose > 0 ? setStroke - equilibrium.WrapForce() / stiffness.K : setStroke);
+            stroke = closed?.Stroke ?? (setup.Nose > 0 ? setStroke - equilibrium.WrapForce() / stiffness : setStroke);
         }
         else
         {

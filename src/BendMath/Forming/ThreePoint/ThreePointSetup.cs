@@ -16,12 +16,13 @@ public sealed record ThreePointSetup
     /// <summary>Makes a setup.</summary>
     /// <param name="halfSpan">Distance a from the nose to each support along the bar, greater than zero.</param>
     /// <param name="noseRadius">Radius of the nose the inside of the bar touches; zero for an edge.</param>
-    /// <param name="stiffness">How much the bender gives under load; null for a bender taken as rigid.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The half-span is not positive or the nose radius is negative, or one is not
-    /// finite.</exception>
-    public ThreePointSetup(Length halfSpan, Length noseRadius, BenderStiffness? stiffness = null)
+    /// <param name="stiffness">Nose force over how far nose and supports part under it, k = F/g, greater than zero; null for a bender taken
+    /// as rigid. Play and bedding in are no stiffness, so measure from a small load to a large one.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The half-span or the stiffness is not positive or the nose radius is negative, or one
+    /// is not finite.</exception>
+    public ThreePointSetup(Length halfSpan, Length noseRadius, ForcePerLength? stiffness = null)
     {
-        Stiffness = stiffness;
+        K = stiffness is { } k ? Guard.Positive(k, nameof(stiffness)) : null;
         A = Guard.Positive(halfSpan, nameof(halfSpan));
         Nose = Guard.NonNegative(noseRadius, nameof(noseRadius));
     }
@@ -32,16 +33,20 @@ public sealed record ThreePointSetup
     /// <summary>Radius of the nose; zero for an edge.</summary>
     public Length NoseRadius => Length.FromMeters(Nose);
 
-    /// <summary>How much the bender gives under load, or null for a rigid one.</summary>
-    public BenderStiffness? Stiffness { get; }
+    /// <summary>Nose force per length the bender gives, or null for a rigid one.</summary>
+    public ForcePerLength? Stiffness => K is { } k ? ForcePerLength.FromNewtonsPerMeter(k) : null;
 
     internal double A { get; }
 
     internal double Nose { get; }
 
+    internal double? K { get; }
+
     /// <summary>Half-span and nose radius.</summary>
     public override string ToString() =>
-        Invariant($"half-span {A * 1e3:0.##} mm, nose radius {Nose * 1e3:0.##} mm{(Stiffness is null ? string.Empty : $", {Stiffness}")}");
+        Invariant(
+            $"half-span {A * 1e3:0.##} mm, nose radius {Nose * 1e3:0.##} mm{(K is { } k ? Invariant($", {k * 1e-6:0.##} kN per millimeter "
+                + $"of give") : string.Empty)}");
 
     internal static Advisory WrapsNose { get; } =
         new("wraps-nose", "The bar lies down on the nose: the ring follows the nose radius, and more stroke does not tighten it.",

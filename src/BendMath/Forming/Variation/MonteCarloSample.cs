@@ -6,16 +6,6 @@ using UnitsNet;
 
 namespace BendMath.Forming.Variation;
 
-/// <summary>How an input is drawn from its range.</summary>
-public enum SamplingRule
-{
-    /// <summary>Evenly: every value is as likely as any other.</summary>
-    Even,
-
-    /// <summary>Half of the draws evenly, half at one end or the other: a hard test of the bounds, not a likely shop.</summary>
-    EvenOrAtTheEnds,
-}
-
 /// <summary>
 /// Rings of one die drawn at random from what scatters, each input independent of the others: not only between which sizes the ring lies,
 /// but how often it lies where. The same seed draws the same rings on every machine. Immutable and thread-safe.
@@ -59,7 +49,7 @@ public sealed class MonteCarloSample
     /// <summary>Shortest and longest developed length drawn; null when no draw left a ring.</summary>
     public LengthRange? DevelopedLength => RangeOf(_developed);
 
-    /// <summary>Draws rings.</summary>
+    /// <summary>Draws rings; every value of a range is as likely as any other.</summary>
     /// <param name="model">How the bender forms.</param>
     /// <param name="analysis">Section and material.</param>
     /// <param name="die">The die.</param>
@@ -68,21 +58,25 @@ public sealed class MonteCarloSample
     /// <param name="scatter">What scatters; at least one input.</param>
     /// <param name="count">Number of draws, from 1 to 1,000,000.</param>
     /// <param name="seed">Seed of the draws.</param>
-    /// <param name="draw">How an input is drawn from its range.</param>
     /// <param name="cancel">Stops the draws.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">Nothing scatters, the mill tolerance is of another bar, or a stroke scatters where the model has
     /// none.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, a value is not defined, the turn is not positive and
-    /// finite, or the count is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The die does not suit the bar, the release is not a defined value, the turn is not
+    /// positive and finite, or the count is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The draws were stopped.</exception>
     public static MonteCarloSample Of(
         FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, InputVariation scatter, int count = 2000,
-        int seed = 1, SamplingRule draw = SamplingRule.Even, CancellationToken cancel = default)
+        int seed = 1, CancellationToken cancel = default) =>
+        Of(model, analysis, die, release, turn, scatter, count, seed, false, cancel);
+
+    /// <summary>The same with half of the draws at one end of a range or the other: a hard test of the bounds, not a likely shop.</summary>
+    internal static MonteCarloSample Of(
+        FormingModel model, BendAnalysis analysis, Die die, Release release, Angle turn, InputVariation scatter, int count, int seed,
+        bool oftenAtTheEnds, CancellationToken cancel)
     {
         RingResponse response = RingBounds.ResponseOf(model, analysis, die, release, scatter);
         double radians = Guard.Positive(turn, nameof(turn));
-        Guard.Defined(draw, nameof(draw));
         if (count is < 1 or > Most)
         {
             throw Guard.Fault(nameof(count), count, Invariant($"must be from 1 to {Most:N0}"));
@@ -101,7 +95,7 @@ public sealed class MonteCarloSample
             cancel.ThrowIfCancellationRequested();
             for (int k = 0; k < values.Length; k++)
             {
-                values[k] = Drawn(response.Inputs[k], draw, random);
+                values[k] = Drawn(response.Inputs[k], oftenAtTheEnds, random);
             }
 
             RingReply reply = response.At(values);
@@ -165,10 +159,10 @@ public sealed class MonteCarloSample
         _ => ring.Outside,
     };
 
-    private static double Drawn(ScatterInput input, SamplingRule draw, MersenneTwister random)
+    private static double Drawn(ScatterInput input, bool oftenAtTheEnds, MersenneTwister random)
     {
         double place = random.NextDouble();
-        if (draw == SamplingRule.EvenOrAtTheEnds)
+        if (oftenAtTheEnds)
         {
             place = random.NextDouble() < 0.5 ? place : Math.Round(place, MidpointRounding.AwayFromZero);
         }

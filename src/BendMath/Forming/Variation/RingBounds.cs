@@ -48,13 +48,13 @@ public sealed class RingBounds
     private readonly double _turn;
 
     private RingBounds(InputVariation scatter, LengthRange? insideDiameter, (double Low, double High)? perTurn, double turn,
-        IReadOnlyList<InputContribution> influences, string? note)
+        IReadOnlyList<InputContribution> contributions, string? note)
     {
         Scatter = scatter;
         InsideDiameter = insideDiameter;
         _perTurn = perTurn;
         _turn = turn;
-        Influences = influences;
+        Contributions = contributions;
         Note = note;
     }
 
@@ -68,7 +68,7 @@ public sealed class RingBounds
     public LengthRange? DevelopedLength => _perTurn is { } ends ? Range((_turn * ends.Low, _turn * ends.High)) : null;
 
     /// <summary>What each input does alone, the most important first; empty without a range.</summary>
-    public IReadOnlyList<InputContribution> Influences { get; }
+    public IReadOnlyList<InputContribution> Contributions { get; }
 
     /// <summary>Why there is no range, or null.</summary>
     public string? Note { get; }
@@ -107,10 +107,10 @@ public sealed class RingBounds
         RingExtremes extremes = new(response);
         (double Low, double High)? inside = extremes.Of(reply => 2 * reply.Inside);
         (double Low, double High)? perTurn = extremes.Of(reply => 1 / reply.Curvature);
-        IReadOnlyList<InputContribution> influences = extremes.Refusal is null ? InfluencesOf(response, extremes) : [];
+        IReadOnlyList<InputContribution> contributions = extremes.Refusal is null ? ContributionsOf(response, extremes) : [];
         return extremes.Refusal is { } refusal
             ? new(scatter, null, null, turn, [], refusal) { MaySpringStraight = extremes.IsStraight }
-            : new(scatter, Range(inside!.Value), perTurn, turn, influences, null);
+            : new(scatter, Range(inside!.Value), perTurn, turn, contributions, null);
     }
 
     internal static RingResponse ResponseOf(FormingModel model, BendAnalysis analysis, Die die, Release release, InputVariation scatter)
@@ -121,7 +121,7 @@ public sealed class RingBounds
 
     private static LengthRange Range((double Low, double High) ends) => new(Length.FromMeters(ends.Low), Length.FromMeters(ends.High));
 
-    private static IReadOnlyList<InputContribution> InfluencesOf(RingResponse response, RingExtremes extremes)
+    private static IReadOnlyList<InputContribution> ContributionsOf(RingResponse response, RingExtremes extremes)
     {
         List<(string Name, double Low, double High)> alone = [];
         for (int i = 0; i < response.Inputs.Length; i++)

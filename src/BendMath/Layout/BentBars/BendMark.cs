@@ -4,24 +4,6 @@ using UnitsNet;
 namespace BendMath.Layout.BentBars;
 
 /// <summary>
-/// Which ends of the bar are still straight all the way from a bend when it is made, so that the bar can be laid in and drawn out there.
-/// </summary>
-public enum FreeEnds
-{
-    /// <summary>Neither: the bar is bent on both sides already and must be laid into the bender from the side.</summary>
-    Neither,
-
-    /// <summary>The side of the start.</summary>
-    Start,
-
-    /// <summary>The side of the end.</summary>
-    End,
-
-    /// <summary>Both: it is the first bend.</summary>
-    Both,
-}
-
-/// <summary>
 /// One bend of a bar, with its marks on the straight bar, at its turn in the order of the work. Marks count from the start of the blank.
 /// Immutable and thread-safe.
 /// </summary>
@@ -38,12 +20,13 @@ public sealed record BendMark
 
     private readonly double _after;
 
-    internal BendMark(int step, int number, BarPart part, double start, FreeEnds free, double before, double after)
+    internal BendMark(int step, int number, BarPart part, double start, bool startIsFree, bool endIsFree, double before, double after)
     {
         Step = step;
         Number = number;
         Part = part;
-        Free = free;
+        IsStartFree = startIsFree;
+        IsEndFree = endIsFree;
         _start = start;
         _before = before;
         _after = after;
@@ -58,8 +41,11 @@ public sealed record BendMark
     /// <summary>The bend.</summary>
     public BarPart Part { get; }
 
-    /// <summary>Which ends are still straight all the way when it is bent.</summary>
-    public FreeEnds Free { get; }
+    /// <summary>Whether the bar is still straight all the way to its start, so that it can be laid in and drawn out there.</summary>
+    public bool IsStartFree { get; }
+
+    /// <summary>Whether the bar is still straight all the way to its end.</summary>
+    public bool IsEndFree { get; }
 
     /// <summary>Where the bend starts.</summary>
     public Length StartMark => Length.FromMeters(_start);

@@ -32,7 +32,7 @@ public sealed class BentBar
         _section = parts.First(part => part.IsBend).Section!;
         _path = new(parts, _section.Height);
         Bends = Array.AsReadOnly(Marked(order));
-        Envelope = _path.Envelope();
+        (AlongX, AlongY) = _path.Envelope();
         Advisories = [.. Doubts()];
     }
 
@@ -65,8 +65,23 @@ public sealed class BentBar
     /// <summary>The end of the finished piece, at its left face.</summary>
     public BarPlace End => _path.Place(_path.Length, 0, Ends.StartMeters);
 
-    /// <summary>The rectangle around the finished piece.</summary>
-    public ShapeEnvelope Envelope { get; }
+    /// <summary>Where the finished shape lies along x, both faces of the bar included.</summary>
+    /// <remarks>
+    /// Equation: the least and greatest x over the ends of all parts and the points of their arcs where the bar runs along y, on both
+    /// faces.
+    /// Range: exact for even bends in one plane.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public LengthRange AlongX { get; }
+
+    /// <summary>Where the finished shape lies along y, both faces of the bar included.</summary>
+    /// <remarks>
+    /// Equation: the least and greatest y over the ends of all parts and the points of their arcs where the bar runs along x, on both
+    /// faces.
+    /// Range: exact for even bends in one plane.
+    /// Source: <see cref="Sources.Definition"/>
+    /// </remarks>
+    public LengthRange AlongY { get; }
 
     /// <summary>What is doubtful about the layout.</summary>
     public IReadOnlyList<Advisory> Advisories { get; }
@@ -82,8 +97,8 @@ public sealed class BentBar
     /// <see cref="ThreePointContact.StraightTail"/>; null for none.</param>
     /// <param name="order">The bends in the order of the work, counted along the bar from 1; null for from start to end.</param>
     /// <exception cref="ArgumentNullException">Parts or ends are null.</exception>
-    /// <exception cref="ArgumentException">There is no bend, a part is missing, a section is not the same bar, or the order does not name
-    /// every bend once.</exception>
+    /// <exception cref="ArgumentException">There is no bend, a part is missing, the ends are those of a forming model, a section is not the
+    /// same bar, or the order does not name every bend once.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is negative or not finite, there are too many parts, or they are too long
     /// together.</exception>
     public static BentBar For(IReadOnlyList<BarPart> parts, EndAllowance ends, Length kerf, Length? grip = null,
@@ -115,7 +130,7 @@ public sealed class BentBar
 
         int[] steps = order is null ? [.. Enumerable.Range(1, bends.Length)] : [.. order];
         return steps.OrderBy(number => number).SequenceEqual(Enumerable.Range(1, bends.Length))
-            ? new(list, Guard.NotNull(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)),
+            ? new(list, EndAllowance.Given(ends, nameof(ends)), Guard.NonNegative(kerf, nameof(kerf)),
                 grip is { } held ? Guard.NonNegative(held, nameof(grip)) : 0, steps)
             : throw Guard.Refused(nameof(order), Invariant($"must name each of the bends 1 to {bends.Length} once"),
                 $"is {string.Join(", ", steps.Take(20))}");
@@ -196,7 +211,7 @@ public sealed class BentBar
     /// <summary>
     /// Whether two bends show the same bar: as it lies when they turn to one side, turned over about its own axis when they do not.
     /// </summary>
-    private static bool IsSameBar(BarPart one, BarPart other) => one.Side == other.Side
+    private static bool IsSameBar(BarPart one, BarPart other) => one.IsLeft == other.IsLeft
         ? one.Section!.IsSameBar(other.Section!, Length.Zero)
         : one.Section!.IsSameBarTurnedOver(other.Section!, Length.Zero);
 
@@ -234,14 +249,7 @@ public sealed class BentBar
 
             double left = start - (before < 0 ? 0 : bends[before].Start + bends[before].Part.Developed);
             double right = (after == made.Length ? Blank : bends[after].Start) - start - part.Developed;
-            FreeEnds free = (before < 0, after == made.Length) switch
-            {
-                (true, true) => FreeEnds.Both,
-                (true, false) => FreeEnds.Start,
-                (false, true) => FreeEnds.End,
-                _ => FreeEnds.Neither,
-            };
-            marks[step] = new(step + 1, i + 1, part, start, free, Math.Max(0, left), Math.Max(0, right));
+            marks[step] = new(step + 1, i + 1, part, start, before < 0, after == made.Length, Math.Max(0, left), Math.Max(0, right));
             made[i] = true;
         }
 

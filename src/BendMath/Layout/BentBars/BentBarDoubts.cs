@@ -20,7 +20,7 @@ internal static class BentBarDoubts
                         $"Bend {bend.Number} (step {bend.Step}) has {least * 1e3:0.#} mm of straight bar {(bend.StraightBefore <= bend.StraightAfter ? "before" : "behind")} it, but the bender needs {grip * 1e3:0.#} mm: bend it in another order, leave a longer straight or a longer end."), Sources.FormingModels);
             }
 
-            if (bend.Free == FreeEnds.Neither)
+            if (!bend.IsStartFree && !bend.IsEndFree)
             {
                 yield return new("boxed-in",
                     Invariant(
@@ -38,7 +38,7 @@ internal static class BentBarDoubts
                         + $"shape seen along the axis of its bends; press it flat or check them on a trial piece."), Sources.Mechanics);
         }
 
-        if (bends.Any(part => part.Side != bends[0].Side))
+        if (bends.Any(part => part.IsLeft != bends[0].IsLeft))
         {
             yield return new("turned-over",
                 "The bar bends to both sides: turn it over in the bender between them, and mark which face is which.",
@@ -60,7 +60,7 @@ internal static class BentBarDoubts
         double high = 0;
         foreach (BarPart bend in bends)
         {
-            turn += (bend.Side == BendSide.Left ? 1 : -1) * bend.Arc!.Radians;
+            turn += (bend.IsLeft ? 1 : -1) * bend.Arc!.Radians;
             low = Math.Min(low, turn);
             high = Math.Max(high, turn);
         }

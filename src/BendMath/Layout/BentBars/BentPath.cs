@@ -75,7 +75,7 @@ internal sealed class BentPath
     }
 
     /// <summary>Exact: the ends of every part, and the points of its arcs whose tangents are upright or level.</summary>
-    public ShapeEnvelope Envelope()
+    public (LengthRange X, LengthRange Y) Envelope()
     {
         double left = double.PositiveInfinity;
         double right = double.NegativeInfinity;
@@ -100,7 +100,7 @@ internal sealed class BentPath
             }
         }
 
-        return new(left, right, bottom, top);
+        return (new(left, right), new(bottom, top));
 
         void Take(Stretch stretch, double along)
         {
@@ -133,7 +133,7 @@ internal sealed class BentPath
 
         public Pose Entry { get; } = entry;
 
-        public double Sign { get; } = part.Side == BendSide.Right ? -1 : 1;
+        public double Sign { get; } = part.IsBend && !part.IsLeft ? -1 : 1;
 
         /// <summary>Finished length of a fiber per unbent length, R·κ_t.</summary>
         public double Stretched(double fromLeft) => Part.Ring is { } ring ? Radius(ring, fromLeft) * ring.TotalCurvature : 1;

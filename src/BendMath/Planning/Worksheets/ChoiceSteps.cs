@@ -14,18 +14,18 @@ internal sealed class ChoiceSteps(RingJob job, PlannedRing ring, StepUnits units
                 2 * ring.Free.RadiusTo(job.Wanted.Radius.Reference));
         WorkedTerm wanted = units.Of("D_w", "wanted diameter, to the same line", 2 * job.Wanted.Radius.Value);
         yield return new("difference from the wanted diameter", "ΔD", "D - D_w", [left, wanted],
-            units.In(2 * ring.Outcome.Difference!.Value), units.Length, Sources.Definition);
-        DiePrediction forecast = ring.Prospect.Forecast;
+            units.In(2 * ring.Prediction.Difference!.Value), units.Length, Sources.Definition);
+        DiePrediction forecast = ring.Prediction;
         if (forecast.Interval is { } interval)
         {
-            string condition = forecast.Basis == IntervalBasis.MeasuredRings
+            string condition = forecast.IsIntervalMeasured
                 ? $"{forecast.IntervalNote}: R + n = (R_predicted + n)·exp(±t·s·√(1 + h_0))"
                 : $"the inside diameter is an extreme of all rings while {ring.Range.Scatter} may differ";
             yield return Searched("least inside diameter to expect", "D_least", condition, interval.Low, Sources.LearningFromRings);
             yield return Searched("greatest inside diameter to expect", "D_most", condition, interval.High, Sources.LearningFromRings);
         }
 
-        if (ring.Prospect.Chance is { } chance)
+        if (ring.Prediction.Chance is { } chance)
         {
             yield return new(
                 "chance of being within the tolerance",

@@ -10,7 +10,7 @@ internal sealed class EffortSteps(PlannedRing ring, StepUnits units)
 {
     public IEnumerable<WorkedStep> All()
     {
-        FormedBend formed = ring.Outcome.Formed!;
+        FormedBend formed = ring.Prediction.Formed!;
         WorkedTerm moment = units.Of("M_b", "bending moment", ring.Effort.BendingMoment);
         if (formed.Contact is { } contact)
         {
@@ -53,7 +53,7 @@ internal sealed class EffortSteps(PlannedRing ring, StepUnits units)
     private IEnumerable<WorkedStep> Work(WorkedTerm moment)
     {
         string perLength = $"{units.Energy} per {units.Length}";
-        LoadedBend loaded = ring.Outcome.Formed!.Loaded;
+        LoadedBend loaded = ring.Prediction.Formed!.Loaded;
         WorkedTerm work = new("w", "work to bend a unit of length", units.In(ring.Effort.WorkPerLength), perLength);
         WorkedTerm length = units.Of("L_0", "length of straight bar that becomes the arc", ring.Layout.DevelopedLength);
         yield return new(work.Meaning, work.Symbol, "∫M_b dκ from straight to this state",

@@ -4,7 +4,7 @@ using BendMath.Learning;
 namespace BendMath.Planning.Worksheets;
 
 /// <summary>From the die to the loaded state.</summary>
-internal sealed class FormingSteps(DieOutcome outcome, StepUnits units)
+internal sealed class FormingSteps(DiePrediction outcome, StepUnits units)
 {
     public IEnumerable<WorkedStep> All()
     {

@@ -21,9 +21,9 @@ public static class PlanWorksheet
         StepUnits units = new(inInches);
         return
         [
-            .. new FormingSteps(ring.Outcome, units).All(),
-            .. new ReleaseSteps(ring.Outcome.Formed!.Loaded, ring.Free, units).All(),
-            .. new ReleaseSteps(ring.Outcome.Formed!.Loaded, ring.Flattened, units).Flat(),
+            .. new FormingSteps(ring.Prediction, units).All(),
+            .. new ReleaseSteps(ring.Prediction.Formed!.Loaded, ring.Free, units).All(),
+            .. new ReleaseSteps(ring.Prediction.Formed!.Loaded, ring.Flattened, units).Flat(),
             .. new ChoiceSteps(job, ring, units).All(),
             .. ring.Distortion.Findings.Select(finding => finding.WorkingFor(inInches)),
             .. new LayoutSteps(job, ring, units).All(),

@@ -179,7 +179,7 @@ public sealed class ClosedPairTests
         BendAnalysis analysis = BendAnalysis.Of(Bar, Workshop.Steel);
         DieRack rack = new([With(MatingDie.OfFace(Millimeters(212), Millimeters(80))), Workshop.Die("without a mate", 250)]);
         DieChoice choice = DieChoice.For(rack, analysis, Workshop.Inside(230), new PairBending(), Release.Free);
-        Assert.Equal("it has no mating face", choice.Outcomes[1].Refusal);
+        Assert.Equal("it has no mating face", choice.Predictions[1].Refusal);
         Assert.Equal("pair", choice.Best!.Die.Name);
         Near.Relative(
             DieChoice.For(rack, analysis, Workshop.Inside(230), new WrapBending(), Release.Free).IdealStampedRadius!.Value.Meters,

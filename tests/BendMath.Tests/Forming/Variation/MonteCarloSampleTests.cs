@@ -31,11 +31,11 @@ public sealed class RingSampleTests(ITestOutputHelper output)
             }
 
             ranges++;
-            Draw(SamplingRule.Even, 20);
+            Draw(false, 20);
             double filled = 0;
             for (int draws = 64; draws <= 4096 && filled < 0.9; draws *= 4)
             {
-                MonteCarloSample hard = Draw(SamplingRule.EvenOrAtTheEnds, draws);
+                MonteCarloSample hard = Draw(true, draws);
                 filled =
                     Math.Min(Filled(bounds.InsideDiameter, hard.InsideDiameter!), Filled(bounds.DevelopedLength!, hard.DevelopedLength!));
                 most = Math.Max(most, draws);
@@ -44,10 +44,10 @@ public sealed class RingSampleTests(ITestOutputHelper output)
             Assert.True(filled >= 0.9,
                 $"job {job}, {model.Name}, {analysis.Section}, {scatter}: the rings drawn fill {filled:P1} of the bounds");
 
-            MonteCarloSample Draw(SamplingRule draw, int draws)
+            MonteCarloSample Draw(bool oftenAtTheEnds, int draws)
             {
                 MonteCarloSample sample =
-                    MonteCarloSample.Of(model, analysis, die, Release.Free, Turn, scatter, draws, job, draw,
+                    MonteCarloSample.Of(model, analysis, die, Release.Free, Turn, scatter, draws, job, oftenAtTheEnds,
                         TestContext.Current.CancellationToken);
                 Assert.Equal(0, sample.WithoutRing);
                 AssertInside(bounds.InsideDiameter, sample.InsideDiameter!, analysis, model);

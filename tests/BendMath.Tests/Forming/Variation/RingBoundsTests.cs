@@ -26,7 +26,7 @@ public sealed class RingRangeTests
         Assert.Null(range.Note);
         Assert.Equal(Ring(new WrapBending(), 235, Die).InsideDiameter.Millimeters, range.InsideDiameter!.Low.Millimeters, 1e-9);
         Assert.Equal(Ring(new WrapBending(), 360, Die).InsideDiameter.Millimeters, range.InsideDiameter.High.Millimeters, 1e-9);
-        InputContribution only = Assert.Single(range.Influences);
+        InputContribution only = Assert.Single(range.Contributions);
         Assert.Equal("yield", only.Input);
         Near.Relative(1, only.Share.DecimalFractions, 1e-12);
         Assert.Equal(range.InsideDiameter, only.InsideDiameter);
@@ -65,7 +65,7 @@ public sealed class RingRangeTests
         RingBounds range = Of(new WrapBending(), Workshop.Steel, Die, new());
         Assert.Null(range.InsideDiameter);
         Assert.Null(range.DevelopedLength);
-        Assert.Empty(range.Influences);
+        Assert.Empty(range.Contributions);
         Assert.Equal("no range: the yield of mild steel is given as one number, and nothing else is said to scatter", range.Note);
         Assert.Equal(range.Note, range.ToString());
         Assert.Equal("nothing scatters", range.Scatter.ToString());
@@ -130,8 +130,8 @@ public sealed class RingRangeTests
         ];
         Near.Relative(corners.Min(), range.InsideDiameter!.Low.Meters, 1e-12);
         Near.Relative(corners.Max(), range.InsideDiameter.High.Meters, 1e-12);
-        Assert.Equal(["leg", "thickness"], range.Influences.Select(one => one.Input).Order());
-        Near.Relative(1, range.Influences.Sum(one => one.Share.DecimalFractions), 1e-12);
+        Assert.Equal(["leg", "thickness"], range.Contributions.Select(one => one.Input).Order());
+        Near.Relative(1, range.Contributions.Sum(one => one.Share.DecimalFractions), 1e-12);
 
         MillTolerance other =
             MillTolerance.En10056(new EqualAngle(Length.FromMillimeters(40), Length.FromMillimeters(4), AngleFillets.Sharp));

@@ -4,13 +4,13 @@ using UnitsNet;
 
 namespace BendMath.Tests.Forming.Bumps;
 
-public sealed class NextBendTests
+public sealed class BendCorrectionTests
 {
     [Fact]
     public void A_ring_that_is_right_asks_for_no_change()
     {
-        NextBend next =
-            NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free), Workshop.Inside(270));
+        BendCorrection next =
+            BendCorrection.For(new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free), Workshop.Inside(270));
         Near.Relative(1, next.CurvatureRatio, 1e-12);
         Near.Relative(250, next.StampedRadius.Millimeters, 1e-12);
         Near.Relative(15, next.StrokeFor(Workshop.Bender, Length.FromMillimeters(15)).Millimeters, 1e-12);
@@ -30,8 +30,9 @@ public sealed class NextBendTests
         WrapBending wrap = new();
         FinishedRing measured = wrap.Form(Workshop.RimSteel, Workshop.Die("A", stamp, face)).RingWhen(Release.Free);
         FinishedRing wanted = wrap.Form(Workshop.RimSteel, Workshop.Die("B", nextStamp, face)).RingWhen(Release.Free);
-        NextBend next =
-            NextBend.For(new(Workshop.Die("A", stamp, face), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
+        BendCorrection next =
+            BendCorrection.For(
+                new(Workshop.Die("A", stamp, face), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
                 BendRadius.Inside(wanted.InsideRadius));
         Near.Relative(nextStamp, next.StampedRadius.Millimeters, 1e-8);
         Assert.Equal(nextStamp > stamp, next.IsBentTooMuch);
@@ -50,8 +51,8 @@ public sealed class NextBendTests
         Length stroke = Length.FromMillimeters(15);
         FinishedRing measured = pinch.FormAtStroke(Workshop.RimSteel, stroke).RingWhen(Release.Free);
         FinishedRing wanted = pinch.FormAtStroke(Workshop.RimSteel, change * stroke).RingWhen(Release.Free);
-        NextBend next =
-            NextBend.For(new(Workshop.Die("A", 250), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
+        BendCorrection next =
+            BendCorrection.For(new(Workshop.Die("A", 250), Workshop.RimSteel, BendRadius.Inside(measured.InsideRadius), Release.Free),
                 BendRadius.Inside(wanted.InsideRadius));
         Near.Absolute(change - 1, next.StrokeFor(Workshop.Bender, stroke) / stroke - 1, 0.2 * Math.Abs(change - 1), "share of the stroke");
     }
@@ -60,10 +61,10 @@ public sealed class NextBendTests
     public void What_cannot_be_is_refused_by_name()
     {
         MeasuredRing ring = new(Workshop.Die("A", 250), Workshop.RimSteel, Workshop.Inside(270), Release.Free);
-        Assert.Throws<ArgumentOutOfRangeException>("wanted", () => NextBend.For(ring, Workshop.Inside(0.001)));
+        Assert.Throws<ArgumentOutOfRangeException>("wanted", () => BendCorrection.For(ring, Workshop.Inside(0.001)));
         Assert.Throws<ArgumentOutOfRangeException>("stroke",
-            () => NextBend.For(ring, Workshop.Inside(260)).StrokeFor(Workshop.Bender, Length.FromMillimeters(131)));
-        Assert.Throws<ArgumentException>("ring", () => NextBend.For(
+            () => BendCorrection.For(ring, Workshop.Inside(260)).StrokeFor(Workshop.Bender, Length.FromMillimeters(131)));
+        Assert.Throws<ArgumentException>("ring", () => BendCorrection.For(
             new(Workshop.Die("A", 20, ReferenceFace.OutsideOfBar), Workshop.RimSteel, Workshop.Inside(270), Release.Free),
                 Workshop.Inside(260)));
     }

@@ -9,7 +9,7 @@ namespace BendMath.Plotting.Drawing;
 /// Lays out the finished ring against the die: lines and band, measured rings, the wanted ring, the dies along the axis with their names,
 /// and a key where nothing else is.
 /// </summary>
-internal sealed class DieAdviceDrawing
+internal sealed class DieChoiceDrawing
 {
     /// <summary>Below everything else, for the dies of the rack.</summary>
     private const double Strip = 40;
@@ -18,9 +18,9 @@ internal sealed class DieAdviceDrawing
 
     private const double NameHeight = 16;
 
-    private readonly DieAdviceFigure _figure;
+    private readonly DieChoiceFigure _figure;
 
-    private readonly DieAdviceCurves _curves;
+    private readonly DieChoiceCurves _curves;
 
     private readonly Chart _chart;
 
@@ -30,30 +30,30 @@ internal sealed class DieAdviceDrawing
 
     private readonly double? _wanted;
 
-    private DieAdviceDrawing(DieAdviceFigure figure, int width, int height)
+    private DieChoiceDrawing(DieChoiceFigure figure, int width, int height)
     {
         _figure = figure;
-        _curves = new(figure.Advice, figure.Fit);
-        (_perMeter, _unit) = Paper.Unit(figure.Unit);
+        _curves = new(figure.Choice, figure.Fit);
+        (_perMeter, _unit) = Paper.Unit(figure.IsInInches);
         _wanted = WantedInside();
         string bottom = _curves.IsByStamp ? "radius stamped on the die" : "radius of the inside of the bar on the die";
         string left =
-            figure.Advice.Choice.Release == Release.Free ? "inside diameter of the ring, let go" : "inside diameter of the ring, held flat";
+            figure.Choice.Release == Release.Free ? "inside diameter of the ring, let go" : "inside diameter of the ring, held flat";
         _chart = new(width, height, figure.Title, $"{bottom} ({_unit})", $"{left} ({_unit})");
     }
 
-    private DieAdvice Advice => _figure.Advice;
+    private DieChoice Choice => _figure.Choice;
 
-    public static Plot Draw(DieAdviceFigure figure, int width, int height)
+    public static Plot Draw(DieChoiceFigure figure, int width, int height)
     {
-        DieAdviceDrawing drawing = new(figure, width, height);
+        DieChoiceDrawing drawing = new(figure, width, height);
         drawing.Draw();
         return drawing._chart.Plot;
     }
 
     private void Draw()
     {
-        ChartKey key = DieAdviceKey.Of(_figure, _curves);
+        ChartKey key = DieChoiceKey.Of(_figure, _curves);
         Limits(Above);
         Box upper = key.Corner(_chart.Size, upperLeft: true, Strip);
         Box lower = key.Corner(_chart.Size, upperLeft: false, Strip);
@@ -76,8 +76,8 @@ internal sealed class DieAdviceDrawing
     /// </summary>
     private double? WantedInside()
     {
-        BendRadius wanted = Advice.Choice.Wanted;
-        FinishedRing? ring = Advice.Best?.Outcome.Ring;
+        BendRadius wanted = Choice.Wanted;
+        FinishedRing? ring = Choice.Best?.Ring;
         return wanted.Reference == RadiusReference.InsideFace ? 2 * wanted.Value.Meters
             : ring is null ? null
             : 2 * (wanted.Value.Meters - (ring.RadiusTo(wanted.Reference).Meters - ring.InsideRadius.Meters));
@@ -86,7 +86,7 @@ internal sealed class DieAdviceDrawing
     /// <summary>Lines may rise beyond use at the ends, and an interval be as wide: they must not press all else together.</summary>
     private void Limits(double above)
     {
-        double tolerance = Advice.Tolerance.Meters;
+        double tolerance = Choice.Tolerance!.Value.Meters;
         double[] rings =
             [.. _curves.Rack.SelectMany(place => new[] { place.Ring, place.Plain }).OfType<double>(),
                 .. _curves.Rings.Select(ring => ring.Diameter)];
@@ -167,7 +167,7 @@ internal sealed class DieAdviceDrawing
         if (height is { } meters)
         {
             Spot middle = _chart.Pixel(x, meters * _perMeter);
-            DieAdviceKey.Stroke(_chart, middle - new Spot(8, 0), middle + new Spot(8, 0), width, pattern);
+            DieChoiceKey.Stroke(_chart, middle - new Spot(8, 0), middle + new Spot(8, 0), width, pattern);
         }
     }
 
@@ -175,7 +175,7 @@ internal sealed class DieAdviceDrawing
     {
         if (_wanted is { } wanted)
         {
-            double tolerance = Advice.Tolerance.Meters;
+            double tolerance = Choice.Tolerance!.Value.Meters;
             (double left, double right) = (_curves.Low * _perMeter, _curves.High * _perMeter);
             _chart.Line(left, wanted * _perMeter, right, wanted * _perMeter);
             _chart.Line(left, (wanted - tolerance) * _perMeter, right, (wanted - tolerance) * _perMeter, 0.8, LinePattern.Dotted);
@@ -205,7 +205,7 @@ internal sealed class DieAdviceDrawing
             _chart.Words(Digits(odd), middle.X, middle.Y, Alignment.MiddleCenter, padding: 0);
         }
 
-        if (_curves.Rack.FirstOrDefault(place => place.Die == Advice.Best?.Outcome.Die) is { Ring: { } ring } best)
+        if (_curves.Rack.FirstOrDefault(place => place.Die == Choice.Best?.Die) is { Ring: { } ring } best)
         {
             _chart.Marks([best.X * _perMeter], [ring * _perMeter], MarkerShape.OpenCircle, 13);
         }
@@ -215,13 +215,13 @@ internal sealed class DieAdviceDrawing
     private void Dies()
     {
         List<Box> taken = [];
-        foreach (DiePlace place in _curves.Rack.OrderBy(place => place.Die == Advice.Best?.Outcome.Die ? 0 : 1))
+        foreach (DiePlace place in _curves.Rack.OrderBy(place => place.Die == Choice.Best?.Die ? 0 : 1))
         {
-            bool isBest = place.Die == Advice.Best?.Outcome.Die;
+            bool isBest = place.Die == Choice.Best?.Die;
             Spot at = new(_chart.Pixel(place.X * _perMeter, 0).X, 7);
             Spot mark = _chart.At(at);
             _chart.Marks([mark.X], [mark.Y], isBest ? MarkerShape.FilledTriangleUp : MarkerShape.OpenTriangleUp, 9);
-            string name = DieAdviceKey.Short(place.Die.Name);
+            string name = DieChoiceKey.Short(place.Die.Name);
             double half = ChartKey.WidthOf(name) / 2 + 3;
             Box box = new(new(Math.Min(Math.Max(at.X, half), _chart.Size.X - half), 23), 2 * half, NameHeight);
             if (taken.TrueForAll(other => !box.Meets(other)))
@@ -241,7 +241,7 @@ internal sealed class DieAdviceDrawing
             return false;
         }
 
-        double tolerance = Advice.Tolerance.Meters;
+        double tolerance = Choice.Tolerance!.Value.Meters;
         if (_wanted is { } wanted && _chart.Pixel(0, (wanted + tolerance) * _perMeter).Y > box.Bottom - 2
             && _chart.Pixel(0, (wanted - tolerance) * _perMeter).Y < box.Top + 2)
         {

@@ -4,16 +4,16 @@ using ScottPlot;
 
 namespace BendMath.Plotting.Drawing;
 
-/// <summary>Says what the lines, marks and areas of an advice mean.</summary>
-internal static class DieAdviceKey
+/// <summary>Says what the lines, marks and areas of an choice mean.</summary>
+internal static class DieChoiceKey
 {
     private const int LongestName = 12;
 
-    public static ChartKey Of(DieAdviceFigure figure, DieAdviceCurves curves)
+    public static ChartKey Of(DieChoiceFigure figure, DieChoiceCurves curves)
     {
         ChartKey key = new();
-        DieAdvice advice = figure.Advice;
-        FormingModel model = advice.Choice.Model;
+        DieChoice choice = figure.Choice;
+        FormingModel model = choice.Model;
         DiePlace[] places = curves.IsSwept ? curves.Swept : curves.Rack;
         Rings(key, curves);
         if (places.Any(place => place.Ring is not null))
@@ -27,11 +27,11 @@ internal static class DieAdviceKey
             }
         }
 
-        DiePrediction[] forecasts = [.. advice.Prospects.Select(one => one.Forecast).Where(forecast => forecast.Ring is not null)];
+        DiePrediction[] forecasts = [.. choice.Predictions.Where(forecast => forecast.Ring is not null)];
         if (Array.Find(forecasts, forecast => forecast.Interval is not null) is { } ranged)
         {
             key.Add(
-                ranged.Basis == IntervalBasis.MeasuredRings ? Text("{0:0} % of rings to come", DiePrediction.Confidence.Percent)
+                ranged.IsIntervalMeasured ? Text("{0:0} % of rings to come", DiePrediction.Confidence.Percent)
                     : ranged.IntervalNote, Shade);
         }
         else if (forecasts.Length > 0)
@@ -44,16 +44,16 @@ internal static class DieAdviceKey
             key.Add($"{basis.Name}, uncorrected", (chart, from, to) => Stroke(chart, from, to, 1.2, LinePattern.Dashed));
         }
 
-        key.Add(Wanted(advice, figure.Unit), (chart, from, to) =>
+        key.Add(Wanted(choice, figure.IsInInches), (chart, from, to) =>
         {
             Stroke(chart, from, to, 0.8, LinePattern.Solid);
             Stroke(chart, from + new Spot(0, 4), to + new Spot(0, 4), 0.8, LinePattern.Dotted);
             Stroke(chart, from - new Spot(0, 4), to - new Spot(0, 4), 0.8, LinePattern.Dotted);
         });
         key.Add("die of the rack", Mark(MarkerShape.OpenTriangleUp, 9));
-        if (advice.Best is { } best)
+        if (choice.Best is { } best)
         {
-            string name = $"best die: {Short(best.Outcome.Die.Name)}";
+            string name = $"best die: {Short(best.Die.Name)}";
             key.Add(best.Chance is { } chance ? Text("{0}, {1:0} of 100 within", name, chance.Percent) : name,
                 Mark(MarkerShape.FilledTriangleUp, 9));
         }
@@ -76,7 +76,7 @@ internal static class DieAdviceKey
     /// <summary>A name that does not crowd out its neighbors.</summary>
     public static string Short(string name) => name.Length <= LongestName ? name : name.Remove(LongestName - 1) + "…";
 
-    private static void Rings(ChartKey key, DieAdviceCurves curves)
+    private static void Rings(ChartKey key, DieChoiceCurves curves)
     {
         int even = curves.Rings.Count(ring => !ring.IsOdd);
         if (even > 0)
@@ -98,11 +98,11 @@ internal static class DieAdviceKey
         }
     }
 
-    private static string Wanted(DieAdvice advice, FigureUnit figureUnit)
+    private static string Wanted(DieChoice choice, bool inInches)
     {
-        (double perMeter, string unit) = Paper.Unit(figureUnit);
-        string format = figureUnit == FigureUnit.Inches ? "0.###" : "0.#";
-        BendRadius wanted = advice.Choice.Wanted;
+        (double perMeter, string unit) = Paper.Unit(inInches);
+        string format = inInches ? "0.###" : "0.#";
+        BendRadius wanted = choice.Wanted;
         string line =
             wanted.Reference switch
             {
@@ -110,7 +110,7 @@ internal static class DieAdviceKey
                 RadiusReference.Centroid => " at the centroid",
                 _ => " outside"
             };
-        return Text("wanted: {0} ± {1} {2}{3}", Number(2 * wanted.Value.Meters), Number(advice.Tolerance.Meters), unit, line);
+        return Text("wanted: {0} ± {1} {2}{3}", Number(2 * wanted.Value.Meters), Number(choice.Tolerance!.Value.Meters), unit, line);
 
         string Number(double meters) => (meters * perMeter).ToString(format, CultureInfo.InvariantCulture);
     }

@@ -1,9 +1,9 @@
 namespace BendMath.Json;
 
-/// <summary>One thing wrong with a job file: where it stands and what is wrong, with the value. Immutable and thread-safe.</summary>
-public sealed record JobFault
+/// <summary>One thing wrong with a JSON file: where it stands and what is wrong, with the value. Immutable and thread-safe.</summary>
+public sealed record JsonFault
 {
-    internal JobFault(string place, int? line, string rule)
+    internal JsonFault(string place, int? line, string rule)
     {
         Place = place;
         Line = line;

@@ -9,11 +9,11 @@ namespace BendMath.Forming.Bumps;
 /// The next correction after a measured ring: by how much more or less to bend the next bar, and what can be done with this one. A first
 /// guess from one ring; measure the next ring too. Immutable and thread-safe.
 /// </summary>
-public sealed class NextBend
+public sealed class BendCorrection
 {
     private readonly double _stamp;
 
-    private NextBend(MeasuredRing ring, BendRadius wanted, LoadedBend needed, double stamp)
+    private BendCorrection(MeasuredRing ring, BendRadius wanted, LoadedBend needed, double stamp)
     {
         Ring = ring;
         Wanted = wanted;
@@ -70,7 +70,7 @@ public sealed class NextBend
     /// <exception cref="ArgumentException">The die of the measured ring leaves no inside radius.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The wanted ring is tighter than the tightest bend of the bar leaves, or has no inside
     /// radius.</exception>
-    public static NextBend For(MeasuredRing ring, BendRadius wanted)
+    public static BendCorrection For(MeasuredRing ring, BendRadius wanted)
     {
         BendAnalysis analysis = Guard.NotNull(ring, nameof(ring)).Analysis;
         Guard.NotNull(wanted, nameof(wanted)).InsideOf(analysis.Section, nameof(wanted));

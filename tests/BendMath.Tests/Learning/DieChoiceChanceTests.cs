@@ -11,7 +11,7 @@ using UnitsNet;
 namespace BendMath.Tests.Learning;
 
 /// <summary>Which die to take, with what chance, and what to change. Invented rings of the invented workshop.</summary>
-public sealed class DieAdviceTests
+public sealed class DieChoiceChanceTests
 {
     private static readonly BendRadius Wanted = BendRadius.InsideDiameter(Length.FromMillimeters(540));
 
@@ -23,15 +23,15 @@ public sealed class DieAdviceTests
     public void With_measured_rings_the_highest_chance_wins_and_is_named()
     {
         RingFit fit = RingFit.Of(Rings, Workshop.RimSteel, Shop.Wrap);
-        DieAdvice advice = Advise(fit.Model);
-        Assert.Equal("C", advice.Best!.Outcome.Die.Name);
-        Assert.All(advice.Prospects, one => Assert.Equal(IntervalBasis.MeasuredRings, one.Forecast.Basis));
-        Assert.Equal(advice.Prospects.Max(one => one.Chance!.Value.DecimalFractions), advice.Best.Chance!.Value.DecimalFractions, 1e-12);
-        Assert.All(advice.Prospects,
+        DieChoice advice = Advise(fit.Model);
+        Assert.Equal("C", advice.Best!.Die.Name);
+        Assert.All(advice.Predictions, one => Assert.True(one.IsIntervalMeasured));
+        Assert.Equal(advice.Predictions.Max(one => one.Chance!.Value.DecimalFractions), advice.Best.Chance!.Value.DecimalFractions, 1e-12);
+        Assert.All(advice.Predictions,
             one =>
-                Near.Relative(fit.Forecast(one.Outcome.Die, Release.Free).ChanceWithin(Wanted, Tolerance)!.Value.DecimalFractions,
+                Near.Relative(fit.Forecast(one.Die, Release.Free).ChanceWithin(Wanted, Tolerance)!.Value.DecimalFractions,
                     one.Chance!.Value.DecimalFractions, 1e-12));
-        Assert.All(advice.Prospects, one => Assert.Equal(DistortionReport.Of(one.Outcome.Formed!.Loaded).Level, one.Risk));
+        Assert.All(advice.Predictions, one => Assert.Equal(DistortionReport.Of(one.Formed!.Loaded).Level, one.Risk));
         Assert.StartsWith("Take die C: ", advice.Sentences[0], StringComparison.Ordinal);
         Assert.Contains(" of 100 rings; risk of distortion ", advice.Sentences[0], StringComparison.Ordinal);
     }
@@ -40,34 +40,34 @@ public sealed class DieAdviceTests
     public void Without_measured_rings_the_interval_is_that_of_the_yield_range_and_no_chance_is_named()
     {
         BendAnalysis ranged = BendAnalysis.Of(Workshop.Rim, Workshop.Mild(290, Workshop.Range(235, 355)));
-        DieAdvice advice = DieAdvice.For(Workshop.Rack, ranged, Wanted, Tolerance, Shop.Wrap, Release.Free);
-        Assert.Equal("B", advice.Best!.Outcome.Die.Name);
-        Assert.All(advice.Prospects, one =>
+        DieChoice advice = DieChoice.For(Workshop.Rack, ranged, Wanted, Shop.Wrap, Release.Free, Tolerance);
+        Assert.Equal("B", advice.Best!.Die.Name);
+        Assert.All(advice.Predictions, one =>
         {
-            Assert.Equal(IntervalBasis.Scatter, one.Forecast.Basis);
+            Assert.False(one.IsIntervalMeasured);
             Assert.Null(one.Chance);
-            Assert.Equal("no measured rings, so no scatter is known", one.Forecast.ChanceNote);
+            Assert.Equal("no measured rings, so no scatter is known", one.ChanceNote);
             LengthRange scan =
-                RingBounds.Of(Shop.Wrap, ranged, one.Outcome.Die, Release.Free, ArcExtent.FullRing.Turn,
+                RingBounds.Of(Shop.Wrap, ranged, one.Die, Release.Free, ArcExtent.FullRing.Turn,
                     new(ranged.Material.YieldRange)).InsideDiameter!;
-            Assert.Equal(scan, one.Forecast.Interval);
+            Assert.Equal(scan, one.Interval);
         });
         Assert.Contains(
             "bounds for yield 235 to 355 MPa, not a measured scatter; no chance can be named: no measured rings, so no scatter is known; ",
                 advice.Sentences[0], StringComparison.Ordinal);
-        Assert.All(Advise(Shop.Wrap).Prospects, one => Assert.Equal(IntervalBasis.None, one.Forecast.Basis));
+        Assert.All(Advise(Shop.Wrap).Predictions, one => Assert.Null(one.Interval));
         Assert.Contains("the yield of mild steel is given as one number", Advise(Shop.Wrap).Sentences[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_die_that_leaves_no_ring_has_neither_chance_nor_risk()
     {
-        DieAdvice advice = DieAdvice.For(
+        DieChoice advice = DieChoice.For(
             new DieRack([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)]), Workshop.RimSteel, Wanted,
-                Tolerance, Shop.Wrap, Release.Free);
+                Shop.Wrap, Release.Free, Tolerance);
         Assert.Null(advice.Best);
         Assert.Equal(["No die of the rack leaves a ring."], advice.Sentences);
-        Assert.All(advice.Prospects, one => Assert.True(one.Chance is null && one.Risk is null && one.Forecast.Ring is null));
+        Assert.All(advice.Predictions, one => Assert.True(one.Chance is null && one.Risk is null && one.Ring is null));
         Assert.Empty(advice.Changes);
     }
 
@@ -89,8 +89,8 @@ public sealed class DieAdviceTests
     {
         FormingModel model = Model(kind);
         BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
-        DieAdvice advice = DieAdvice.For(Workshop.Rack, Workshop.RimSteel, wanted, Tolerance, model, release);
-        ShopChange change = advice.Changes.Single(one => one.Setting?.Kind == SettingKind.Stroke);
+        DieChoice advice = DieChoice.For(Workshop.Rack, Workshop.RimSteel, wanted, model, release, Tolerance);
+        ShopChange change = advice.Changes.Single(one => one.Setting is { IsStroke: true });
         Assert.True(change.Hits, change.Sentence);
         FormingModel plain = model is CurvatureRatioCorrection { Basis: var basis } ? basis : model;
         FormedBend formed = plain is BumpBending bump
@@ -99,7 +99,7 @@ public sealed class DieAdviceTests
         formed = model is CurvatureRatioCorrection correction ? correction.Correct(formed)! : formed;
         Near.Relative(diameter, formed.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter");
         Near.Relative(diameter, change.Formed!.RingWhen(release).InsideDiameter.Millimeters, 1e-7, "diameter of the change");
-        Assert.StartsWith($"At the setting of die {advice.Best!.Outcome.Die.Name}, close ", change.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith($"At the setting of die {advice.Best!.Die.Name}, close ", change.Sentence, StringComparison.Ordinal);
     }
 
     /// <summary>
@@ -118,7 +118,7 @@ public sealed class DieAdviceTests
         FormingModel model = kind == "pinch that gives"
             ? new IncrementalThreePointBending(
                 new(Workshop.Bender.HalfSpan, Workshop.Bender.NoseRadius,
-                    BenderStiffness.From(Force.FromKilonewtons(1), Length.FromMillimeters(1))))
+                    Force.FromKilonewtons(1) / Length.FromMillimeters(1)))
             : Model(kind);
         Die die =
             new("own", Length.FromMillimeters(300), ReferenceFace.InsideOfBar, noseRadius: nose > 0 ? Length.FromMillimeters(nose) : null);
@@ -126,7 +126,7 @@ public sealed class DieAdviceTests
         BendRadius wanted = BendRadius.Inside(formed.RingWhen(Release.Free).InsideRadius);
         ShopChange change =
             ShopChange.For(model, Workshop.RimSteel, die, new DieRack([die]), wanted, Release.Free)
-                .Single(one => one.Setting?.Kind == SettingKind.Stroke);
+                .Single(one => one.Setting is { IsStroke: true });
         Near.Relative(formed.Contact!.SetStroke.Millimeters, change.Value!.Value.Millimeters, 1e-6, "stroke to set");
         Assert.Contains(
             string.Create(CultureInfo.InvariantCulture,
@@ -160,16 +160,16 @@ public sealed class DieAdviceTests
     public void The_advice_says_what_is_doubtful_about_the_best_die()
     {
         RingFit fit = RingFit.Of(Rings, Workshop.RimSteel, Shop.Wrap);
-        DieAdvice far =
-            DieAdvice.For(new DieRack([Workshop.Die("vast", 700)]), Workshop.RimSteel, Workshop.Inside(700), Tolerance, fit.Model,
-                Release.Free);
+        DieChoice far =
+            DieChoice.For(new DieRack([Workshop.Die("vast", 700)]), Workshop.RimSteel, Workshop.Inside(700), fit.Model,
+                Release.Free, Tolerance);
         Assert.StartsWith("The model leaves an inside radius of ", far.Sentences[1], StringComparison.Ordinal);
         Assert.StartsWith("No measured ring supports \"wrap bending\" in this shop", Advise(Shop.Wrap).Sentences[1],
             StringComparison.Ordinal);
         Assert.StartsWith("Beside it, ", Advise(fit.Model).Sentences[1], StringComparison.Ordinal);
         BendRadius left = BendRadius.Inside(Shop.Wrap.Form(Workshop.RimSteel, Shop.Die("C")).RingWhen(Release.Free).InsideRadius);
         Assert.Contains(" mm inside diameter, as wanted; ",
-            DieAdvice.For(Workshop.Rack, Workshop.RimSteel, left, Tolerance, Shop.Wrap, Release.Free).Sentences[0],
+            DieChoice.For(Workshop.Rack, Workshop.RimSteel, left, Shop.Wrap, Release.Free, Tolerance).Sentences[0],
                 StringComparison.Ordinal);
     }
 
@@ -184,7 +184,7 @@ public sealed class DieAdviceTests
         BendRadius wanted = BendRadius.InsideDiameter(Length.FromMillimeters(diameter));
         ShopChange change =
             ShopChange.For(model, Workshop.RimSteel, Shop.Die("C"), Workshop.Rack, wanted, Release.Free)
-                .Single(one => one.Setting?.Kind == SettingKind.Feed);
+                .Single(one => one.Setting is { IsStroke: false });
         Assert.True(change.Hits, change.Sentence);
         BumpBending plain = (BumpBending)(model is CurvatureRatioCorrection { Basis: var basis } ? basis : model);
         Length stroke = plain.Form(Workshop.RimSteel, Shop.Die("C")).Contact!.Stroke;
@@ -222,8 +222,8 @@ public sealed class DieAdviceTests
         Assert.EndsWith(FormattableString.Invariant($"stamped {ideal:0.0} mm."), wider.Sentence, StringComparison.Ordinal);
     }
 
-    private static DieAdvice Advise(FormingModel model) =>
-        DieAdvice.For(Workshop.Rack, Workshop.RimSteel, Wanted, Tolerance, model, Release.Free);
+    private static DieChoice Advise(FormingModel model) =>
+        DieChoice.For(Workshop.Rack, Workshop.RimSteel, Wanted, model, Release.Free, Tolerance);
 
     private static FormingModel Model(string kind)
     {
@@ -237,7 +237,7 @@ public sealed class DieAdviceTests
                     [.. new[] { ("A", 0.1), ("B", 0.12), ("C", 0.09) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching).Model,
             "pinch line" =>
                 RingFit.Of(
-                    [.. new[] { ("A", 0.1), ("B", 0.13), ("C", 0.15) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching, FitForm.Line).Model,
+                    [.. new[] { ("A", 0.1), ("B", 0.13), ("C", 0.15) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, pinching))], Workshop.RimSteel, pinching, line: true).Model,
             "bump corrected" =>
                 RingFit.Of(
                     [.. new[] { ("A", -0.1), ("B", -0.08) }.Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, one.Item2, bumping))], Workshop.RimSteel, bumping).Model,

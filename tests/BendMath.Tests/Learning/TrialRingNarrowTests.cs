@@ -7,7 +7,7 @@ namespace BendMath.Tests.Learning;
 /// <summary>
 /// Which further ring narrows the interval at the wanted ring most: checked by adding a ring that lies where the fit says.
 /// </summary>
-public sealed class NextRingTests
+public sealed class TrialRingNarrowTests
 {
     private static readonly BendRadius Wanted = Workshop.Inside(225);
 
@@ -15,24 +15,25 @@ public sealed class NextRingTests
     public void One_more_ring_where_the_fit_says_gives_the_predicted_width()
     {
         RingFit fit = Line();
-        NextRing next = NextRing.For(fit, Workshop.Rack, Wanted, Release.Free);
+        TrialRing next = TrialRing.ToNarrow(fit, Workshop.Rack, Wanted, Release.Free);
         double before = Width(fit);
-        Near.Relative(before, next.WidthBefore!.Value.Millimeters, 1e-4, "width before");
+        Near.Relative(before, next.IntervalWidth!.Value.Millimeters, 1e-4, "width before");
         (double intercept, double slope) =
             MathNet.Numerics.Fit.Line([.. fit.Rings.Select(ring => ring.RadiusOverDepth)], [.. fit.Rings.Select(ring => ring.LogRatio)]);
-        foreach (NextRingOption option in next.Options)
+        foreach (TrialRingOption option in next.Options)
         {
             double y = intercept + slope * Shop.Variable(option.Die);
             MeasuredRing[] more = [.. fit.Rings.Select(ring => ring.Ring), Shop.Ring(option.Die, Workshop.RimSteel, y)];
 
             // That ring lies on the line, so it adds a degree of freedom but no scatter: put the scatter back.
-            RingFit after = RingFit.Of(more, Workshop.RimSteel, Shop.Wrap, FitForm.Line);
+            RingFit after = RingFit.Of(more, Workshop.RimSteel, Shop.Wrap, line: true);
             double scatter = fit.Scatter!.Value / after.Scatter!.Value;
-            Near.Relative(Width(after) * scatter, option.Width!.Value.Millimeters, 2e-3, option.Die.Name);
-            Assert.True(option.Width.Value.Millimeters < before);
+            Near.Relative(Width(after) * scatter, option.IntervalWidth!.Value.Millimeters, 2e-3, option.Die.Name);
+            Assert.True(option.IntervalWidth.Value.Millimeters < before);
         }
 
-        Assert.Equal(next.Options.Min(option => option.Width!.Value.Millimeters), next.Best!.Width!.Value.Millimeters, 1e-9);
+        Assert.Equal(next.Options.Min(option => option.IntervalWidth!.Value.Millimeters), next.Best!.IntervalWidth!.Value.Millimeters,
+            1e-9);
         Assert.Equal("A", next.Best.Die.Name);
         Assert.StartsWith("Bend the next test ring on die A: the interval at the wanted ring, ", next.Sentence, StringComparison.Ordinal);
     }
@@ -40,10 +41,10 @@ public sealed class NextRingTests
     [Fact]
     public void For_one_ratio_every_die_narrows_alike_and_the_nearest_is_taken()
     {
-        NextRing next =
-            NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1), ("C", 0.11), ("C", 0.09)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack,
+        TrialRing next =
+            TrialRing.ToNarrow(RingFit.Of(Shop.Rings(("B", 0.1), ("C", 0.11), ("C", 0.09)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack,
                 Workshop.Inside(280), Release.Free);
-        Assert.Single(next.Options.Select(option => Math.Round(option.Width!.Value.Millimeters, 6)).Distinct());
+        Assert.Single(next.Options.Select(option => Math.Round(option.IntervalWidth!.Value.Millimeters, 6)).Distinct());
         Assert.Equal("C", next.Best!.Die.Name);
         Assert.EndsWith("; the other dies would narrow it as much, this one is nearest to the wanted ring.", next.Sentence,
             StringComparison.Ordinal);
@@ -52,10 +53,10 @@ public sealed class NextRingTests
     [Fact]
     public void After_one_ring_a_second_gives_the_first_interval()
     {
-        NextRing next =
-            NextRing.For(RingFit.Of(Shop.Rings(("B", 0.1)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack, Workshop.Inside(280),
+        TrialRing next =
+            TrialRing.ToNarrow(RingFit.Of(Shop.Rings(("B", 0.1)), Workshop.RimSteel, Shop.Wrap), Workshop.Rack, Workshop.Inside(280),
                 Release.Free);
-        Assert.Null(next.WidthBefore);
+        Assert.Null(next.IntervalWidth);
         Assert.Equal("No interval is known yet: bend one more ring, best on die C, whose ring comes nearest to the wanted one.",
             next.Sentence);
     }
@@ -65,7 +66,7 @@ public sealed class NextRingTests
             .Select(one => Shop.Ring(Shop.Die(one.Item1), Workshop.RimSteel, 0.02 * Shop.Variable(Shop.Die(one.Item1)) + one.Item2))],
         Workshop.RimSteel,
         Shop.Wrap,
-        FitForm.Line);
+        line: true);
 
     /// <summary>
     /// Width of the interval on the die that leaves the wanted ring by the line carried on to it, found by trying stamps.

@@ -37,20 +37,20 @@ internal sealed class RingPoint(double x, double diameter, int number, bool isOd
     public bool IsOdd => isOdd;
 }
 
-/// <summary>What the figure of an advice shows, before it is laid out.</summary>
-internal sealed class DieAdviceCurves
+/// <summary>What the figure of an choice shows, before it is laid out.</summary>
+internal sealed class DieChoiceCurves
 {
     private const int Even = 24;
 
-    private readonly DieAdvice _advice;
+    private readonly DieChoice _choice;
 
     private readonly Die _first;
 
-    public DieAdviceCurves(DieAdvice advice, RingFit? fit)
+    public DieChoiceCurves(DieChoice choice, RingFit? fit)
     {
-        _advice = advice;
-        FormingModel model = advice.Choice.Model;
-        Die[] rack = [.. advice.Prospects.Select(one => one.Outcome.Die)];
+        _choice = choice;
+        FormingModel model = choice.Model;
+        Die[] rack = [.. choice.Predictions.Select(one => one.Die)];
         _first = rack[0];
         IsSwept = rack.All(IsAlike);
         MeasuredRing[] shown = [.. model.Evidence.Where(IsComparable)];
@@ -62,13 +62,13 @@ internal sealed class DieAdviceCurves
             ring.Ring.InsideDiameter.Meters,
             model.Evidence.TakeWhile(one => !ReferenceEquals(one, ring)).Count() + 1,
             ReferenceEquals(fit?.OddRing?.Ring, ring)))];
-        Rack = [.. advice.Prospects.Select(one => Predicted(X(one.Outcome.Die), one.Forecast)).OrderBy(place => place.X)];
+        Rack = [.. choice.Predictions.Select(one => Predicted(X(one.Die), one)).OrderBy(place => place.X)];
         double[] places = [.. Rack.Select(place => place.X).Concat(Rings.Select(ring => ring.X))];
         double span = places.Max() - places.Min();
         double margin = span > 0 ? 0.06 * span : 0.1 * Math.Abs(places[0]);
         Low = places.Min() > 0 ? Math.Max(places.Min() - margin, 0.2 * places.Min()) : places.Min() - margin;
         High = places.Max() + margin;
-        bool isCheap = advice.Prospects.All(one => one.Forecast.Basis == IntervalBasis.MeasuredRings || one.Forecast.Ring is null);
+        bool isCheap = choice.Predictions.All(one => one.IsIntervalMeasured || one.Ring is null);
         HashSet<double> ranged = [.. Rack.Select(place => place.X), Low, High];
         Swept = IsSwept
             ? [.. Enumerable.Range(1, Even - 1).Select(i => Low + (High - Low) * i / Even).Concat(places).Concat([Low, High]).Where(x => x >= 1e-4).Distinct().OrderBy(x => x)
@@ -107,22 +107,22 @@ internal sealed class DieAdviceCurves
     private bool IsAlike(Die die) => die.Mate == _first.Mate && die.NoseRadius?.Meters == _first.NoseRadius?.Meters;
 
     private bool IsComparable(MeasuredRing ring) =>
-        ring.Release == _advice.Choice.Release && ring.IsOf(_advice.Analysis.Section) && ring.IsOf(_advice.Analysis.Law)
-        && ring.Analysis.Material.UnloadingShare.DecimalFractions.Equals(_advice.Analysis.Material.UnloadingShare.DecimalFractions)
+        ring.Release == _choice.Release && ring.IsOf(_choice.Analysis.Section) && ring.IsOf(_choice.Analysis.Law)
+        && ring.Analysis.Material.UnloadingShare.DecimalFractions.Equals(_choice.Analysis.Material.UnloadingShare.DecimalFractions)
             && IsSwept && IsAlike(ring.Die);
 
     private double X(Die die) =>
-        die.StampedRadius.Meters - (IsByStamp ? 0 : _advice.Choice.Model.FaceOf(die).OffsetFor(_advice.Analysis.Section).Meters);
+        die.StampedRadius.Meters - (IsByStamp ? 0 : _choice.Model.FaceOf(die).OffsetFor(_choice.Analysis.Section).Meters);
 
     private DiePlace Between(double x, bool isRanged)
     {
         Die die =
             new("between", Length.FromMeters(x), IsByStamp ? _first.Face : ReferenceFace.InsideOfBar, noseRadius: _first.NoseRadius,
                 mate: _first.Mate);
-        DieChoice choice = _advice.Choice;
+        DieChoice choice = _choice;
         if (isRanged)
         {
-            return Predicted(x, DiePrediction.Of(choice.Model, _advice.Analysis, die, choice.Release, _advice.Scatter));
+            return Predicted(x, DiePrediction.Of(choice.Model, _choice.Analysis, die, choice.Release, _choice.Scatter));
         }
 
         FormedBend? formed = Formed(choice.Model, die);
@@ -132,12 +132,12 @@ internal sealed class DieAdviceCurves
     private DiePlace Predicted(double x, DiePrediction forecast) =>
         new(x, forecast.Die, forecast.Formed, forecast.Ring?.InsideDiameter.Meters, Plain(forecast.Die), forecast.Interval);
 
-    private double? Plain(Die die) => _advice.Choice.Model.Basis is { } basis ? Diameter(Formed(basis, die)) : null;
+    private double? Plain(Die die) => _choice.Model.Basis is { } basis ? Diameter(Formed(basis, die)) : null;
 
     private FormedBend? Formed(FormingModel model, Die die) =>
-        model.TryForm(_advice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
+        model.TryForm(_choice.Analysis, die, out FormedBend? formed, out _) ? formed : null;
 
     private double? Diameter(FormedBend? formed) =>
-        formed is null || formed.IsStraightWhen(_advice.Choice.Release) ? null
-            : formed.RingWhen(_advice.Choice.Release).InsideDiameter.Meters;
+        formed is null || formed.IsStraightWhen(_choice.Release) ? null
+            : formed.RingWhen(_choice.Release).InsideDiameter.Meters;
 }

@@ -11,7 +11,7 @@ using Text = ScottPlot.Plottables.Text;
 namespace BendMath.Tests.Plotting;
 
 /// <summary>The figure of an advice, against the advice and against what a reader needs. Invented rings of the invented workshop.</summary>
-public sealed class DieAdviceFigureTests
+public sealed class DieChoiceFigureTests
 {
     private static readonly MeasuredRing[] Even = Shop.Rings(("A", 0.1), ("B", 0.105), ("B", 0.095), ("C", 0.102), ("D", 0.099));
 
@@ -29,29 +29,29 @@ public sealed class DieAdviceFigureTests
 
     public static TheoryData<string> Cases => [.. Named.Keys];
 
-    private static Dictionary<string, DieAdviceFigure> Named { get; } = new()
+    private static Dictionary<string, DieChoiceFigure> Named { get; } = new()
     {
         ["ratio"] = Fitted(Even, 560),
         ["line with an odd ring"] = Fitted(WithOdd, 660),
-        ["bounds"] = new(Advice(Ranged, Shop.Wrap, 540), FigureUnit.Inches),
-        ["nothing scatters"] = new(Advice(Workshop.RimSteel, Shop.Wrap, 540), FigureUnit.Millimeters),
+        ["bounds"] = new(Advice(Ranged, Shop.Wrap, 540), inInches: true),
+        ["nothing scatters"] = new(Advice(Workshop.RimSteel, Shop.Wrap, 540), inInches: false),
         ["one ring"] = Fitted(Shop.Rings(("B", 0.1)), 480),
         ["other bars too"] = Fitted([.. Shop.Rings(("B", 0.1)), Other, Other], 480),
         ["wanted far off"] = Fitted(Even, 2000),
         ["wanted to the outside"] = new(
-            DieAdvice.For(Workshop.Rack, Workshop.RimSteel, BendRadius.OutsideDiameter(Length.FromMillimeters(600)),
-                Length.FromMillimeters(4), Shop.Wrap, Release.HeldFlat), FigureUnit.Millimeters),
+            DieChoice.For(Workshop.Rack, Workshop.RimSteel, BendRadius.OutsideDiameter(Length.FromMillimeters(600)),
+                Shop.Wrap, Release.HeldFlat, Length.FromMillimeters(4)), inInches: false),
         ["no ring at all"] =
-            new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), FigureUnit.Millimeters),
-        ["one die"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("the only die there is", 250)])), FigureUnit.Inches),
+            new(Advice(Workshop.RimSteel, Shop.Wrap, 540, new([Workshop.Die("tiny", 20, ReferenceFace.OutsideOfBar), Workshop.Die("vast", 60_000)])), inInches: false),
+        ["one die"] = new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("the only die there is", 250)])), inInches: true),
         ["many dies"] =
             new(Advice(Ranged, Shop.Wrap, 540, new([.. Enumerable.Range(0, 40).Select(i => Workshop.Die($"number {i}", 200 + (5 * i)))])),
-                FigureUnit.Millimeters),
+                inInches: false),
         ["other faces"] =
             new(Advice(Ranged, Shop.Wrap, 540, new([Workshop.Die("A", 250), Workshop.Die("B", 270, ReferenceFace.OutsideOfBar)])),
-                FigureUnit.Millimeters),
-        ["other noses"] = new(Advice(Ranged, new IncrementalThreePointBending(Bender), 540, Noses), FigureUnit.Millimeters),
-        ["a stroke from one ring"] = new(Advice(Workshop.RimSteel, Stroke, 540), FigureUnit.Millimeters),
+                inInches: false),
+        ["other noses"] = new(Advice(Ranged, new IncrementalThreePointBending(Bender), 540, Noses), inInches: false),
+        ["a stroke from one ring"] = new(Advice(Workshop.RimSteel, Stroke, 540), inInches: false),
     };
 
     private static DieRack Noses => new(
@@ -67,8 +67,8 @@ public sealed class DieAdviceFigureTests
     [InlineData("bounds", 1 / 0.0254)]
     public void Lines_and_band_are_what_the_model_predicts(string which, double perMeter)
     {
-        DieAdviceFigure figure = Named[which];
-        DieAdvice advice = figure.Advice;
+        DieChoiceFigure figure = Named[which];
+        DieChoice advice = figure.Choice;
         using Plot plot = figure.ToPlot();
         Coordinates[] fit =
             [.. Curves(plot, 1.8f).Where(points => points.Length > 2 || points[0].Y != points[1].Y).SelectMany(points => points)];
@@ -86,23 +86,23 @@ public sealed class DieAdviceFigureTests
 
         Polygon band = plot.GetPlottables<Polygon>().MaxBy(area => area.GetAxisLimits().HorizontalSpan)!;
         Coordinates[] edge = [.. band.Coordinates];
-        Assert.All(advice.Prospects, one =>
+        Assert.All(advice.Predictions, one =>
         {
-            double x = one.Outcome.Die.StampedRadius.Meters * perMeter;
+            double x = one.Die.StampedRadius.Meters * perMeter;
             double[] ends = [.. edge.Where(corner => Math.Abs(corner.X - x) < 1e-9 * x).Select(corner => corner.Y).OrderBy(y => y)];
-            Near.Relative(one.Forecast.Interval!.Low.Meters * perMeter, ends[0], 1e-12);
-            Near.Relative(one.Forecast.Interval.High.Meters * perMeter, ends[^1], 1e-12);
+            Near.Relative(one.Interval!.Low.Meters * perMeter, ends[0], 1e-12);
+            Near.Relative(one.Interval.High.Meters * perMeter, ends[^1], 1e-12);
             Assert.Contains(fit, point => Math.Abs(point.X - x) < 1e-9 * x);
         });
 
         Die At(double x) => new("between", Length.FromMeters(x / perMeter), ReferenceFace.InsideOfBar);
-        DiePrediction Predicted(double x) => DiePrediction.Of(advice.Choice.Model, advice.Analysis, At(x), Release.Free);
+        DiePrediction Predicted(double x) => DiePrediction.Of(advice.Model, advice.Analysis, At(x), Release.Free);
     }
 
     [Fact]
     public void Measured_rings_stand_where_they_were_measured_and_the_odd_one_apart()
     {
-        DieAdviceFigure figure = Named["line with an odd ring"];
+        DieChoiceFigure figure = Named["line with an odd ring"];
         Assert.Equal(6, figure.Fit!.OddRing!.Number);
         using Plot plot = figure.ToPlot();
         (double X, double Y)[] dots = Marks(plot, MarkerShape.FilledCircle, WithOdd.Length - 1);
@@ -126,15 +126,15 @@ public sealed class DieAdviceFigureTests
     [Fact]
     public void The_wanted_ring_and_the_dies_stand_at_their_numbers()
     {
-        DieAdviceFigure figure = Named["ratio"];
+        DieChoiceFigure figure = Named["ratio"];
         using Plot plot = figure.ToPlot();
         double[] levels =
             [.. Curves(plot, 0.8f).Where(points => points[1].X - points[0].X > 150).Select(points => points[0].Y).OrderBy(y => y)];
         Assert.Equal([555, 560, 565], levels.Select(level => Math.Round(level, 6)));
-        DieProspect best = figure.Advice.Best!;
+        DiePrediction best = figure.Choice.Best!;
         (double x, double y) = Assert.Single(Marks(plot, MarkerShape.OpenCircle, 1));
-        Near.Relative(best.Outcome.Die.StampedRadius.Millimeters, x, 1e-12);
-        Near.Relative(best.Outcome.Ring!.InsideDiameter.Millimeters, y, 1e-12);
+        Near.Relative(best.Die.StampedRadius.Millimeters, x, 1e-12);
+        Near.Relative(best.Ring!.InsideDiameter.Millimeters, y, 1e-12);
         AxisLimits limits = plot.Axes.GetLimits();
         double[] dies =
             [.. plot.GetPlottables<Scatter>().Where(marks => marks.MarkerShape is MarkerShape.OpenTriangleUp or MarkerShape.FilledTriangleUp)
@@ -151,9 +151,9 @@ public sealed class DieAdviceFigureTests
     [Fact]
     public void A_ring_wanted_to_the_outside_is_drawn_at_its_inside()
     {
-        DieAdviceFigure figure = Named["wanted to the outside"];
+        DieChoiceFigure figure = Named["wanted to the outside"];
         using Plot plot = figure.ToPlot();
-        FinishedRing best = figure.Advice.Best!.Outcome.Ring!;
+        FinishedRing best = figure.Choice.Best!.Ring!;
         double inside = 600 - (best.OutsideDiameter - best.InsideDiameter).Millimeters;
         Assert.Contains(Curves(plot, 0.8f), points => Math.Abs(points[0].Y - inside) < 1e-6 && Math.Abs(points[1].Y - inside) < 1e-6);
         Assert.Contains("wanted: 600 ± 4 mm outside", All(plot), StringComparison.Ordinal);
@@ -216,12 +216,12 @@ public sealed class DieAdviceFigureTests
     {
         using Plot plot = Named["other noses"].ToPlot();
         Assert.All(Curves(plot, 1.8f), points => Assert.True(points.Length == 2 && points[1].X - points[0].X < 5));
-        DieProspect[] prospects = [.. Named["other noses"].Advice.Prospects];
+        DiePrediction[] prospects = [.. Named["other noses"].Choice.Predictions];
         Assert.All(prospects,
             one =>
-                Assert.Contains(Curves(plot, 1.8f), points => Math.Abs(points[0].Y - one.Outcome.Ring!.InsideDiameter.Millimeters) < 1e-6));
+                Assert.Contains(Curves(plot, 1.8f), points => Math.Abs(points[0].Y - one.Ring!.InsideDiameter.Millimeters) < 1e-6));
         Assert.All(prospects,
-            one => Assert.Contains(Curves(plot, 6f), points => Math.Abs(points[0].Y - one.Forecast.Interval!.Low.Millimeters) < 1e-6));
+            one => Assert.Contains(Curves(plot, 6f), points => Math.Abs(points[0].Y - one.Interval!.Low.Millimeters) < 1e-6));
     }
 
     [Fact]
@@ -230,26 +230,25 @@ public sealed class DieAdviceFigureTests
     [Fact]
     public void Bad_arguments_are_refused_by_name()
     {
-        DieAdvice advice = Named["ratio"].Advice;
-        Assert.Throws<ArgumentNullException>("advice", () => new DieAdviceFigure(null!, FigureUnit.Inches));
-        Assert.Throws<ArgumentOutOfRangeException>("unit", () => new DieAdviceFigure(advice, (FigureUnit)7));
-        Assert.Throws<ArgumentException>("name", () => new DieAdviceFigure(advice, FigureUnit.Inches, name: "two\nlines"));
+        DieChoice advice = Named["ratio"].Choice;
+        Assert.Throws<ArgumentNullException>("choice", () => new DieChoiceFigure(null!, inInches: true));
+        Assert.Throws<ArgumentException>("name", () => new DieChoiceFigure(advice, inInches: true, name: "two\nlines"));
         ArgumentException other =
-            Assert.Throws<ArgumentException>("fit", () => new DieAdviceFigure(advice, FigureUnit.Inches, Named["one ring"].Fit));
-        Assert.StartsWith("fit must be the one whose model the advice was asked with, ", other.Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentOutOfRangeException>("height", () => new DieAdviceFigure(advice, FigureUnit.Inches).ToPng(320, 239));
-        Assert.Equal("angle 30 × 30 × 3 mm, flange out: ring against die", new DieAdviceFigure(advice, FigureUnit.Inches).ToString());
+            Assert.Throws<ArgumentException>("fit", () => new DieChoiceFigure(advice, inInches: true, Named["one ring"].Fit));
+        Assert.StartsWith("fit must be the one whose model the choice was asked with, ", other.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>("height", () => new DieChoiceFigure(advice, inInches: true).ToPng(320, 239));
+        Assert.Equal("angle 30 × 30 × 3 mm, flange out: ring against die", new DieChoiceFigure(advice, inInches: true).ToString());
     }
 
-    private static DieAdviceFigure Fitted(MeasuredRing[] rings, double wanted)
+    private static DieChoiceFigure Fitted(MeasuredRing[] rings, double wanted)
     {
         RingFit fit = RingFit.Of(rings, Workshop.RimSteel, Shop.Wrap);
-        return new(Advice(Workshop.RimSteel, fit.Model, wanted), FigureUnit.Millimeters, fit);
+        return new(Advice(Workshop.RimSteel, fit.Model, wanted), inInches: false, fit);
     }
 
-    private static DieAdvice Advice(BendAnalysis bending, FormingModel model, double wanted, DieRack? rack = null) =>
-        DieAdvice.For(rack ?? Workshop.Rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(wanted)), Length.FromMillimeters(5),
-            model, Release.Free);
+    private static DieChoice Advice(BendAnalysis bending, FormingModel model, double wanted, DieRack? rack = null) =>
+        DieChoice.For(rack ?? Workshop.Rack, bending, BendRadius.InsideDiameter(Length.FromMillimeters(wanted)),
+            model, Release.Free, Length.FromMillimeters(5));
 
     /// <summary>The lines of a width, at the usual size of a figure.</summary>
     private static IEnumerable<Coordinates[]> Curves(Plot plot, float width) => plot.GetPlottables<Scatter>()
