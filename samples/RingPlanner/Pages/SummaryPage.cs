@@ -4,7 +4,6 @@ using BendMath.Distortion;
 using BendMath.Evidence;
 using BendMath.Forming.Effort;
 using BendMath.Json;
-using BendMath.Learning;
 using RingPlanner.Papers;
 using UnitsNet;
 
