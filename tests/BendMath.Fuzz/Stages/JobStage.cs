@@ -1,4 +1,3 @@
-using System.Reflection;
 using BendMath.Fuzz.Making;
 using BendMath.Fuzz.Sizes;
 using BendMath.Fuzz.Walking;
