@@ -5,7 +5,6 @@ using BendMath.Bending.Unloading;
 using BendMath.Csv;
 using BendMath.Cutting;
 using BendMath.Distortion;
-using BendMath.Distortion.Checks;
 using BendMath.Evidence;
 using BendMath.Forming.Bumps;
 using BendMath.Forming.Effort;

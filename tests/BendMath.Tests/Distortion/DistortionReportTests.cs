@@ -1,5 +1,4 @@
 using BendMath.Distortion;
-using BendMath.Distortion.Checks;
 using BendMath.Evidence;
 using BendMath.Sections.Outlines;
 using BendMath.Tests.Forming;

@@ -1,6 +1,5 @@
 using BendMath.Distortion;
 using BendMath.Distortion.Checks;
-using UnitsNet;
 using static BendMath.Tests.Distortion.Bends;
 
 namespace BendMath.Tests.Distortion;

@@ -1,5 +1,4 @@
 using BendMath.Evidence;
-using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

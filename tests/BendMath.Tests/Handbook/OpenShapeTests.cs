@@ -1,4 +1,3 @@
-using BendMath.Sections.Features;
 using UnitsNet;
 
 namespace BendMath.Tests.Handbook;

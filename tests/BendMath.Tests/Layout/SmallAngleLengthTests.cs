@@ -1,4 +1,3 @@
-using BendMath.Bending.NeutralAxes;
 using BendMath.Tests.Forming;
 using UnitsNet;
 

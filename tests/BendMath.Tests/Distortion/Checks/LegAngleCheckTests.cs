@@ -1,7 +1,6 @@
 using System.Globalization;
 using BendMath.Distortion;
 using BendMath.Distortion.Checks;
-using BendMath.Sections.Features;
 using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using UnitsNet;
