@@ -83,7 +83,7 @@ internal static class LegAngleCheck
     private static double? Turn(LoadedBend loaded, Outstand leg)
     {
         double sine = Math.Abs(loaded.State.NeutralAxis - LevelOf(loaded, leg.Thickness.Meters)) / Width(leg);
-        return sine <= 1 ? Math.Asin(sine) : null;
+        return sine is >= 0 and <= 1 ? Math.Asin(sine) : null;
     }
 
     private static double Width(Outstand leg) => leg.Length.Meters - leg.Thickness.Meters / 2;
