@@ -45,8 +45,9 @@ public sealed class LimitRecipes : RecipeSnippets
         {
             var settings = new DistortionSettings(new(backsAxialLeg: backed));
             var finding = DistortionReport.Of(loaded, settings).Find(DistortionCheck.LegAngle)!;
-            Console.WriteLine($"leg {(backed ? "backed" : "free")}: "
-                + $"{finding.Level}, {finding.Demand:F2} against {finding.Limit:F2}");
+            string way = backed ? "backed" : "free";
+            Console.WriteLine(
+                $"leg {way}: {finding.Level}, {finding.Demand:F2} against {finding.Limit:F2}");
         }
 
         //   leg free: High, 1.11 against 0.25
